@@ -1,0 +1,26 @@
+#pragma once
+
+#include <QtGlobal>
+
+#include <compare>
+
+namespace core {
+
+/// The rowid of one table's row, > 0. One type a table: mixing two does not compile. "None" is std::optional.
+template <class Tag> struct Id {
+    qint64 value = 0;
+    friend auto operator<=>(Id, Id) = default;
+};
+
+using YardId = Id<struct YardTag>;
+using StandId = Id<struct StandTag>;
+using BoxKindId = Id<struct BoxKindTag>;
+using ColonyId = Id<struct ColonyTag>;
+using PlacementId = Id<struct PlacementTag>;
+using VisitId = Id<struct VisitTag>;
+using TransferId = Id<struct TransferTag>;
+using ResultId = Id<struct ResultTag>;
+using TreatmentId = Id<struct TreatmentTag>;
+using LineageId = Id<struct LineageTag>;
+
+} // namespace core

@@ -1,0 +1,90 @@
+#pragma once
+
+#include "core/base/clock.h"
+#include "core/edit/change_set.h"
+#include "core/model/rows.h"
+#include "core/model/snapshot.h"
+
+#include <QObject>
+#include <QString>
+#include <QStringList>
+
+#include <functional>
+#include <memory>
+#include <optional>
+#include <vector>
+
+namespace core::edit {
+
+class EditContext;
+
+/// An edit reads the few rows it needs and returns what to change; it writes nothing. Throws Error(BadData, Hold).
+using Edit = std::function<ChangeSet(const EditContext&)>;
+
+/// Who takes a record back on which a foulbrood hold rests, and why. Both must be given.
+struct Correction {
+    QString by;
+    QString reason;
+};
+
+/// One line of the book's history, newest first when listed.
+struct HistoryLine {
+    qint64 seq = 0;
+    QDateTime at; ///< UTC
+    QString by;
+    QString text;
+    QString reason; ///< of a correction
+};
+
+/// One open book, and its only writer. Every write is one ChangeSet: stale check, one transaction with its history
+/// line, commit, then changed(). Undo and redo go through the same door and add lines; the undo and redo stacks are
+/// read back from the history when a book is opened.
+class Session : public QObject {
+    Q_OBJECT
+public:
+    enum class Access { ReadWrite, ReadOnly };
+
+    /// Makes an empty book with the shipped box kinds. Throws Error(Book) where the file exists or cannot be made.
+    static std::unique_ptr<Session> create(const QString& path, const Clock& clock);
+    /// Throws Error(Book): missing, not a book, damaged, newer than the program, held by another (ReadWrite).
+    static std::unique_ptr<Session> open(const QString& path, const Clock& clock, Access access = Access::ReadWrite);
+    ~Session() override;
+
+    QString path() const;
+    bool readOnly() const;
+    const Clock& clock() const;
+    void setAuthor(const QString& name); ///< "by" of the history lines from now on
+
+    /// Writes what the edit returns. nullopt: nothing changed, no line. Throws Error; then nothing is written.
+    /// Error(Correction): the edit alters or deletes a record that a foulbrood hold rests on, and no correction came;
+    /// the message names the holds that would change.
+    std::optional<HistoryLine> apply(const Edit& edit, const std::optional<Correction>& correction = {});
+
+    std::optional<QString> undoText() const; ///< text of the edit that undo() would take back
+    std::optional<QString> redoText() const;
+    /// Throws Error(Correction) as apply() does. Nothing to undo: does nothing, returns nullopt.
+    std::optional<HistoryLine> undo(const std::optional<Correction>& correction = {});
+    std::optional<HistoryLine> redo(const std::optional<Correction>& correction = {});
+    std::vector<HistoryLine> history(int most) const;
+
+    // Reads. All throw Error(Book) when the file fails.
+    Snapshot snapshot(Day on) const;
+    std::vector<Yard> yards() const;       ///< not closed, natural order
+    std::vector<BoxKind> boxKinds() const; ///< natural order
+    Settings settings() const;
+    std::optional<Colony> colony(ColonyId id) const;
+    std::vector<Visit> visitsOf(ColonyId id, int most) const; ///< newest first
+    std::vector<Day> visitDays(YardId yard) const;            ///< days with a visit in that yard, oldest first
+    std::optional<Day> lastDay() const;                       ///< the latest day of any record
+
+signals:
+    /// Once after each commit.
+    void changed(const core::edit::ChangeSet& what);
+
+private:
+    struct Private;
+    explicit Session(std::unique_ptr<Private> d);
+    std::unique_ptr<Private> d;
+};
+
+} // namespace core::edit

@@ -1,0 +1,51 @@
+#pragma once
+
+#include <QString>
+
+#include <optional>
+#include <span>
+#include <variant>
+#include <vector>
+
+namespace core {
+
+/// The tables an edit may write. Settings are keyed by name; all others by a rowid.
+enum class Table {
+    Yard,
+    Stand,
+    BoxKind,
+    Colony,
+    Placement,
+    Visit,
+    VisitSign,
+    Transfer,
+    Result,
+    Treatment,
+    Lineage,
+    Kit,
+    Setting
+};
+constexpr int kTableCount = 13;
+
+/// One stored cell: NULL, integer, real or text.
+using Value = std::variant<std::monostate, qint64, double, QString>;
+
+/// The cells of one row in the order of columnsOf(table), without its id.
+using Row = std::vector<Value>;
+
+/// SQL name of a table ("visit"), and its columns without `id`, in the order of the migration.
+const char* tableName(Table table);
+std::span<const char* const> columnsOf(Table table);
+/// The table of this SQL name.
+std::optional<Table> tableNamed(QStringView name);
+
+/// One row before and after: no `before` is an insert, no `after` a delete.
+struct RowChange {
+    Table table = Table::Yard;
+    qint64 id = 0;
+    std::optional<Row> before;
+    std::optional<Row> after;
+    friend bool operator==(const RowChange&, const RowChange&) = default;
+};
+
+} // namespace core

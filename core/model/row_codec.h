@@ -1,0 +1,50 @@
+#pragma once
+
+#include "core/model/row.h"
+#include "core/model/rows.h"
+
+namespace core {
+
+// Struct to cells and back, in the order of columnsOf(). Visit signs are rows of their own (Table::VisitSign).
+// Days are ISO text, enums their words, quantities integers of the smallest unit, latitude and doses REAL.
+
+Row toRow(const Yard&);
+Row toRow(const Stand&);
+Row toRow(const BoxKind&);
+Row toRow(const Colony&);
+Row toRow(const Placement&);
+Row toRow(const Visit&);
+Row toRow(const Transfer&);
+Row toRow(const Result&);
+Row toRow(const Treatment&);
+Row toRow(const Lineage&);
+Row toRow(const Kit&);
+
+/// Throws Error(Book) when a cell is not what the column holds.
+template <class T> T fromRow(qint64 id, const Row& row);
+template <> Yard fromRow<Yard>(qint64 id, const Row& row);
+template <> Stand fromRow<Stand>(qint64 id, const Row& row);
+template <> BoxKind fromRow<BoxKind>(qint64 id, const Row& row);
+template <> Colony fromRow<Colony>(qint64 id, const Row& row);
+template <> Placement fromRow<Placement>(qint64 id, const Row& row);
+template <> Visit fromRow<Visit>(qint64 id, const Row& row);
+template <> Transfer fromRow<Transfer>(qint64 id, const Row& row);
+template <> Result fromRow<Result>(qint64 id, const Row& row);
+template <> Treatment fromRow<Treatment>(qint64 id, const Row& row);
+template <> Lineage fromRow<Lineage>(qint64 id, const Row& row);
+template <> Kit fromRow<Kit>(qint64 id, const Row& row);
+
+template <class T> constexpr Table tableOf();
+template <> constexpr Table tableOf<Yard>() { return Table::Yard; }
+template <> constexpr Table tableOf<Stand>() { return Table::Stand; }
+template <> constexpr Table tableOf<BoxKind>() { return Table::BoxKind; }
+template <> constexpr Table tableOf<Colony>() { return Table::Colony; }
+template <> constexpr Table tableOf<Placement>() { return Table::Placement; }
+template <> constexpr Table tableOf<Visit>() { return Table::Visit; }
+template <> constexpr Table tableOf<Transfer>() { return Table::Transfer; }
+template <> constexpr Table tableOf<Result>() { return Table::Result; }
+template <> constexpr Table tableOf<Treatment>() { return Table::Treatment; }
+template <> constexpr Table tableOf<Lineage>() { return Table::Lineage; }
+template <> constexpr Table tableOf<Kit>() { return Table::Kit; }
+
+} // namespace core

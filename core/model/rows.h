@@ -1,0 +1,179 @@
+#pragma once
+
+#include "core/base/day.h"
+#include "core/base/id.h"
+#include "core/base/quantity.h"
+#include "core/model/words.h"
+
+#include <QString>
+
+#include <optional>
+
+// The rows of the book, one plain struct a table. Not recorded: std::nullopt, or an empty text. Never zero.
+
+namespace core {
+
+struct Yard {
+    YardId id;
+    QString name;
+    std::optional<double> latitudeDeg;  ///< −90..90
+    std::optional<double> longitudeDeg; ///< −180..180
+    std::optional<Millimetres> gateX;   ///< not recorded: 0
+    std::optional<Millimetres> gateY;
+    QString note;
+    bool closed = false;
+    friend bool operator==(const Yard&, const Yard&) = default;
+
+    MmPoint gate() const {
+        return {gateX.value_or(Millimetres{}).value, gateY.value_or(Millimetres{}).value};
+    }
+};
+
+/// A place on the ground of a yard; its position is fixed (correcting it corrects the drawing).
+struct Stand {
+    StandId id;
+    YardId yard;
+    QString name;
+    MmPoint at;
+    bool removed = false;
+    friend bool operator==(const Stand&, const Stand&) = default;
+};
+
+struct BoxKind {
+    BoxKindId id;
+    QString name;
+    int frames = 10;              ///< 1..24
+    std::optional<int> widthMm;   ///< outside, across the combs
+    std::optional<int> lengthMm;  ///< outside, along the combs
+    std::optional<int> heightMm;
+    std::optional<Decagrams> tare;
+    friend bool operator==(const BoxKind&, const BoxKind&) = default;
+};
+
+struct Colony {
+    ColonyId id;
+    QString label;
+    Day since;
+    std::optional<Day> ended;
+    std::optional<EndKind> end; ///< set exactly when `ended` is
+    BoxKindId box;
+    int broodBoxes = 1; ///< at first
+    std::optional<int> queenBorn;
+    QString note;
+    friend bool operator==(const Colony&, const Colony&) = default;
+};
+
+/// Where a colony's hive stands from `since` on. `first` marks the colony's own row; any other is a carry.
+struct Placement {
+    PlacementId id;
+    ColonyId colony;
+    StandId stand;
+    std::optional<int> headingDeg; ///< 0..359 clockwise from north; not recorded: as it was before
+    Day since;
+    std::optional<Day> until; ///< the day it left or the colony ended; not set while it stands
+    bool first = false;
+    friend bool operator==(const Placement&, const Placement&) = default;
+};
+
+struct Visit {
+    VisitId id;
+    ColonyId colony;
+    Day day;
+    std::optional<int> boxes; ///< brood boxes from that day on, 1 or 2
+    std::optional<Quarters> beesTop;
+    std::optional<Quarters> beesBottom;
+    std::optional<Quarters> upperBeesTop;
+    std::optional<Quarters> upperBeesBottom;
+    std::optional<Quarters> stores;
+    std::optional<Quarters> upperStores;
+    std::optional<QueenSeen> queen;
+    std::optional<int> broodFrames;  ///< 0..24
+    std::optional<int> broodChecked; ///< examined for disease, 0..24, not above broodFrames
+    Signs signs;                     ///< kept in table visit_sign
+    std::optional<int> supers;       ///< 0..10
+    std::optional<Decagrams> gross;  ///< the whole hive, 0..300 kg
+    std::optional<int> mites;        ///< 0..10000
+    std::optional<int> miteSample;   ///< bees, 1..10000; both or neither
+    QString by;
+    QString note;
+    friend bool operator==(const Visit&, const Visit&) = default;
+};
+
+struct Transfer {
+    TransferId id;
+    Day day;
+    ColonyId from;
+    ColonyId to;
+    TransferKind what = TransferKind::Frames;
+    std::optional<int> count; ///< 1..1000
+    QString note;
+    friend bool operator==(const Transfer&, const Transfer&) = default;
+};
+
+struct Result {
+    ResultId id;
+    std::optional<ColonyId> colony; ///< one of colony and yard
+    std::optional<YardId> yard;
+    Day day; ///< the sample was taken; of an order or release: its own
+    Disease disease = Disease::Afb;
+    Verdict verdict = Verdict::Negative;
+    Method method = Method::Laboratory;
+    QString by;
+    QString paper;
+    QString note;
+    friend bool operator==(const Result&, const Result&) = default;
+};
+
+struct Treatment {
+    TreatmentId id;
+    std::optional<ColonyId> colony; ///< one of colony and yard
+    std::optional<YardId> yard;
+    Day day;
+    QString product;
+    QString substance;
+    bool antibiotic = false;
+    QString batch;
+    std::optional<double> quantity;
+    QString unit;
+    QString method;
+    QString supplier;
+    QString supplierAddress;
+    std::optional<Day> bought;
+    std::optional<double> quantityBought;
+    QString proof;
+    QString prescriber;
+    QString prescriberContact;
+    std::optional<int> days;           ///< 0..1000
+    std::optional<int> withdrawalDays; ///< 0..1000
+    std::optional<Day> disposed;
+    std::optional<double> disposedQuantity;
+    QString disposedHow;
+    QString by;
+    QString reason;
+    friend bool operator==(const Treatment&, const Treatment&) = default;
+};
+
+/// united, shaken-out: `colony` ends that day and its bees are `into`'s. divided: `into` is the new colony.
+struct Lineage {
+    LineageId id;
+    Day day;
+    LineageHow how = LineageHow::United;
+    ColonyId colony;
+    ColonyId into;
+    QString by;
+    QString note;
+    friend bool operator==(const Lineage&, const Lineage&) = default;
+};
+
+/// Kit of a yard (or of the store room: no yard), counted by kind and state.
+struct Kit {
+    qint64 id = 0;
+    std::optional<YardId> yard;
+    QString part;  ///< a box kind's name, or floor, lid, ...
+    QString state; ///< usable, to-clean, quarantined, burned, sterilised
+    std::optional<ColonyId> colony; ///< quarantined with it
+    int count = 0;
+    friend bool operator==(const Kit&, const Kit&) = default;
+};
+
+} // namespace core

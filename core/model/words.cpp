@@ -1,0 +1,27 @@
+#include "core/model/words.h"
+
+namespace core {
+
+namespace {
+
+constexpr const char* kEnds[] = {"dead", "destroyed", "united", "shaken-out", "sold"};
+constexpr const char* kQueens[] = {"seen", "eggs", "virgin", "drone-layer", "none", "laying-workers", "unknown"};
+constexpr const char* kTransfers[] = {"frames", "brood", "bees", "box", "feed"};
+constexpr const char* kDiseases[] = {"afb", "efb"};
+constexpr const char* kVerdicts[] = {"positive", "negative", "release", "order"};
+constexpr const char* kMethods[] = {"laboratory", "inspector", "field"};
+constexpr const char* kHows[] = {"united", "shaken-out", "divided"};
+constexpr const char* kSigns[] = {"afb", "efb", "brood-doubt", "chalkbrood", "sacbrood", "nosema", "deformed-wings"};
+
+} // namespace
+
+template <> std::span<const char* const> wordsOf<EndKind>() { return kEnds; }
+template <> std::span<const char* const> wordsOf<QueenSeen>() { return kQueens; }
+template <> std::span<const char* const> wordsOf<TransferKind>() { return kTransfers; }
+template <> std::span<const char* const> wordsOf<Disease>() { return kDiseases; }
+template <> std::span<const char* const> wordsOf<Verdict>() { return kVerdicts; }
+template <> std::span<const char* const> wordsOf<Method>() { return kMethods; }
+template <> std::span<const char* const> wordsOf<LineageHow>() { return kHows; }
+template <> std::span<const char* const> wordsOf<Sign>() { return kSigns; }
+
+} // namespace core

@@ -1,0 +1,55 @@
+#pragma once
+
+#include <QLatin1StringView>
+#include <QString>
+#include <QStringView>
+
+#include <optional>
+#include <span>
+
+namespace core {
+
+enum class EndKind { Dead, Destroyed, United, ShakenOut, Sold };
+enum class QueenSeen { Seen, Eggs, Virgin, DroneLayer, None, LayingWorkers, Unknown };
+enum class TransferKind { Frames, Brood, Bees, Box, Feed };
+enum class Disease { Afb, Efb };
+enum class Verdict { Positive, Negative, Release, Order };
+enum class Method { Laboratory, Inspector, Field };
+enum class LineageHow { United, ShakenOut, Divided };
+enum class Sign { Afb, Efb, BroodDoubt, Chalkbrood, Sacbrood, Nosema, DeformedWings };
+
+/// The words of files and of the store for an enum, in enum order ("drone-layer"). Never translated.
+template <class E> std::span<const char* const> wordsOf();
+template <> std::span<const char* const> wordsOf<EndKind>();
+template <> std::span<const char* const> wordsOf<QueenSeen>();
+template <> std::span<const char* const> wordsOf<TransferKind>();
+template <> std::span<const char* const> wordsOf<Disease>();
+template <> std::span<const char* const> wordsOf<Verdict>();
+template <> std::span<const char* const> wordsOf<Method>();
+template <> std::span<const char* const> wordsOf<LineageHow>();
+template <> std::span<const char* const> wordsOf<Sign>();
+
+template <class E> QString word(E value) {
+    return QString::fromLatin1(wordsOf<E>()[static_cast<size_t>(value)]);
+}
+
+/// The enum value of exactly this word; nullopt for any other text.
+template <class E> std::optional<E> fromWord(QStringView text) {
+    const auto words = wordsOf<E>();
+    for (size_t i = 0; i < words.size(); ++i)
+        if (text == QLatin1StringView(words[i])) return static_cast<E>(i);
+    return std::nullopt;
+}
+
+/// A set of signs as bits: bit n is the n-th Sign.
+struct Signs {
+    quint8 bits = 0;
+    friend bool operator==(Signs, Signs) = default;
+    bool has(Sign s) const { return (bits >> static_cast<int>(s)) & 1; }
+    void add(Sign s) { bits = static_cast<quint8>(bits | (1 << static_cast<int>(s))); }
+    bool empty() const { return bits == 0; }
+    /// afb, efb or brood-doubt: a brood check with one of these is not clean.
+    bool broodTrouble() const { return (bits & 0b111) != 0; }
+};
+
+} // namespace core

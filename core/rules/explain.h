@@ -1,0 +1,26 @@
+#pragma once
+
+#include "core/model/snapshot.h"
+
+#include <QString>
+
+#include <optional>
+#include <vector>
+
+namespace core::rules {
+
+/// One part of rule 4.7 that stands against a union, with its facts.
+struct Objection {
+    QString rule; ///< "4.7.2"
+    QString because;
+};
+
+/// Whether two colonies may unite (rule 4.7), and what of it.
+struct Explanation {
+    std::vector<Objection> objections; ///< empty: they may
+    std::optional<int> gain;           ///< thousandths, where both have a strength
+    QString summary;                   ///< one sentence: the union and its reasons, or what stands against it
+};
+Explanation explain(const Snapshot& s, ColonyIx a, ColonyIx b);
+
+} // namespace core::rules

@@ -1,0 +1,150 @@
+#pragma once
+
+#include "core/model/snapshot.h"
+#include "core/rules/hold.h"
+
+#include <QString>
+#include <QStringList>
+
+#include <optional>
+#include <utility>
+#include <vector>
+
+// The plan of one day: what rules 4.5 to 4.14 say. Field for field the JSON of `advise`. Gains are thousandths of a
+// spring colony, frames quarter frames, carries tenths of a metre.
+
+namespace core::rules {
+
+enum class CautionKind {
+    MitesHigh,
+    Masked,
+    Signs,
+    CountBeforeTransfer,
+    QueenUnknown,
+    RoomUnknown,
+    NearAfb,
+    DriftToHeld,
+    LowerHeavier
+};
+struct Caution {
+    CautionKind kind = CautionKind::MitesHigh;
+    QString because;
+};
+struct ColonyCaution {
+    ColonyIx colony;
+    Caution caution;
+};
+
+enum class QueenPlan { LeaveBoth, RemoveMoved, KeepMoved, KeepHost };
+
+struct Union {
+    YardIx yard;
+    int order = 0; ///< in its yard, from 1
+    ColonyIx moved, host;
+    QString stand; ///< the host's
+    MmPoint from, to;
+    ColonyIx lower, upper;
+    Quarters movedFrames, hostFrames, frames;
+    std::vector<ColonyIx> consolidate; ///< brought down to one box first
+    QueenPlan queen = QueenPlan::LeaveBoth;
+    int headingDeg = 180;
+    qint64 carryTenths = 0;
+    int gain = 0;
+    std::vector<Caution> cautions;
+    QStringList because;
+    QStringList steps;
+    bool pinned = false;
+};
+
+struct ShakeOut {
+    YardIx yard;
+    ColonyIx colony, into; ///< into: the host; of a union its host's label
+    MmPoint from, to;
+    bool intoUnion = false;
+    Quarters frames;
+    qint64 carryTenths = 0;
+    bool removeQueen = true; ///< JSON `queen`: "remove" or "none"
+    std::vector<Caution> cautions;
+    QString because;
+};
+
+enum class StrengthClass { ShakeOut, Weak, Medium, Strong };
+struct Alone {
+    ColonyIx colony;
+    Quarters frames;
+    StrengthClass strengthClass = StrengthClass::Weak;
+    bool atRisk = false;
+};
+enum class Unresolved { NoCount, CountOld, NoBees, NoHost, NoPartner };
+struct UnresolvedColony {
+    ColonyIx colony;
+    Unresolved why = Unresolved::NoCount;
+};
+enum class BoxAction { HeavierOnTop, Reverse };
+struct BoxOrderAdvice {
+    ColonyIx colony;
+    BoxAction action = BoxAction::HeavierOnTop;
+    QString because;
+};
+struct Feed {
+    ColonyIx colony; ///< of a union its host
+    qint64 shortTenthsKg = 0;
+    int halfLitres = 0;
+};
+struct Divide {
+    ColonyIx colony;
+    int parts = 2;
+    Quarters frames;
+    int broodFrames = 0;
+};
+enum class DueKind { UnionCheck, TakeOut, ResultAwaited };
+struct Due {
+    ColonyIx colony;
+    DueKind what = DueKind::UnionCheck;
+    Day on;
+};
+struct Totals {
+    int colonies = 0, unions = 0, shakeOuts = 0;
+    qint64 gain = 0, expectedAsIs = 0, expectedPlanned = 0;
+    int boxesFreed = 0;
+};
+
+struct Plan {
+    Day on;
+    std::vector<YardIx> yards; ///< those asked for, natural order
+    std::vector<Hold> holds;   ///< of colonies of those yards
+    std::vector<Union> unions;
+    std::vector<ShakeOut> shakeOuts;
+    std::vector<ColonyIx> separate; ///< laying workers
+    std::vector<Alone> alone;
+    std::vector<UnresolvedColony> unresolved;
+    std::vector<BoxOrderAdvice> boxOrder;
+    std::vector<Feed> feed;
+    std::vector<ColonyCaution> cautions;
+    std::vector<Divide> divides;
+    std::vector<Due> due;
+    Totals totals;
+};
+
+using ColonyPair = std::pair<ColonyIx, ColonyIx>;
+
+/// What the user asks of a plan.
+struct PlanRequest {
+    std::vector<YardIx> yards; ///< empty: all
+    std::vector<ColonyPair> pins;
+    std::vector<ColonyPair> forbids;
+    std::optional<int> most; ///< at most so many unions over all the yards asked for
+};
+
+/// The plan. Throws Error(BadData) naming the rule where a pin cannot be (rule 4.7 less 10, shared colonies, a pin
+/// that is forbidden, more pins than `most`, of a yard not asked for).
+Plan advise(const Snapshot& s, const PlanRequest& request);
+
+QString cautionWord(CautionKind kind);
+QString queenPlanWord(QueenPlan plan);
+QString classWord(StrengthClass c);
+QString unresolvedWord(Unresolved why);
+QString boxActionWord(BoxAction action);
+QString dueWord(DueKind what);
+
+} // namespace core::rules
