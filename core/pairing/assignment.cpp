@@ -34,13 +34,19 @@ struct Flow {
 /// More than placing one guest more can cost the others: an alternating path changes each guest's offer at most once.
 std::int64_t bonusFor(int guests, const std::vector<Offer>& offers) {
     std::int64_t largest = 0;
-    for (const Offer& offer : offers) { largest = std::max<std::int64_t>(largest, std::abs(offer.value)); }
+    for (const Offer& offer : offers) {
+        largest = std::max<std::int64_t>(largest, std::abs(offer.value));
+    }
     return (2 * static_cast<std::int64_t>(guests) + 1) * largest + 1;
 }
 
 void build(Flow& flow, int guests, int hosts, int perHost, const std::vector<Offer>& offers, std::int64_t bonus) {
-    for (int i = 0; i < guests; ++i) { flow.guest.push_back(flow.network.addNode()); }
-    for (int i = 0; i < hosts; ++i) { flow.host.push_back(flow.network.addNode()); }
+    for (int i = 0; i < guests; ++i) {
+        flow.guest.push_back(flow.network.addNode());
+    }
+    for (int i = 0; i < hosts; ++i) {
+        flow.host.push_back(flow.network.addNode());
+    }
     flow.sink = flow.network.addNode();
     for (const Network::Node guest : flow.guest) {
         flow.supply[guest] = 1;
@@ -78,7 +84,9 @@ Assignment assignGuests(int guests, int hosts, int perHost, const std::vector<Of
     answer.guestDual.assign(static_cast<std::size_t>(guests), 0);
     answer.hostDual.assign(static_cast<std::size_t>(hosts), 0);
     answer.bonus = bonusFor(guests, offers);
-    if (guests == 0) { return answer; }
+    if (guests == 0) {
+        return answer;
+    }
 
     Flow flow;
     build(flow, guests, hosts, perHost, offers, answer.bonus);
@@ -88,7 +96,9 @@ Assignment assignGuests(int guests, int hosts, int perHost, const std::vector<Of
     assert(outcome == Simplex::OPTIMAL); // everyone staying without a host is always allowed
 
     for (std::size_t i = 0; i < offers.size(); ++i) {
-        if (simplex.flow(flow.taken[i]) == 0) { continue; }
+        if (simplex.flow(flow.taken[i]) == 0) {
+            continue;
+        }
         answer.host[static_cast<std::size_t>(offers[i].guest)] = offers[i].host;
         answer.value += offers[i].value;
         ++answer.placed;

@@ -47,14 +47,18 @@ void readMates(const Blossoms& solved, const Graph& graph, const std::vector<int
     for (Graph::NodeIt node(graph); node != lemon::INVALID; ++node) {
         const auto local = static_cast<std::size_t>(nodes[static_cast<std::size_t>(Graph::id(node))]);
         const Graph::Node mate = solved.mate(node);
-        if (mate != lemon::INVALID) { matching.mate[local] = nodes[static_cast<std::size_t>(Graph::id(mate))]; }
+        if (mate != lemon::INVALID) {
+            matching.mate[local] = nodes[static_cast<std::size_t>(Graph::id(mate))];
+        }
         matching.nodeDual[local] = solved.nodeValue(node);
     }
 }
 
 void readBlossoms(const Blossoms& solved, const std::vector<int>& nodes, Matching& matching) {
     for (int k = 0; k < solved.blossomNum(); ++k) {
-        if (solved.blossomValue(k) == 0) { continue; }
+        if (solved.blossomValue(k) == 0) {
+            continue;
+        }
         Blossom blossom{{}, solved.blossomValue(k)};
         for (Blossoms::BlossomIt node(solved, k); node != lemon::INVALID; ++node) {
             blossom.nodes.push_back(nodes[static_cast<std::size_t>(Graph::id(node))]);
@@ -72,7 +76,9 @@ std::vector<Component> positiveComponents(int nodes, const std::vector<Edge>& ed
     for (const Edge& e : edges) {
         assert(e.u >= 0 && e.u < nodes && e.v >= 0 && e.v < nodes && e.u != e.v);
         assert(e.weight <= kMaxWeight && e.weight >= -kMaxWeight);
-        if (e.weight <= 0) { continue; }
+        if (e.weight <= 0) {
+            continue;
+        }
         sets.join(e.u, e.v);
         used[static_cast<std::size_t>(e.u)] = used[static_cast<std::size_t>(e.v)] = 1;
     }
@@ -81,7 +87,9 @@ std::vector<Component> positiveComponents(int nodes, const std::vector<Edge>& ed
     std::vector<int> localOf(static_cast<std::size_t>(nodes));
     for (int node = 0; node < nodes; ++node) {
         const auto n = static_cast<std::size_t>(node);
-        if (!used[n]) { continue; }
+        if (!used[n]) {
+            continue;
+        }
         const auto root = static_cast<std::size_t>(sets.rootOf(node));
         if (root == n) {
             componentOf[n] = components.size();
@@ -93,7 +101,9 @@ std::vector<Component> positiveComponents(int nodes, const std::vector<Edge>& ed
         component.nodes.push_back(node);
     }
     for (const Edge& e : edges) {
-        if (e.weight <= 0) { continue; }
+        if (e.weight <= 0) {
+            continue;
+        }
         const auto u = static_cast<std::size_t>(e.u);
         components[componentOf[u]].edges.push_back({localOf[u], localOf[static_cast<std::size_t>(e.v)], e.weight});
     }
@@ -120,16 +130,24 @@ Matching solveComponent(const Component& component, std::int64_t twicePrice) {
     std::vector<Edge> worth;
     for (const Edge& e : component.edges) {
         const std::int64_t weight = 2 * e.weight - twicePrice;
-        if (weight > 0) { worth.push_back({graphNodeOf(e.u), graphNodeOf(e.v), weight}); }
+        if (weight > 0) {
+            worth.push_back({graphNodeOf(e.u), graphNodeOf(e.v), weight});
+        }
     }
-    if (worth.empty()) { return matching; }
+    if (worth.empty()) {
+        return matching;
+    }
 
     Graph graph;
     graph.reserveNode(static_cast<int>(nodes.size()));
     graph.reserveEdge(static_cast<int>(worth.size()));
-    for (std::size_t i = 0; i < nodes.size(); ++i) { graph.addNode(); }
+    for (std::size_t i = 0; i < nodes.size(); ++i) {
+        graph.addNode();
+    }
     Weights weights(graph);
-    for (const Edge& e : worth) { weights[graph.addEdge(Graph::nodeFromId(e.u), Graph::nodeFromId(e.v))] = e.weight; }
+    for (const Edge& e : worth) {
+        weights[graph.addEdge(Graph::nodeFromId(e.u), Graph::nodeFromId(e.v))] = e.weight;
+    }
     Blossoms solver(graph, weights);
     solver.run();
     readMates(solver, graph, nodes, matching);

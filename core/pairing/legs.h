@@ -14,8 +14,10 @@ public:
     Legs(Point depot, const std::vector<Point>& stops);
 
     int places() const { return m_places; }
-    std::int64_t between(int a, int b) const {
-        return m_length[static_cast<std::size_t>(a) * static_cast<std::size_t>(m_places) + static_cast<std::size_t>(b)];
+    std::int64_t between(int a, int b) const { return from(a)[b]; }
+    /// The legs from `a`, by place.
+    const std::int64_t* from(int a) const {
+        return m_length.data() + static_cast<std::size_t>(a) * static_cast<std::size_t>(m_places);
     }
     /// Of a closed walk that starts anywhere and visits each place once.
     std::int64_t around(const std::vector<int>& walk) const;

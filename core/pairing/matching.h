@@ -25,7 +25,7 @@ struct Blossom {
 ///  - each dual, and price, is ≥ 0;
 ///  - cover(e) ≥ dualScale · weight(e) for each edge, with equality for each chosen one;
 ///  - Σ nodeDual + Σ dual · (size − 1) / 2 over the blossoms + price · N = dualScale · weight,
-///    N being the most edges allowed (price is 0 where their number was not what limited the sum).
+///    N being the most edges allowed (where that number does not limit the sum, price is 0).
 struct Matching {
     std::vector<int> mate;   ///< by node: its partner, or -1 where it stays alone
     std::int64_t weight = 0; ///< the sum over the chosen edges
@@ -42,8 +42,8 @@ struct Matching {
 /// matching. Works component by component; O(n · m · log n) for one of n nodes and m edges.
 Matching maxWeightMatching(int nodes, const std::vector<Edge>& edges);
 
-/// The same with at most `most` (≥ 0) edges, the sum still the greatest that so few can reach, and the fewest edges
-/// that reach it. Costs up to log2(greatest weight) times as much.
+/// The same with at most `most` (≥ 0) edges, the sum still the greatest that so few can reach; the very same where
+/// `most` is no limit. Costs up to log2(greatest weight) times as much.
 Matching maxWeightMatchingAtMost(int nodes, const std::vector<Edge>& edges, int most);
 
 } // namespace core::pairing

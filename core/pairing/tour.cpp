@@ -27,13 +27,17 @@ Legs::Legs(Point depot, const std::vector<Point>& stops) : m_places(static_cast<
     m_length.reserve(place.size() * place.size());
     for (const Point& from : place) {
         assert(isWithinReach(from));
-        for (const Point& to : place) { m_length.push_back(nanometres(from, to)); }
+        for (const Point& to : place) {
+            m_length.push_back(nanometres(from, to));
+        }
     }
 }
 
 std::int64_t Legs::around(const std::vector<int>& walk) const {
     std::int64_t sum = walk.empty() ? 0 : between(walk.back(), walk.front());
-    for (std::size_t i = 1; i < walk.size(); ++i) { sum += between(walk[i - 1], walk[i]); }
+    for (std::size_t i = 1; i < walk.size(); ++i) {
+        sum += between(walk[i - 1], walk[i]);
+    }
     return sum;
 }
 
@@ -42,7 +46,9 @@ Tour closedTour(Point depot, const std::vector<Point>& stops) {
     Tour tour;
     tour.shortest = stops.size() <= static_cast<std::size_t>(kExactStops);
     const std::vector<int> walk = tour.shortest ? shortestWalk(legs) : shortWalk(legs);
-    for (std::size_t i = 1; i < walk.size(); ++i) { tour.order.push_back(walk[i] - 1); }
+    for (std::size_t i = 1; i < walk.size(); ++i) {
+        tour.order.push_back(walk[i] - 1);
+    }
     tour.lengthMm = static_cast<double>(legs.around(walk)) / kNanometresPerMm;
     return tour;
 }

@@ -1,5 +1,6 @@
 #include "core/pairing/legs.h"
 
+#include <algorithm>
 #include <cassert>
 #include <limits>
 
@@ -12,10 +13,15 @@ constexpr std::int64_t kUnreached = std::numeric_limits<std::int64_t>::max() / 2
 class Subsets {
 public:
     explicit Subsets(const Legs& legs)
-        : m_legs(legs), m_stops(static_cast<std::size_t>(legs.places() - 1)),
+        : m_legs(legs),
+          m_stops(static_cast<std::size_t>(legs.places() - 1)),
           m_best((std::size_t{1} << m_stops) * m_stops, kUnreached) {
-        for (std::size_t stop = 0; stop < m_stops; ++stop) { best(std::size_t{1} << stop, stop) = fromDepot(stop); }
-        for (std::size_t set = 1; set < std::size_t{1} << m_stops; ++set) { extend(set); }
+        for (std::size_t stop = 0; stop < m_stops; ++stop) {
+            best(std::size_t{1} << stop, stop) = fromDepot(stop);
+        }
+        for (std::size_t set = 1; set < std::size_t{1} << m_stops; ++set) {
+            extend(set);
+        }
     }
 
     /// Read backwards from the depot: of equal predecessors the first.
@@ -42,15 +48,18 @@ private:
     }
 
     void extend(std::size_t set) {
-        for (std::size_t last = 0; last < m_stops; ++last) {
-            if (!(set >> last & 1)) { continue; }
-            const std::int64_t soFar = best(set, last);
-            for (std::size_t next = 0; next < m_stops; ++next) {
-                if (set >> next & 1) { continue; }
-                std::int64_t& known = best(set | std::size_t{1} << next, next);
-                const std::int64_t length = soFar + leg(last, next);
-                if (length < known) { known = length; }
+        m_in.clear();
+        m_out.clear();
+        for (std::size_t stop = 0; stop < m_stops; ++stop) {
+            (set >> stop & 1 ? m_in : m_out).push_back(stop);
+        }
+        for (const std::size_t next : m_out) {
+            const std::int64_t* const legs = m_legs.from(static_cast<int>(next) + 1) + 1;
+            std::int64_t shortest = kUnreached;
+            for (const std::size_t last : m_in) {
+                shortest = std::min(shortest, best(set, last) + legs[last]);
             }
+            best(set | std::size_t{1} << next, next) = shortest;
         }
     }
 
@@ -58,7 +67,9 @@ private:
         std::size_t chosen = m_stops;
         std::int64_t shortest = kUnreached;
         for (std::size_t last = 0; last < m_stops; ++last) {
-            if (!(set >> last & 1)) { continue; }
+            if (!(set >> last & 1)) {
+                continue;
+            }
             const std::int64_t length = best(set, last) + (next == m_stops ? fromDepot(last) : leg(last, next));
             if (length < shortest) {
                 shortest = length;
@@ -72,6 +83,8 @@ private:
     const Legs& m_legs;
     std::size_t m_stops;
     std::vector<std::int64_t> m_best;
+    std::vector<std::size_t> m_in; ///< of the set at hand
+    std::vector<std::size_t> m_out;
 };
 
 } // namespace
