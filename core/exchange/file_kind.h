@@ -1,0 +1,46 @@
+#pragma once
+
+#include <QString>
+#include <QStringView>
+
+#include <array>
+#include <optional>
+#include <span>
+
+namespace core::exchange {
+
+/// The ten kinds of CSV file, in the order in which they are told and written.
+enum class FileKind {
+    Yards,
+    Colonies,
+    Visits,
+    Transfers,
+    Results,
+    Treatments,
+    Lineage,
+    Placements,
+    BoxKinds,
+    Settings
+};
+constexpr int kFileKindCount = 10;
+constexpr std::array<FileKind, kFileKindCount> kFileKinds = {
+    FileKind::Yards,      FileKind::Colonies, FileKind::Visits,     FileKind::Transfers, FileKind::Results,
+    FileKind::Treatments, FileKind::Lineage,  FileKind::Placements, FileKind::BoxKinds,  FileKind::Settings};
+
+/// A column of a kind, in the order of templates and exports. Required: column and cell must be there.
+struct Column {
+    const char* name;
+    bool required;
+};
+
+std::span<const Column> columnsOf(FileKind kind);
+/// "box_kinds.csv"
+QString fileName(FileKind kind);
+/// "box-kinds": the import's option without its dashes.
+QString optionName(FileKind kind);
+/// "box kinds": for sentences.
+QString kindWords(FileKind kind);
+/// The kind of this option name.
+std::optional<FileKind> kindOfOption(QStringView option);
+
+} // namespace core::exchange

@@ -1,0 +1,54 @@
+#pragma once
+
+#include "core/base/clock.h"
+#include "core/edit/session.h"
+#include "core/exchange/fault.h"
+#include "core/exchange/file_kind.h"
+
+#include <QString>
+
+#include <array>
+#include <optional>
+#include <vector>
+
+namespace core::exchange {
+
+struct ImportFile {
+    FileKind kind = FileKind::Yards;
+    QString path;
+};
+
+/// What one import reads. The order of files means nothing.
+struct ImportFiles {
+    std::vector<ImportFile> files;
+    QString mapping; ///< name of a mapping kept in the book; empty: the columns as they are
+};
+
+/// What became of the rows of one kind.
+struct KindCount {
+    qint64 added = 0;
+    qint64 changed = 0;    ///< an `ended` and `end` filled in, a setting changed
+    qint64 passedOver = 0; ///< equal to what the book has
+};
+
+struct ImportReport {
+    Faults faults;
+    std::array<KindCount, kFileKindCount> counts{}; ///< by FileKind; what was written, or would be by a dry run
+    std::optional<edit::HistoryLine> line;          ///< not set where nothing was written
+
+    bool good() const { return faults.none(); }
+    const KindCount& of(FileKind kind) const { return counts[static_cast<size_t>(kind)]; }
+    /// "visits: 120 new, 3 passed over", one line a kind that had rows.
+    QStringList summary() const;
+};
+
+/// Reads all files, checks them against each other and the book, then writes them as one undoable edit: all or
+/// nothing. With faults, or on a dry run, nothing is written. Throws Error(BadData) for an unknown mapping, Error(Book)
+/// where the book fails. A file that cannot be read is a fault.
+ImportReport importFiles(edit::Session& session, const ImportFiles& files, bool dryRun);
+
+/// The same for the book at `bookPath`, which is made where it is missing: whole or not at all (on a dry run a missing
+/// book counts as empty and stays missing).
+ImportReport importIntoBook(const QString& bookPath, const Clock& clock, const ImportFiles& files, bool dryRun);
+
+} // namespace core::exchange
