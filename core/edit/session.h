@@ -75,6 +75,10 @@ public:
     std::optional<Colony> colony(ColonyId id) const;
     std::vector<Visit> visitsOf(ColonyId id, int most) const; ///< newest first
     std::vector<Day> visitDays(YardId yard) const;            ///< days with a visit in that yard, oldest first
+    /// A verified copy of the book: opened and checked. Throws Error(Book) where `to` exists or cannot be written.
+    void backUp(const QString& to) const;
+    /// What is wrong with the book, one sentence each (integrity, invariants, history against rows); empty: in order.
+    QStringList check() const;
     std::optional<Day> lastDay() const;                       ///< the latest day of any record
 
 signals:

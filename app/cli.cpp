@@ -1,0 +1,106 @@
+#include "app/cli.h"
+
+#include "core/base/error.h"
+
+#include <algorithm>
+#include <new>
+
+namespace app {
+
+namespace {
+
+constexpr Command kCommands[] = {
+    {"new", "BOOK", "make an empty book", runNew},
+    {"import",
+     "BOOK [--yards F] [--colonies F] [--visits F] [--transfers F] [--results F] [--treatments F] [--lineage F] "
+     "[--placements F] [--box-kinds F] [--settings F] [--mapping NAME] [--dry-run]",
+     "read CSV files into a book, all or nothing, as one edit", runImport},
+    {"advise", "BOOK --on DATE [--yard YARD]... [--pin A+B]... [--forbid A+B]... [--most N] [--json]",
+     "the plan for a day", runAdvise},
+    {"explain", "BOOK --on DATE A B", "whether two colonies may unite, and why not", runExplain},
+    {"worksheet", "BOOK --on DATE --yard YARD --pdf FILE [--language en|es] [--paper a4|letter]",
+     "the merge-day worksheet as PDF", runWorksheet},
+    {"due", "BOOK --on DATE [--json]", "what is due", runDue},
+    {"template", "DIR", "the ten CSV files, header only", runTemplate},
+    {"set", "BOOK NAME VALUE", "change a setting", runSet},
+    {"settings", "BOOK [--json]", "list the settings", runSettings},
+    {"export", "BOOK --to DIR", "write the book as CSV files", runExport},
+    {"backup", "BOOK [--to FILE]", "a verified copy", runBackup},
+    {"check", "BOOK", "the health of a book", runCheck},
+    {"demo", "BOOK [--colonies N] [--years N] [--seed S]", "make an invented book", runDemo},
+    {"pictures", "BOOK --on DATE --to DIR", "pictures of the window, light and dark", runPictures},
+};
+
+const Command* commandNamed(const QString& name) {
+    const auto found = std::ranges::find_if(kCommands, [&](const Command& c) { return name == QLatin1StringView(c.name); });
+    return found == std::end(kCommands) ? nullptr : found;
+}
+
+void printHelp(QTextStream& out) {
+    out << "yardwright [BOOK]\n    open the window, on BOOK if given\n";
+    for (const Command& c : kCommands) out << "yardwright " << c.name << ' ' << c.usage << "\n    " << c.does << '\n';
+    out << "yardwright --help | --version\n\n"
+           "Exit status: 0 done, 1 internal error, 2 wrong usage, 3 check found a problem, 4 bad input data,\n"
+           "5 the book or an output cannot be used. Dates are ISO 8601 (2026-09-20).\n\n"
+           "The program advises. Local apiary law, inspectors, veterinarians, product labels and lifting rules decide.\n";
+}
+
+int exitStatus(core::Error::Kind kind) {
+    switch (kind) {
+    case core::Error::Kind::Internal: return 1;
+    case core::Error::Kind::BadData:
+    case core::Error::Kind::Hold:
+    case core::Error::Kind::Correction: return 4;
+    case core::Error::Kind::Book: return 5;
+    }
+    return 1;
+}
+
+int runNamed(const Command& command, const QStringList& words, const core::Clock& clock, Streams io) {
+    try {
+        return command.run(words, clock, io);
+    } catch (const UsageError& e) {
+        io.err << "yardwright: " << e.what() << "\nusage: yardwright " << command.name << ' ' << command.usage << '\n';
+        return 2;
+    } catch (const core::Error& e) {
+        io.err << "yardwright: " << e.userMessage() << '\n';
+        if (e.kind() == core::Error::Kind::Internal && !e.detail().isEmpty()) io.err << e.detail() << '\n';
+        return exitStatus(e.kind());
+    } catch (const std::bad_alloc&) {
+        io.err << "yardwright: there is not enough memory for this.\n";
+        return 1;
+    }
+}
+
+} // namespace
+
+std::span<const Command> commands() { return kCommands; }
+
+Needs needs(const QStringList& words) {
+    if (words.isEmpty()) return Needs::Window;
+    const QString& first = words.first();
+    if (first == QLatin1StringView("worksheet")) return Needs::Pages;
+    if (first == QLatin1StringView("pictures")) return Needs::Window;
+    if (commandNamed(first) || first.startsWith(u'-')) return Needs::Console;
+    return Needs::Window;
+}
+
+int runCli(const QStringList& words, const core::Clock& clock, Streams io) {
+    const QString first = words.value(0);
+    if (first == QLatin1StringView("--help")) {
+        printHelp(io.out);
+        return 0;
+    }
+    if (first == QLatin1StringView("--version")) {
+        io.out << "yardwright " << YARDWRIGHT_VERSION << '\n';
+        return 0;
+    }
+    const Command* command = commandNamed(first);
+    if (!command) {
+        io.err << "yardwright: “" << first << "” is no command; yardwright --help lists them.\n";
+        return 2;
+    }
+    return runNamed(*command, words.mid(1), clock, io);
+}
+
+} // namespace app

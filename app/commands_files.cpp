@@ -1,0 +1,50 @@
+#include "app/commands.h"
+
+#include "core/exchange/export.h"
+#include "core/exchange/import.h"
+#include "core/exchange/template.h"
+
+#include <QStringList>
+
+namespace app {
+
+namespace {
+
+core::exchange::ImportFiles filesIn(const Arguments& a) {
+    core::exchange::ImportFiles files;
+    for (const auto kind : core::exchange::kFileKinds)
+        if (const auto path = a.value(core::exchange::optionName(kind))) files.files.push_back({kind, *path});
+    files.mapping = a.value(QStringLiteral("mapping")).value_or(QString());
+    return files;
+}
+
+} // namespace
+
+int runImport(const QStringList& words, const core::Clock& clock, Streams io) {
+    std::vector<Option> options = {{QStringLiteral("mapping")}, {QStringLiteral("dry-run"), false}};
+    for (const auto kind : core::exchange::kFileKinds) options.push_back({core::exchange::optionName(kind)});
+    const Arguments a(words, options, {QStringLiteral("BOOK")});
+    const bool dryRun = a.has(QStringLiteral("dry-run"));
+    const auto report = core::exchange::importIntoBook(a.word(QStringLiteral("BOOK")), clock, filesIn(a), dryRun);
+    for (const QString& line : report.faults.lines()) io.err << "yardwright: " << line << '\n';
+    if (!report.good()) return 4;
+    for (const QString& line : report.summary()) io.out << line << '\n';
+    if (dryRun) io.out << "dry run: nothing was written\n";
+    return 0;
+}
+
+int runTemplate(const QStringList& words, const core::Clock&, Streams) {
+    const Arguments a(words, {}, {QStringLiteral("DIR")});
+    core::exchange::writeTemplates(a.word(QStringLiteral("DIR")));
+    return 0;
+}
+
+int runExport(const QStringList& words, const core::Clock& clock, Streams) {
+    const Arguments a(words, {{QStringLiteral("to")}}, {QStringLiteral("BOOK")});
+    const QString dir = a.required(QStringLiteral("to"));
+    const auto session = core::edit::Session::open(a.word(QStringLiteral("BOOK")), clock, core::edit::Session::Access::ReadOnly);
+    core::exchange::exportBook(*session, dir);
+    return 0;
+}
+
+} // namespace app

@@ -1,0 +1,257 @@
+#include "demo/demo_book.h"
+
+#include "core/base/error.h"
+#include "core/edit/edit_context.h"
+#include "core/model/row_codec.h"
+#include "demo/ground.h"
+#include "demo/scenario.h"
+#include "demo/seasons.h"
+
+#include <QHash>
+
+#include <algorithm>
+#include <memory>
+
+namespace demo {
+
+using core::Table;
+using core::edit::BulkInsert;
+using core::edit::ChangeSet;
+using core::edit::EditContext;
+
+namespace {
+
+/// One hive of the demo with the ids that its rows take.
+struct Hive {
+    QString label;
+    int yard = 0;      ///< position in Plan::yards
+    int number = 0;    ///< in its yard
+    core::ColonyId id;
+};
+
+struct Made {
+    DemoSize size;
+    std::vector<DemoYard> yards;
+    std::vector<Hive> hives;
+    Story story;
+    bool storyIn = false;
+    QHash<QString, core::ColonyId> ids;
+    qint64 firstYard = 1;
+    qint64 firstColony = 1;
+
+    /// In the story's yards the story takes over in August; a hive that it leaves unchecked was seen in April alone.
+    Rounds roundsOf(const Hive& hive) const {
+        if (!yards[static_cast<size_t>(hive.yard)].story) return {size.years, 9};
+        return {size.years, story.unchecked.contains(hive.label) ? 1 : 5};
+    }
+    core::Day firstDay() const { return core::dayOf(std::min(2026 - size.years + 1, 2025), 4, 1); }
+    core::Day sinceOf(const Hive& hive) const { return story.sinceOf(hive.label).value_or(firstDay()); }
+};
+
+Made ground(const DemoSize& size) {
+    Made made;
+    made.size = size;
+    made.yards = demoYards(size);
+    made.storyIn = made.yards.front().story;
+    if (made.storyIn) made.story = fallStory();
+    for (size_t y = 0; y < made.yards.size(); ++y)
+        for (int n = 0; n < made.yards[y].hives; ++n)
+            made.hives.push_back({made.yards[y].code + QString::number(n + 1), static_cast<int>(y), n, {}});
+    return made;
+}
+
+template <class T> void addRows(ChangeSet& change, const EditContext& c, std::vector<T> rows) {
+    if (rows.empty()) return;
+    const qint64 first = c.nextId(core::tableOf<T>());
+    const auto count = static_cast<qint64>(rows.size());
+    change.bulk.push_back({core::tableOf<T>(), first, count,
+                           [kept = std::move(rows)](qint64 n) { return core::toRow(kept[static_cast<size_t>(n)]); }});
+}
+
+core::Yard yardRow(const DemoYard& y) {
+    core::Yard yard;
+    yard.name = y.name;
+    yard.latitudeDeg = y.latitudeDeg;
+    yard.longitudeDeg = y.longitudeDeg;
+    yard.gateX = core::Millimetres{0};
+    yard.gateY = core::Millimetres{0};
+    return yard;
+}
+
+core::Colony colonyRow(const Made& made, const Hive& hive, core::BoxKindId box) {
+    core::Colony colony;
+    colony.label = hive.label;
+    colony.since = made.sinceOf(hive);
+    colony.box = box;
+    colony.queenBorn = 2026 - chance(3, made.size.seed, static_cast<std::uint64_t>(hive.id.value), 11);
+    if (const StoryColony* told = made.story.colony(hive.label)) {
+        colony.broodBoxes = told->broodBoxes;
+        colony.ended = told->ended;
+        colony.end = told->end;
+    }
+    return colony;
+}
+
+ChangeSet placeHives(const EditContext& c, Made& made) {
+    made.firstYard = c.nextId(Table::Yard);
+    made.firstColony = c.nextId(Table::Colony);
+    const qint64 firstStand = c.nextId(Table::Stand);
+    std::vector<core::Yard> yards;
+    for (const DemoYard& y : made.yards) yards.push_back(yardRow(y));
+    std::vector<core::Stand> stands;
+    std::vector<core::Colony> colonies;
+    std::vector<core::Placement> placements;
+    for (size_t i = 0; i < made.hives.size(); ++i) {
+        Hive& hive = made.hives[i];
+        const DemoYard& yard = made.yards[static_cast<size_t>(hive.yard)];
+        hive.id = {made.firstColony + static_cast<qint64>(i)};
+        made.ids.insert(hive.label, hive.id);
+        const StoryColony* told = made.story.colony(hive.label);
+        const auto box = c.boxKindNamed(told ? told->box : QStringLiteral("langstroth-10"));
+        if (!box) throw core::Error(core::Error::Kind::Internal, QStringLiteral("The shipped box kinds are not in the book."));
+        stands.push_back({{}, {made.firstYard + hive.yard}, QString::number(hive.number + 1), hiveAt(yard, hive.number), false});
+        colonies.push_back(colonyRow(made, hive, box->id));
+        placements.push_back({{}, hive.id, {firstStand + static_cast<qint64>(i)}, headingOf(yard, hive.number),
+                              colonies.back().since, colonies.back().ended, true});
+    }
+    ChangeSet change;
+    change.text = QStringLiteral("Placed %1 hives in %2 yards").arg(made.hives.size()).arg(made.yards.size());
+    addRows(change, c, std::move(yards));
+    addRows(change, c, std::move(stands));
+    addRows(change, c, std::move(colonies));
+    addRows(change, c, std::move(placements));
+    return change;
+}
+
+/// The plain visits of a span of hives: rows are made when they are written, none is kept.
+ChangeSet visitHives(const EditContext& c, const Made& made, size_t from, size_t to) {
+    // Where each hive's visits begin: only the story's hives have fewer, or begin later.
+    auto begins = std::make_shared<std::vector<qint64>>();
+    auto skipped = std::make_shared<std::vector<int>>();
+    qint64 count = 0;
+    for (size_t i = from; i < to; ++i) {
+        const Rounds rounds = made.roundsOf(made.hives[i]);
+        int skip = 0;
+        while (skip < rounds.count() &&
+               plainVisit(rounds, skip, made.hives[i].yard, static_cast<int>(i), made.size.seed).day < made.sinceOf(made.hives[i]))
+            ++skip;
+        begins->push_back(count);
+        skipped->push_back(skip);
+        count += rounds.count() - skip;
+    }
+    ChangeSet change;
+    change.text = QStringLiteral("Logged %1 visits").arg(count);
+    change.bulk.push_back({Table::Visit, c.nextId(Table::Visit), count, [&made, from, begins, skipped](qint64 n) {
+        const auto at = static_cast<size_t>(std::upper_bound(begins->begin(), begins->end(), n) - begins->begin()) - 1;
+        const Hive& hive = made.hives[from + at];
+        const int visit = static_cast<int>(n - (*begins)[at]) + (*skipped)[at];
+        core::Visit row = plainVisit(made.roundsOf(hive), visit, hive.yard, static_cast<int>(from + at), made.size.seed);
+        row.colony = hive.id;
+        return core::toRow(row);
+    }});
+    return change;
+}
+
+/// One frame of brood a year from each plain hive to the next in its yard, in June.
+ChangeSet equaliseHives(const EditContext& c, const Made& made) {
+    std::vector<std::pair<size_t, size_t>> pairs;
+    for (size_t i = 0; i + 1 < made.hives.size(); ++i)
+        if (made.hives[i].yard == made.hives[i + 1].yard && !made.yards[static_cast<size_t>(made.hives[i].yard)].story)
+            pairs.emplace_back(i, i + 1);
+    const auto perYear = static_cast<qint64>(pairs.size());
+    ChangeSet change;
+    change.text = QStringLiteral("Logged %1 transfers").arg(perYear * made.size.years);
+    if (perYear == 0) return change;
+    change.bulk.push_back({Table::Transfer, c.nextId(Table::Transfer), perYear * made.size.years,
+                           [&made, perYear, kept = std::move(pairs)](qint64 n) {
+                               const auto& [from, to] = kept[static_cast<size_t>(n % perYear)];
+                               core::Transfer t;
+                               t.day = core::dayOf(2026 - made.size.years + 1 + static_cast<int>(n / perYear), 6, 18) +
+                                       static_cast<int>(from % 5);
+                               t.from = made.hives[from].id;
+                               t.to = made.hives[to].id;
+                               t.what = core::TransferKind::Brood;
+                               t.count = 1;
+                               return core::toRow(t);
+                           }});
+    return change;
+}
+
+core::ColonyId idOf(const Made& made, const QString& label) { return made.ids.value(label); }
+
+std::optional<core::YardId> yardIdOf(const Made& made, const QString& name) {
+    for (size_t y = 0; y < made.yards.size(); ++y)
+        if (made.yards[y].name == name) return core::YardId{made.firstYard + static_cast<qint64>(y)};
+    return std::nullopt;
+}
+
+void addSigns(ChangeSet& change, const EditContext& c, qint64 firstVisit, const std::vector<StoryVisit>& visits) {
+    qint64 id = c.nextId(Table::VisitSign);
+    for (size_t i = 0; i < visits.size(); ++i)
+        for (size_t s = 0; s < core::wordsOf<core::Sign>().size(); ++s)
+            if (visits[i].visit.signs.has(static_cast<core::Sign>(s)))
+                change.rows.push_back({Table::VisitSign, id++, std::nullopt,
+                                       core::Row{firstVisit + static_cast<qint64>(i), core::word(static_cast<core::Sign>(s))}});
+}
+
+/// Whom a story record is about: exactly one of colony and yard.
+template <class Told, class RowType> RowType aimed(const Made& made, const Told& told, RowType row) {
+    if (told.label.isEmpty())
+        row.yard = yardIdOf(made, told.yard);
+    else
+        row.colony = idOf(made, told.label);
+    return row;
+}
+
+ChangeSet tellStory(const EditContext& c, const Made& made) {
+    ChangeSet change;
+    change.text = QStringLiteral("Logged the fall of 2026");
+    std::vector<core::Visit> visits;
+    for (const StoryVisit& v : made.story.visits) {
+        visits.push_back(v.visit);
+        visits.back().colony = idOf(made, v.label);
+    }
+    addSigns(change, c, c.nextId(Table::Visit), made.story.visits);
+    addRows(change, c, std::move(visits));
+    std::vector<core::Transfer> transfers;
+    for (StoryTransfer t : made.story.transfers) {
+        t.transfer.from = idOf(made, t.from);
+        t.transfer.to = idOf(made, t.to);
+        transfers.push_back(t.transfer);
+    }
+    addRows(change, c, std::move(transfers));
+    std::vector<core::Result> results;
+    for (const StoryResult& r : made.story.results) results.push_back(aimed(made, r, r.result));
+    addRows(change, c, std::move(results));
+    std::vector<core::Treatment> treatments;
+    for (const StoryTreatment& t : made.story.treatments) treatments.push_back(aimed(made, t, t.treatment));
+    addRows(change, c, std::move(treatments));
+    std::vector<core::Lineage> lineage;
+    for (StoryLineage l : made.story.lineage) {
+        l.lineage.colony = idOf(made, l.colony);
+        l.lineage.into = idOf(made, l.into);
+        lineage.push_back(l.lineage);
+    }
+    addRows(change, c, std::move(lineage));
+    return change;
+}
+
+} // namespace
+
+core::Day demoMergeDay() { return core::dayOf(2026, 9, 20); }
+core::Day demoSpringDay() { return core::dayOf(2026, 5, 5); }
+
+void fillDemoBook(core::edit::Session& session, const DemoSize& size) {
+    Made made = ground(size);
+    session.setAuthor(QStringLiteral("Wren"));
+    session.apply([&](const EditContext& c) { return placeHives(c, made); });
+    constexpr size_t kHivesAnEdit = 5000;
+    for (size_t from = 0; from < made.hives.size(); from += kHivesAnEdit)
+        session.apply([&](const EditContext& c) {
+            return visitHives(c, made, from, std::min(from + kHivesAnEdit, made.hives.size()));
+        });
+    session.apply([&](const EditContext& c) { return equaliseHives(c, made); });
+    if (made.storyIn) session.apply([&](const EditContext& c) { return tellStory(c, made); });
+}
+
+} // namespace demo

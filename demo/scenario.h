@@ -1,0 +1,66 @@
+#pragma once
+
+#include "core/model/rows.h"
+
+#include <QString>
+#include <QStringList>
+
+#include <optional>
+#include <vector>
+
+namespace demo {
+
+/// The story of the fall of 2026, by labels; the caller turns them into ids.
+struct StoryColony {
+    QString label;
+    QString box = QStringLiteral("langstroth-10");
+    int broodBoxes = 1;
+    std::optional<core::Day> since; ///< not set: as all others
+    std::optional<core::Day> ended;
+    std::optional<core::EndKind> end;
+};
+struct StoryVisit {
+    QString label;
+    core::Visit visit;
+};
+struct StoryTransfer {
+    QString from, to;
+    core::Transfer transfer;
+};
+struct StoryResult {
+    QString label; ///< empty: of `yard`
+    QString yard;
+    core::Result result;
+};
+struct StoryTreatment {
+    QString label;
+    QString yard;
+    core::Treatment treatment;
+};
+struct StoryLineage {
+    QString colony, into;
+    core::Lineage lineage;
+};
+struct Story {
+    std::vector<StoryColony> colonies; ///< only those that differ from the plain: one box langstroth-10, living
+    std::vector<StoryVisit> visits;
+    std::vector<StoryTransfer> transfers;
+    std::vector<StoryResult> results;
+    std::vector<StoryTreatment> treatments;
+    std::vector<StoryLineage> lineage;
+    QStringList unchecked; ///< whose brood nobody has looked through this season
+
+    const StoryColony* colony(const QString& label) const;
+    /// The first day of a colony that the story begins; nullopt for the others.
+    std::optional<core::Day> sinceOf(const QString& label) const;
+};
+
+/// Larkspur Bottom (A): the merge day, clean. Thistle Acre (B): European foulbrood, a doubt, an order, near Quarry
+/// Ledge (C): American foulbrood confirmed and suspected. Upper Tansy (D): spring, divides, a union done. Foxglove
+/// Rise (E): too small to help itself.
+Story fallStory();
+
+/// Records of the story other than the visits (scenario_records.cpp).
+void addStoryRecords(Story& story);
+
+} // namespace demo
