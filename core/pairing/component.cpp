@@ -110,7 +110,7 @@ std::vector<Component> positiveComponents(int nodes, const std::vector<Edge>& ed
     return components;
 }
 
-Matching solveComponent(const Component& component, std::int64_t twicePrice) {
+Matching solveAllEdges(const Component& component, std::int64_t twicePrice) {
     Matching matching;
     matching.mate.assign(component.nodes.size(), -1);
     matching.nodeDual.assign(component.nodes.size(), 0);

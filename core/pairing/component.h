@@ -23,6 +23,11 @@ constexpr std::int64_t kDualScale = 8;
 /// The greatest matching of one component where each edge costs half of `twicePrice` (≥ 0). Mates and duals by the
 /// component's own numbers; the sum of weights and the price are left at 0. With an odd `twicePrice` all greatest
 /// matchings have the same size.
+/// A dense component is solved on few of its edges, and the others are priced by the duals: those that are worth more
+/// than they cost come in, until none is. Exact, since the duals then cover every edge.
 Matching solveComponent(const Component& component, std::int64_t twicePrice);
+
+/// The same with all the edges at once: slow for dense ones.
+Matching solveAllEdges(const Component& component, std::int64_t twicePrice);
 
 } // namespace core::pairing
