@@ -35,8 +35,10 @@ QString folded(QStringView text) {
     out.reserve(text.size());
     for (qsizetype i = 0; i < text.size(); ++i) {
         char32_t point = text[i].unicode();
-        if (text[i].isHighSurrogate() && i + 1 < text.size() && text[i + 1].isLowSurrogate())
-            point = QChar::surrogateToUcs4(text[i], text[++i]);
+        if (text[i].isHighSurrogate() && i + 1 < text.size() && text[i + 1].isLowSurrogate()) {
+            point = QChar::surrogateToUcs4(text[i], text[i + 1]);
+            ++i;
+        }
         const char32_t fold = QChar::toCaseFolded(point);
         if (QChar::requiresSurrogates(fold)) {
             out += QChar(QChar::highSurrogate(fold));
