@@ -1,0 +1,243 @@
+#include "core/model/row_codec.h"
+
+#include "core/base/error.h"
+#include "core/base/natural_order.h"
+
+namespace core {
+
+namespace {
+
+Value cell(const QString& text) { return text.isEmpty() ? Value() : Value(text); }
+Value cell(bool yes) { return qint64(yes ? 1 : 0); }
+Value cell(int number) { return qint64(number); }
+Value cell(double number) { return number; }
+Value cell(Day day) { return isoText(day); }
+Value cell(Quarters q) { return qint64(q.value); }
+Value cell(Decagrams w) { return qint64(w.value); }
+Value cell(Millimetres mm) { return qint64(mm.value); }
+template <class Tag> Value cell(Id<Tag> id) { return id.value; }
+template <class E>
+requires std::is_enum_v<E> Value cell(E value) { return word(value); }
+template <class T> Value cell(const std::optional<T>& value) { return value ? cell(*value) : Value(); }
+
+/// Takes the cells of one row one after the other; throws where a cell is not what its column holds.
+class CellReader {
+public:
+    CellReader(Table table, qint64 id, const Row& row) : m_table(table), m_id(id), m_row(row) {
+        if (row.size() != columnsOf(table).size()) fail();
+    }
+
+    void skip() { ++m_next; }
+    void take(QString& to) { to = optionalText().value_or(QString()); }
+    void take(bool& to) { to = number() != 0; }
+    void take(int& to) { to = narrow(number()); }
+    void take(double& to) { to = real(next()); }
+    void take(Day& to) { to = day(text()); }
+    void take(Quarters& to) { to.value = narrow(number()); }
+    void take(Decagrams& to) { to.value = narrow(number()); }
+    void take(Millimetres& to) { to.value = narrow(number()); }
+    template <class Tag> void take(Id<Tag>& to) { to.value = number(); }
+    template <class E>
+    requires std::is_enum_v<E>
+    void take(E& to) {
+        const auto value = fromWord<E>(text());
+        if (!value) fail();
+        to = *value;
+    }
+    template <class T> void take(std::optional<T>& to) {
+        to.reset();
+        if (std::holds_alternative<std::monostate>(m_row[m_next])) {
+            ++m_next;
+            return;
+        }
+        T value{};
+        take(value);
+        to = value;
+    }
+    template <class... T> void takeAll(T&... to) { (take(to), ...); }
+
+private:
+    const Value& next() { return m_row[m_next++]; }
+    qint64 number() {
+        const auto* value = std::get_if<qint64>(&next());
+        if (!value) fail();
+        return *value;
+    }
+    QStringView text() {
+        const auto* value = std::get_if<QString>(&next());
+        if (!value) fail();
+        return *value;
+    }
+    std::optional<QString> optionalText() {
+        const Value& value = next();
+        if (std::holds_alternative<std::monostate>(value)) return std::nullopt;
+        if (!std::holds_alternative<QString>(value)) fail();
+        return std::get<QString>(value);
+    }
+    double real(const Value& value) {
+        if (const auto* whole = std::get_if<qint64>(&value)) return static_cast<double>(*whole);
+        if (!std::holds_alternative<double>(value)) fail();
+        return std::get<double>(value);
+    }
+    Day day(QStringView iso) {
+        const auto value = parseIsoDay(iso);
+        if (!value) fail();
+        return *value;
+    }
+    int narrow(qint64 value) {
+        if (value < INT_MIN || value > INT_MAX) fail();
+        return static_cast<int>(value);
+    }
+    [[noreturn]] void fail() const {
+        const auto columns = columnsOf(m_table);
+        const char* column = m_next > 0 && m_next <= columns.size() ? columns[m_next - 1] : "?";
+        throw Error(Error::Kind::Book, QStringLiteral("The book is damaged: a value in it cannot be read."),
+                    QStringLiteral("%1 %2, column %3")
+                        .arg(QLatin1StringView(tableName(m_table)))
+                        .arg(m_id)
+                        .arg(QLatin1StringView(column)));
+    }
+
+    Table m_table;
+    qint64 m_id;
+    const Row& m_row;
+    size_t m_next = 0;
+};
+
+template <class... T> Row cells(const T&... values) {
+    Row row;
+    row.reserve(sizeof...(values));
+    (row.push_back(cell(values)), ...);
+    return row;
+}
+
+template <class T> CellReader readerOf(T& to, qint64 id, const Row& row) {
+    to.id = {id};
+    return {tableOf<T>(), id, row};
+}
+
+} // namespace
+
+Row toRow(const Yard& y) {
+    return cells(y.name, folded(y.name), y.latitudeDeg, y.longitudeDeg, y.gateX, y.gateY, y.note, y.closed);
+}
+
+template <> Yard fromRow<Yard>(qint64 id, const Row& row) {
+    Yard y;
+    CellReader r = readerOf(y, id, row);
+    r.take(y.name);
+    r.skip();
+    r.takeAll(y.latitudeDeg, y.longitudeDeg, y.gateX, y.gateY, y.note, y.closed);
+    return y;
+}
+
+Row toRow(const Stand& s) { return cells(s.yard, s.name, folded(s.name), s.at.x, s.at.y, s.removed); }
+
+template <> Stand fromRow<Stand>(qint64 id, const Row& row) {
+    Stand s;
+    CellReader r = readerOf(s, id, row);
+    r.takeAll(s.yard, s.name);
+    r.skip();
+    r.takeAll(s.at.x, s.at.y, s.removed);
+    return s;
+}
+
+Row toRow(const BoxKind& b) {
+    return cells(b.name, folded(b.name), b.frames, b.widthMm, b.lengthMm, b.heightMm, b.tare);
+}
+
+template <> BoxKind fromRow<BoxKind>(qint64 id, const Row& row) {
+    BoxKind b;
+    CellReader r = readerOf(b, id, row);
+    r.take(b.name);
+    r.skip();
+    r.takeAll(b.frames, b.widthMm, b.lengthMm, b.heightMm, b.tare);
+    return b;
+}
+
+Row toRow(const Colony& c) {
+    return cells(c.label, folded(c.label), c.since, c.ended, c.end, c.box, c.broodBoxes, c.queenBorn, c.note);
+}
+
+template <> Colony fromRow<Colony>(qint64 id, const Row& row) {
+    Colony c;
+    CellReader r = readerOf(c, id, row);
+    r.take(c.label);
+    r.skip();
+    r.takeAll(c.since, c.ended, c.end, c.box, c.broodBoxes, c.queenBorn, c.note);
+    return c;
+}
+
+Row toRow(const Placement& p) { return cells(p.colony, p.stand, p.headingDeg, p.since, p.until, p.first); }
+
+template <> Placement fromRow<Placement>(qint64 id, const Row& row) {
+    Placement p;
+    readerOf(p, id, row).takeAll(p.colony, p.stand, p.headingDeg, p.since, p.until, p.first);
+    return p;
+}
+
+Row toRow(const Visit& v) {
+    return cells(v.colony, v.day, v.boxes, v.beesTop, v.beesBottom, v.upperBeesTop, v.upperBeesBottom, v.stores,
+                 v.upperStores, v.queen, v.broodFrames, v.broodChecked, v.supers, v.gross, v.mites, v.miteSample, v.by,
+                 v.note);
+}
+
+template <> Visit fromRow<Visit>(qint64 id, const Row& row) {
+    Visit v;
+    readerOf(v, id, row)
+        .takeAll(v.colony, v.day, v.boxes, v.beesTop, v.beesBottom, v.upperBeesTop, v.upperBeesBottom, v.stores,
+                 v.upperStores, v.queen, v.broodFrames, v.broodChecked, v.supers, v.gross, v.mites, v.miteSample, v.by,
+                 v.note);
+    return v;
+}
+
+Row toRow(const Transfer& t) { return cells(t.day, t.from, t.to, t.what, t.count, t.note); }
+
+template <> Transfer fromRow<Transfer>(qint64 id, const Row& row) {
+    Transfer t;
+    readerOf(t, id, row).takeAll(t.day, t.from, t.to, t.what, t.count, t.note);
+    return t;
+}
+
+Row toRow(const Result& x) {
+    return cells(x.colony, x.yard, x.day, x.disease, x.verdict, x.method, x.by, x.paper, x.note);
+}
+
+template <> Result fromRow<Result>(qint64 id, const Row& row) {
+    Result x;
+    readerOf(x, id, row).takeAll(x.colony, x.yard, x.day, x.disease, x.verdict, x.method, x.by, x.paper, x.note);
+    return x;
+}
+
+Row toRow(const Treatment& t) {
+    return cells(t.colony, t.yard, t.day, t.product, t.substance, t.antibiotic, t.batch, t.quantity, t.unit, t.method,
+                 t.supplier, t.supplierAddress, t.bought, t.quantityBought, t.proof, t.prescriber, t.prescriberContact,
+                 t.days, t.withdrawalDays, t.disposed, t.disposedQuantity, t.disposedHow, t.by, t.reason);
+}
+
+template <> Treatment fromRow<Treatment>(qint64 id, const Row& row) {
+    Treatment t;
+    readerOf(t, id, row)
+        .takeAll(t.colony, t.yard, t.day, t.product, t.substance, t.antibiotic, t.batch, t.quantity, t.unit, t.method,
+                 t.supplier, t.supplierAddress, t.bought, t.quantityBought, t.proof, t.prescriber, t.prescriberContact,
+                 t.days, t.withdrawalDays, t.disposed, t.disposedQuantity, t.disposedHow, t.by, t.reason);
+    return t;
+}
+
+Row toRow(const Lineage& l) { return cells(l.day, l.how, l.colony, l.into, l.by, l.note); }
+
+template <> Lineage fromRow<Lineage>(qint64 id, const Row& row) {
+    Lineage l;
+    readerOf(l, id, row).takeAll(l.day, l.how, l.colony, l.into, l.by, l.note);
+    return l;
+}
+
+Row toRow(const Kit& k) { return cells(k.yard, k.part, k.state, k.colony, k.count); }
+
+template <> Kit fromRow<Kit>(qint64 id, const Row& row) {
+    Kit k;
+    readerOf(k, id, row).takeAll(k.yard, k.part, k.state, k.colony, k.count);
+    return k;
+}
+
+} // namespace core

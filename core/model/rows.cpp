@@ -1,0 +1,99 @@
+#include "core/model/row.h"
+
+#include <QLatin1StringView>
+
+#include <array>
+
+namespace core {
+
+namespace {
+
+constexpr const char* kYard[] = {"name",      "key",       "latitude_deg", "longitude_deg",
+                                 "gate_x_mm", "gate_y_mm", "note",         "closed"};
+constexpr const char* kStand[] = {"yard", "name", "key", "x_mm", "y_mm", "removed"};
+constexpr const char* kBoxKind[] = {"name", "key", "frames", "width_mm", "length_mm", "height_mm", "tare_dag"};
+constexpr const char* kColony[] = {"label", "key",         "since",      "ended", "end_kind",
+                                   "box",   "brood_boxes", "queen_born", "note"};
+constexpr const char* kPlacement[] = {"colony", "stand", "heading_deg", "since", "until", "first"};
+constexpr const char* kVisit[] = {"colony",
+                                  "day",
+                                  "boxes",
+                                  "bees_top_q",
+                                  "bees_bottom_q",
+                                  "upper_bees_top_q",
+                                  "upper_bees_bottom_q",
+                                  "stores_q",
+                                  "upper_stores_q",
+                                  "queen",
+                                  "brood_frames",
+                                  "brood_checked",
+                                  "supers",
+                                  "gross_dag",
+                                  "mites",
+                                  "mite_sample",
+                                  "by_whom",
+                                  "note"};
+constexpr const char* kVisitSign[] = {"visit", "sign"};
+constexpr const char* kTransfer[] = {"day", "giver", "receiver", "what", "count", "note"};
+constexpr const char* kResult[] = {"colony", "yard", "day", "disease", "verdict", "method", "by_whom", "paper", "note"};
+constexpr const char* kTreatment[] = {"colony",
+                                      "yard",
+                                      "day",
+                                      "product",
+                                      "substance",
+                                      "antibiotic",
+                                      "batch",
+                                      "quantity",
+                                      "unit",
+                                      "method",
+                                      "supplier",
+                                      "supplier_address",
+                                      "bought",
+                                      "quantity_bought",
+                                      "proof",
+                                      "prescriber",
+                                      "prescriber_contact",
+                                      "days",
+                                      "withdrawal_days",
+                                      "disposed",
+                                      "disposed_quantity",
+                                      "disposed_how",
+                                      "by_whom",
+                                      "reason"};
+constexpr const char* kLineage[] = {"day", "how", "colony", "into_colony", "by_whom", "note"};
+constexpr const char* kKit[] = {"yard", "part", "state", "colony", "count"};
+constexpr const char* kSetting[] = {"name", "value"};
+
+struct TableInfo {
+    const char* name;
+    std::span<const char* const> columns;
+};
+
+/// In the order of enum Table.
+constexpr std::array<TableInfo, kTableCount> kTables{{{"yard", kYard},
+                                                      {"stand", kStand},
+                                                      {"box_kind", kBoxKind},
+                                                      {"colony", kColony},
+                                                      {"placement", kPlacement},
+                                                      {"visit", kVisit},
+                                                      {"visit_sign", kVisitSign},
+                                                      {"transfer", kTransfer},
+                                                      {"result", kResult},
+                                                      {"treatment", kTreatment},
+                                                      {"lineage", kLineage},
+                                                      {"kit", kKit},
+                                                      {"setting", kSetting}}};
+
+} // namespace
+
+const char* tableName(Table table) { return kTables[static_cast<size_t>(table)].name; }
+
+std::span<const char* const> columnsOf(Table table) { return kTables[static_cast<size_t>(table)].columns; }
+
+std::optional<Table> tableNamed(QStringView name) {
+    for (size_t i = 0; i < kTables.size(); ++i)
+        if (name == QLatin1StringView(kTables[i].name)) return static_cast<Table>(i);
+    return std::nullopt;
+}
+
+} // namespace core

@@ -1,0 +1,36 @@
+#include "core/store/backup.h"
+
+#include "core/store/book_file.h"
+#include "core/store/database.h"
+
+namespace core::store {
+
+namespace {
+
+qint64 lastSeq(const Database& db) { return db.number("SELECT max(seq) FROM history"); }
+
+bool sound(const Database& copy) {
+    Statement check = copy.prepare("PRAGMA integrity_check(1)");
+    return check.step() && check.text(0) == QLatin1String("ok");
+}
+
+} // namespace
+
+void copyBook(const Database& db, const QString& path) {
+    NewBookFile file(path);
+    try {
+        const qint64 before = lastSeq(db);
+        db.prepare("VACUUM INTO ?").bind(1, file.part().path).run();
+        const auto copy = Database::openCopy(file.part());
+        // Another program may have written between: the copy is of some moment from before to now.
+        const qint64 copied = lastSeq(*copy);
+        if (!sound(*copy) || copy->bookId() != db.bookId() || copied < before || copied > lastSeq(db))
+            throw Error(Error::Kind::Book,
+                        QStringLiteral("The copy is not sound, so it was removed again. Is the disk failing?"));
+    } catch (const Error& e) {
+        throw namingFile(e, path);
+    }
+    file.keep();
+}
+
+} // namespace core::store

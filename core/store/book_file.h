@@ -1,0 +1,46 @@
+#pragma once
+
+#include "core/base/error.h"
+#include "core/store/database.h"
+
+#include <QString>
+
+namespace core::store {
+
+/// A book's file before it is opened.
+struct BookFile {
+    QString path; ///< absolute, links followed
+    QString uri;  ///< for SQLite, with its mode
+};
+
+/// Throws Error(Book) when there is no file, it is a folder or another special thing, or cannot be read or (ReadWrite)
+/// written. Never opens the file: closing it would drop the locks of this process's other connections to it.
+BookFile lookAt(const QString& path, Access access);
+
+/// A file under another name beside the book that it becomes when keep() is called; else it is removed again. So a
+/// book is there whole or not at all.
+class NewBookFile {
+public:
+    /// Throws Error(Book) where `path` exists or its folder cannot be written.
+    explicit NewBookFile(const QString& path);
+    ~NewBookFile();
+    NewBookFile(const NewBookFile&) = delete;
+    NewBookFile& operator=(const NewBookFile&) = delete;
+
+    const BookFile& part() const { return m_part; }
+    /// Gives it its name, without replacing anything. Throws Error(Book).
+    void keep();
+
+private:
+    QString m_path;
+    BookFile m_part;
+};
+
+/// As messages show a path.
+QString shownPath(const QString& path);
+
+Error olderBook(const QString& path);
+/// The same error, its sentence beginning with the file where it does not name it yet.
+Error namingFile(const Error& e, const QString& path);
+
+} // namespace core::store

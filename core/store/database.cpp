@@ -1,0 +1,197 @@
+#include "core/store/database.h"
+
+#include "core/store/book_file.h"
+#include "core/store/hardening.h"
+#include "core/store/sqlite_error.h"
+#include "core/store/statement_pool.h"
+
+#include <QDebug>
+#include <QFileInfo>
+#include <QSqlDatabase>
+#include <QSqlDriver>
+#include <QSqlError>
+#include <QUuid>
+#include <QVariant>
+
+#include <sqlite3.h>
+
+namespace core::store {
+
+namespace {
+
+constexpr int kBusyMs = 5000;
+constexpr qint64 kPagesCheckedAtOpen = 2000; ///< up to 8 MB: some 20 ms
+
+} // namespace
+
+Database::Database(QString path, Access access) : m_path(std::move(path)), m_access(access) {}
+
+Database::~Database() {
+    m_pool.reset();
+    m_handle = nullptr;
+    if (!m_connection.isEmpty()) QSqlDatabase::removeDatabase(m_connection);
+}
+
+void Database::connect(const QString& uri) {
+    m_connection = QStringLiteral("book-") + QUuid::createUuid().toString(QUuid::WithoutBraces);
+    QSqlDatabase db = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), m_connection);
+    db.setConnectOptions(QStringLiteral("QSQLITE_OPEN_URI;QSQLITE_BUSY_TIMEOUT=%1").arg(kBusyMs));
+    db.setDatabaseName(uri);
+    if (!db.open())
+        throw Error(Error::Kind::Book, QStringLiteral("The book %1 cannot be opened.").arg(shownPath(m_path)),
+                    db.lastError().text());
+    const QVariant handle = db.driver()->handle();
+    if (!handle.isValid() || qstrcmp(handle.typeName(), "sqlite3*") != 0)
+        throw Error(Error::Kind::Internal, QStringLiteral("The database driver is not the expected one."));
+    m_handle = *static_cast<sqlite3* const*>(handle.constData());
+    m_pool = std::make_shared<StatementPool>(m_handle);
+    harden(m_handle);
+}
+
+void Database::configure() {
+    exec("PRAGMA foreign_keys = ON");
+    exec("PRAGMA synchronous = FULL");
+    setCacheMegabytes(16);
+    if (readOnly())
+        exec("PRAGMA query_only = ON");
+    else
+        exec("PRAGMA journal_mode = DELETE");
+}
+
+void Database::checkIdentity(int newest) const {
+    if (number("PRAGMA application_id") != kApplicationId)
+        throw Error(Error::Kind::Book, QStringLiteral("%1 is not a book of this program.").arg(shownPath(m_path)));
+    const qint64 version = number("PRAGMA user_version");
+    if (version > newest)
+        throw Error(Error::Kind::Book,
+                    QStringLiteral("%1 was written by a newer version of this program (book version %2, this program "
+                                   "knows up to %3). Open it with that version.")
+                        .arg(shownPath(m_path))
+                        .arg(version)
+                        .arg(newest));
+    if (version < 1)
+        throw Error(
+            Error::Kind::Book,
+            QStringLiteral("%1 is damaged: its version is missing. Use a backup of it.").arg(shownPath(m_path)));
+}
+
+void Database::checkPages() const {
+    if (number("PRAGMA page_count") > kPagesCheckedAtOpen) return;
+    Statement check = prepare("PRAGMA quick_check(1)");
+    if (check.step() && check.text(0) != QLatin1String("ok"))
+        throw Error(Error::Kind::Book, QStringLiteral("%1 is damaged. Use a backup of it.").arg(shownPath(m_path)),
+                    check.text(0));
+}
+
+std::unique_ptr<Database> Database::create(const QString& path) {
+    NewBookFile file(path);
+    try {
+        Database db(file.part().path, Access::ReadWrite);
+        db.connect(file.part().uri);
+        db.fill(bookMigrations());
+    } catch (const Error& e) {
+        throw namingFile(e, path);
+    }
+    file.keep();
+    return open(path, Access::ReadWrite);
+}
+
+std::unique_ptr<Database> Database::open(const QString& path, Access access) {
+    return open(path, access, bookMigrations());
+}
+
+std::unique_ptr<Database> Database::open(const QString& path, Access access, std::span<const Migration> migrations) {
+    const BookFile file = lookAt(path, access);
+    std::unique_ptr<Database> db(new Database(file.path, access));
+    if (access == Access::ReadWrite) db->m_lock.emplace(file.path);
+    db->connect(file.uri);
+    const int newest = migrations.back().version;
+    try {
+        db->checkIdentity(newest);
+        db->checkPages();
+        db->configure();
+        const auto version = static_cast<int>(db->number("PRAGMA user_version"));
+        checkSchema(*db, migrations.first(static_cast<size_t>(version)));
+        if (version < newest) {
+            if (access == Access::ReadOnly) throw olderBook(file.path);
+            backUpBeforeMigration(*db, version);
+            migrate(*db, migrations);
+            checkSchema(*db, migrations);
+        }
+    } catch (const Error& e) {
+        throw namingFile(e, file.path);
+    }
+    return db;
+}
+
+std::unique_ptr<Database> Database::inMemory(std::span<const Migration> migrations) {
+    std::unique_ptr<Database> db(new Database(QStringLiteral(":memory:"), Access::ReadWrite));
+    db->connect(QStringLiteral("file::memory:"));
+    db->fill(migrations);
+    return db;
+}
+
+std::unique_ptr<Database> Database::openCopy(const BookFile& file) {
+    std::unique_ptr<Database> db(new Database(file.path, Access::ReadOnly));
+    db->connect(file.uri);
+    db->checkIdentity(bookMigrations().back().version);
+    db->configure();
+    return db;
+}
+
+void Database::fill(std::span<const Migration> migrations) {
+    configure();
+    exec(QStringLiteral("PRAGMA application_id = %1").arg(kApplicationId).toStdString());
+    migrate(*this, migrations);
+    prepare("INSERT INTO book (id, uuid) VALUES (1, ?)")
+        .bind(1, QUuid::createUuid().toString(QUuid::WithoutBraces))
+        .run();
+}
+
+bool Database::inTransaction() const { return sqlite3_get_autocommit(m_handle) == 0; }
+
+Statement Database::prepare(std::string_view sql) const { return Statement(m_pool, sql); }
+
+void Database::exec(std::string_view sql) const {
+    const std::string text(sql);
+    const int code = sqlite3_exec(m_handle, text.c_str(), nullptr, nullptr, nullptr);
+    if (code != SQLITE_OK) throw sqliteError(m_handle, code, QString::fromStdString(text));
+}
+
+qint64 Database::number(std::string_view sql) const {
+    Statement statement = prepare(sql);
+    return statement.step() ? statement.integer(0) : 0;
+}
+
+QString Database::bookId() const {
+    Statement statement = prepare("SELECT uuid FROM book");
+    return statement.step() ? statement.text(0) : QString();
+}
+
+void Database::setCacheMegabytes(int megabytes) const {
+    exec(QStringLiteral("PRAGMA cache_size = -%1").arg(megabytes * 1024).toStdString());
+}
+
+Transaction::Transaction(const Database& db) : m_db(db) { db.exec("BEGIN IMMEDIATE"); }
+
+Transaction::~Transaction() {
+    // SQLite has rolled back by itself after some failures (full disk): then there is no transaction any more.
+    if (m_done || !m_db.inTransaction()) return;
+    if (sqlite3_exec(m_db.handle(), "ROLLBACK", nullptr, nullptr, nullptr) != SQLITE_OK)
+        qWarning("rollback failed: %s", sqlite3_errmsg(m_db.handle()));
+}
+
+void Transaction::commit() {
+    m_db.exec("COMMIT");
+    m_done = true;
+}
+
+ReadTransaction::ReadTransaction(const Database& db) : m_db(db), m_own(!db.inTransaction()) {
+    if (m_own) db.exec("BEGIN");
+}
+
+ReadTransaction::~ReadTransaction() {
+    if (m_own && m_db.inTransaction()) sqlite3_exec(m_db.handle(), "COMMIT", nullptr, nullptr, nullptr);
+}
+
+} // namespace core::store

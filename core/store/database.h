@@ -1,0 +1,102 @@
+#pragma once
+
+#include "core/base/error.h"
+#include "core/store/book_lock.h"
+#include "core/store/migration.h"
+#include "core/store/statement.h"
+
+#include <QString>
+
+#include <memory>
+#include <optional>
+#include <span>
+
+struct sqlite3;
+
+namespace core::store {
+
+struct BookFile;
+
+/// "YwBk": marks the file as a book of this program.
+constexpr qint32 kApplicationId = 0x5977426B;
+
+enum class Access { ReadWrite, ReadOnly };
+
+/// One open book file: a checked, hardened connection. Reads and writes stand in row_store.h, reads.h, history_rows.h
+/// and snapshot_reader.h. One thread at a time.
+class Database {
+public:
+    /// Makes an empty book with the shipped box kinds, whole or not at all, and opens it. Throws Error(Book) where the
+    /// file exists or cannot be made.
+    static std::unique_ptr<Database> create(const QString& path);
+    /// Throws Error(Book): missing, a folder, not a book, damaged, newer than the program; for ReadWrite also held by
+    /// another or read-only. An older book is backed up and migrated (ReadWrite), or refused (ReadOnly).
+    static std::unique_ptr<Database> open(const QString& path, Access access);
+    /// The same with other migrations than the book's.
+    static std::unique_ptr<Database> open(const QString& path, Access access, std::span<const Migration> migrations);
+    /// A book in memory, empty, migrated.
+    static std::unique_ptr<Database> inMemory(std::span<const Migration> migrations);
+    /// A copy just made, unlocked, for checking it.
+    static std::unique_ptr<Database> openCopy(const BookFile& file);
+    ~Database();
+    Database(const Database&) = delete;
+    Database& operator=(const Database&) = delete;
+
+    const QString& path() const { return m_path; }
+    bool readOnly() const { return m_access == Access::ReadOnly; }
+    sqlite3* handle() const { return m_handle; }
+    bool inTransaction() const;
+
+    Statement prepare(std::string_view sql) const;
+    void exec(std::string_view sql) const;
+    /// The first cell of the first row as a number; 0 where there is none.
+    qint64 number(std::string_view sql) const;
+    /// The book's own id, made at random when it was.
+    QString bookId() const;
+    /// How much of the file is kept in memory; the more, the faster are large writes.
+    void setCacheMegabytes(int megabytes) const;
+
+private:
+    Database(QString path, Access access);
+    void connect(const QString& uri);
+    void configure();
+    void fill(std::span<const Migration> migrations);
+    void checkIdentity(int newest) const;
+    void checkPages() const;
+
+    QString m_path;
+    Access m_access;
+    std::optional<BookLock> m_lock;
+    QString m_connection;
+    sqlite3* m_handle = nullptr;
+    std::shared_ptr<StatementPool> m_pool;
+};
+
+/// BEGIN IMMEDIATE; rolls back unless commit() was reached.
+class Transaction {
+public:
+    explicit Transaction(const Database& db);
+    ~Transaction();
+    void commit();
+    Transaction(const Transaction&) = delete;
+    Transaction& operator=(const Transaction&) = delete;
+
+private:
+    const Database& m_db;
+    bool m_done = false;
+};
+
+/// All reads while it lives see one state of the book. Inside a Transaction it does nothing.
+class ReadTransaction {
+public:
+    explicit ReadTransaction(const Database& db);
+    ~ReadTransaction();
+    ReadTransaction(const ReadTransaction&) = delete;
+    ReadTransaction& operator=(const ReadTransaction&) = delete;
+
+private:
+    const Database& m_db;
+    bool m_own = false;
+};
+
+} // namespace core::store

@@ -1,0 +1,102 @@
+#include "core/store/migration.h"
+
+#include "core/store/backup.h"
+#include "core/store/book_file.h"
+#include "core/store/database.h"
+
+#include <QFile>
+#include <QFileInfo>
+
+#include <map>
+
+// Outside any namespace, as the macro asks. The resources of a static library are registered by hand.
+static void registerMigrations() { Q_INIT_RESOURCE(store_migrations); }
+
+namespace core::store {
+
+namespace {
+
+constexpr const char* kFiles[] = {":/migrations/0001_book.sql"};
+
+std::vector<Migration> readMigrations() {
+    registerMigrations();
+    std::vector<Migration> migrations;
+    for (const char* name : kFiles) {
+        QFile file{QLatin1String(name)};
+        if (!file.open(QIODevice::ReadOnly))
+            throw Error(Error::Kind::Internal,
+                        QStringLiteral("The program lacks a part of itself: %1.").arg(file.fileName()));
+        migrations.push_back({static_cast<int>(migrations.size()) + 1, file.readAll()});
+    }
+    return migrations;
+}
+
+void checkForeignKeys(Database& db, int version) {
+    Statement check = db.prepare("PRAGMA foreign_key_check");
+    if (check.step())
+        throw Error(
+            Error::Kind::Book,
+            QStringLiteral("The book could not be brought to version %1: rows of it point nowhere.").arg(version),
+            check.text(0));
+}
+
+/// Table, index, trigger or view by name, and its SQL. Tables that SQLite makes by itself (sqlite_…) are left out.
+std::map<QString, QString> schemaOf(Database& db) {
+    std::map<QString, QString> schema;
+    Statement rows =
+        db.prepare("SELECT type, name, sql FROM sqlite_schema WHERE name NOT LIKE 'sqlite\\_%' ESCAPE '\\'");
+    while (rows.step()) schema[rows.text(0) + QLatin1Char(' ') + rows.text(1)] = rows.text(2);
+    return schema;
+}
+
+} // namespace
+
+const std::vector<Migration>& bookMigrations() {
+    static const std::vector<Migration> migrations = readMigrations();
+    return migrations;
+}
+
+void migrate(Database& db, std::span<const Migration> migrations) {
+    // Off while tables are remade; a pragma inside a transaction would do nothing.
+    db.exec("PRAGMA foreign_keys = OFF");
+    for (const Migration& step : migrations) {
+        if (step.version <= db.number("PRAGMA user_version")) continue;
+        Transaction transaction(db);
+        db.exec(std::string_view(step.sql.constData(), static_cast<size_t>(step.sql.size())));
+        checkForeignKeys(db, step.version);
+        db.exec(QStringLiteral("PRAGMA user_version = %1").arg(step.version).toStdString());
+        transaction.commit();
+    }
+    db.exec("PRAGMA foreign_keys = ON");
+}
+
+void checkSchema(Database& db, std::span<const Migration> migrations) {
+    const auto expected = schemaOf(*Database::inMemory(migrations));
+    const auto found = schemaOf(db);
+    if (found == expected) return;
+    QString difference;
+    for (const auto& [name, sql] : found)
+        if (const auto at = expected.find(name); at == expected.end() || at->second != sql) difference = name;
+    for (const auto& [name, sql] : expected)
+        if (!found.contains(name)) difference = name;
+    throw Error(
+        Error::Kind::Book,
+        QStringLiteral("%1 is damaged or was changed by another program: its %2 is not as this program makes it. "
+                       "Use a backup of it.")
+            .arg(shownPath(db.path()), difference));
+}
+
+QString backUpBeforeMigration(Database& db, int version) {
+    const QFileInfo info(db.path());
+    const QString stem = info.absolutePath() + QLatin1Char('/') + info.completeBaseName();
+    QString path;
+    for (int n = 1; path.isEmpty() || QFileInfo::exists(path); ++n)
+        path = QStringLiteral("%1.version-%2%3.yardwright")
+                   .arg(stem)
+                   .arg(version)
+                   .arg(n == 1 ? QString() : QStringLiteral("-%1").arg(n));
+    copyBook(db, path);
+    return path;
+}
+
+} // namespace core::store

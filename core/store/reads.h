@@ -1,0 +1,65 @@
+#pragma once
+
+#include "core/model/row_codec.h"
+#include "core/model/rows.h"
+#include "core/model/settings.h"
+#include "core/store/database.h"
+#include "core/store/row_store.h"
+
+#include <QStringView>
+
+#include <functional>
+#include <optional>
+#include <utility>
+#include <vector>
+
+// Typed reads of a few rows. All throw Error(Book) when the file fails. Names match without regard to case.
+
+namespace core::store {
+
+template <class T> std::optional<T> find(const Database& db, qint64 id) {
+    const auto cells = readRow(db, tableOf<T>(), id);
+    return cells ? std::optional<T>(fromRow<T>(id, *cells)) : std::nullopt;
+}
+
+std::optional<Visit> visit(const Database& db, VisitId id); ///< with its signs
+std::optional<Visit> visitOn(const Database& db, ColonyId colony, Day day);
+std::vector<Visit> visitsOf(const Database& db, ColonyId colony, int most);         ///< newest first, with signs
+std::vector<std::pair<qint64, Sign>> signRowsOf(const Database& db, VisitId visit); ///< ids in table visit_sign
+
+std::optional<Yard> yardNamed(const Database& db, QStringView name);
+std::optional<Stand> standNamed(const Database& db, YardId yard, QStringView name);
+std::optional<BoxKind> boxKindNamed(const Database& db, QStringView name);
+std::vector<Colony> coloniesLabelled(const Database& db, QStringView label); ///< by since
+/// `LABEL`: the one of that label with the latest `since` on or before `on`; `LABEL@SINCE`: that one, whatever the day.
+std::optional<Colony> colonyNamed(const Database& db, QStringView name, Day on);
+
+std::vector<Yard> yards(const Database& db);                  ///< closed ones too, natural order
+std::vector<BoxKind> boxKinds(const Database& db);            ///< natural order
+std::vector<Stand> standsOf(const Database& db, YardId yard); ///< removed ones too, natural order
+
+std::optional<Placement> openPlacement(const Database& db, ColonyId colony);
+/// In time order: by since, the colony's own row first, an open one last.
+std::vector<Placement> placementsOf(const Database& db, ColonyId colony);
+std::vector<Placement> placementsAt(const Database& db, StandId stand);          ///< by since
+std::vector<Placement> placementsAt(const Database& db, StandId stand, Day day); ///< since <= day <= until
+
+std::vector<Lineage> lineageOf(const Database& db, ColonyId colony);    ///< on either side, by day
+std::vector<Transfer> transfersOf(const Database& db, ColonyId colony); ///< on either side, by day
+std::vector<Result> resultsOf(const Database& db, ColonyId colony);     ///< that name it, by day
+std::vector<Treatment> treatmentsOf(const Database& db, ColonyId colony);
+std::vector<Result> resultsOf(const Database& db, YardId yard);
+std::vector<Treatment> treatmentsOf(const Database& db, YardId yard);
+
+Settings settings(const Database& db);
+/// Id and cells (name, value) of a stored setting; nullopt while it is at its default.
+std::optional<std::pair<qint64, Row>> settingRow(const Database& db, QStringView name);
+
+/// Days with a visit to a colony whose hive stood in that yard that day, oldest first, each once.
+std::vector<Day> visitDays(const Database& db, YardId yard);
+/// The latest day of any record; nullopt in an empty book.
+std::optional<Day> lastDay(const Database& db);
+/// The keys of all visits by colony and day, from an index: no row is read.
+void eachVisitKey(const Database& db, const std::function<void(VisitId, ColonyId, Day)>& take);
+
+} // namespace core::store
