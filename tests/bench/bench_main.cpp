@@ -1,0 +1,38 @@
+#include <benchmark/benchmark.h>
+
+#include <QApplication>
+
+#include <cstdio>
+
+// Prints one line a figure, `name value unit`. A figure's name ends in its unit: _s, _ms or _mb.
+
+namespace {
+
+/// Only our lines on standard output. A benchmark that counts something puts it into the counter "value".
+class LineReporter : public benchmark::BenchmarkReporter {
+public:
+    bool ReportContext(const Context&) override { return true; }
+    void ReportRuns(const std::vector<Run>& runs) override {
+        for (const Run& run : runs) {
+            const std::string name = run.run_name.function_name;
+            if (run.error_occurred) {
+                std::fprintf(stderr, "%s: %s\n", name.c_str(), run.error_message.c_str());
+                continue;
+            }
+            const auto counted = run.counters.find("value");
+            const double value = counted != run.counters.end() ? double(counted->second) : run.GetAdjustedRealTime();
+            std::printf("%s %.4g %s\n", name.c_str(), value, name.substr(name.rfind('_') + 1).c_str());
+            std::fflush(stdout);
+        }
+    }
+};
+
+} // namespace
+
+int main(int argc, char** argv) {
+    QApplication application(argc, argv);
+    benchmark::Initialize(&argc, argv);
+    LineReporter reporter;
+    benchmark::RunSpecifiedBenchmarks(&reporter);
+    return 0;
+}
