@@ -18,6 +18,14 @@ struct BulkInsert {
     std::function<Row(qint64 position)> row; ///< cells of row `position`, 0..count − 1; called once each, in order
 };
 
+/// Rows firstId … firstId + count − 1 of one table, all of them there: deleted as a range, packed into the history.
+struct BulkDelete {
+    Table table = Table::Visit;
+    qint64 firstId = 1;
+    qint64 count = 0;
+    friend bool operator==(const BulkDelete&, const BulkDelete&) = default;
+};
+
 /// A text kept with a history line for audit (an import's CSV), compressed in the book.
 struct Attachment {
     QString name;
@@ -29,8 +37,12 @@ struct ChangeSet {
     QString text; ///< past tense, names the thing: the undo menu's text and the history line
     std::vector<RowChange> rows;
     std::vector<BulkInsert> bulk; ///< written before `rows`
+    std::vector<BulkDelete> gone; ///< deleted after `rows`; what the undo of `bulk` does
     std::vector<Attachment> attachments;
-    bool empty() const { return rows.empty() && bulk.empty(); }
+    bool empty() const { return rows.empty() && bulk.empty() && gone.empty(); }
 };
+
+/// What takes the row changes back: in reverse order, before and after swapped. Bulk is not of it (see history.h).
+std::vector<RowChange> inverse(const std::vector<RowChange>& rows);
 
 } // namespace core::edit

@@ -37,6 +37,8 @@ public:
     std::optional<Colony> colony(ColonyId id) const { return find<Colony>(id.value); }
     virtual std::optional<Visit> visit(VisitId id) const = 0; ///< with its signs
     virtual std::optional<Visit> visitOn(ColonyId colony, Day day) const = 0;
+    /// The visit_sign rows of a visit with their ids.
+    virtual std::vector<std::pair<qint64, Row>> signRows(VisitId visit) const = 0;
 
     // By name: without regard to case.
     virtual std::optional<Yard> yardNamed(QStringView name) const = 0;
@@ -53,10 +55,17 @@ public:
     virtual std::vector<Placement> placementsAt(StandId stand) const = 0;   ///< by since
     /// Those whose hive stands on the stand that day: since <= day <= until.
     virtual std::vector<Placement> placementsAt(StandId stand, Day day) const = 0;
-    virtual std::vector<Stand> standsOf(YardId yard) const = 0;        ///< removed ones too; natural order
-    virtual std::vector<Lineage> lineageOf(ColonyId colony) const = 0; ///< on either side; by day
-    virtual std::vector<Transfer> transfersOf(ColonyId colony) const = 0;
-    virtual std::vector<Visit> visitsOf(ColonyId colony, int most) const = 0; ///< newest first, with signs
+    virtual std::vector<Stand> standsOf(YardId yard) const = 0;             ///< removed ones too; natural order
+    virtual std::vector<Lineage> lineageOf(ColonyId colony) const = 0;      ///< on either side; by day
+    virtual std::vector<Transfer> transfersOf(ColonyId colony) const = 0;   ///< on either side; by day
+    virtual std::vector<Treatment> treatmentsOf(ColonyId colony) const = 0; ///< naming it, not its yard; by day
+    /// The stand was made by the very edit that first put this colony's hive on it.
+    virtual bool madeByCarry(StandId stand, ColonyId colony) const = 0;
+    virtual std::vector<Visit> visitsOf(ColonyId colony, int most) const = 0; ///< newest first, with signs; −1: all
+    /// Brood boxes on that day (rule 4.0); `visited`: what a visit of that day, not yet in the book, says.
+    virtual int boxesAt(ColonyId colony, Day day, std::optional<int> visited = {}) const = 0;
+    /// The day of the visit or union that decides boxesAt(); the colony's `since` where none does.
+    virtual Day boxesSince(ColonyId colony, Day day) const = 0;
 
     // Small wholes.
     virtual std::vector<Yard> yards() const = 0;       ///< closed ones too, natural order

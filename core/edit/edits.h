@@ -10,12 +10,45 @@
 
 namespace core::edit {
 
+// The yard plan.
+
 /// Carried that day to bare ground of its own yard at `to`: a new stand there (named by the yard's next free number),
-/// or an empty stand that is there. `day` not before its last placement, within its life.
+/// or an empty stand that is there. `day` not before its last placement, within its life. A second carry of one day
+/// replaces the first; carried back to where it stood before, the carry is gone. Empty: it stands there already.
 ChangeSet carryHive(const EditContext& c, ColonyId colony, MmPoint to, Day day);
-/// A visit with all that was seen; its id is given. One a colony a day; ranges as the files' (Error(BadData) names the
-/// field).
+/// A hive closer to another's stand than this may not be set down (millimetres).
+constexpr int kStandApartMm = 300;
+
+/// `name` empty: the yard's next free number. No other stand there.
+ChangeSet addStand(const EditContext& c, YardId yard, const QString& name, MmPoint at);
+/// Ids are given. `yard.name` is unique without regard to case.
+ChangeSet newYard(const EditContext& c, const Yard& yard);
+
+// Colonies.
+
+/// A colony begins on a stand of a yard: an existing one that is empty from that day on, or (no id) a new one.
+struct NewColony {
+    Colony colony; ///< its id is given
+    Stand stand;   ///< id 0: a new one, name empty: the next free number
+    std::optional<int> headingDeg;
+};
+ChangeSet addColony(const EditContext& c, const NewColony& colony);
+/// Dead, destroyed or sold. (United and shaken out: recordUnion.)
+ChangeSet endColony(const EditContext& c, ColonyId colony, Day day, EndKind how);
+/// united or shaken-out: `colony` ends that day, its place is free, its bees are `into`'s. Throws Error(Hold) with the
+/// hold's sentence where either is held that day.
+ChangeSet recordUnion(const EditContext& c, const Lineage& lineage);
+
+// Records. Their ids are given.
+
+/// A visit with all that was seen. One a colony a day; ranges as the files' (Error(BadData) names the field).
 ChangeSet logVisit(const EditContext& c, const Visit& visit);
+ChangeSet logTransfer(const EditContext& c, const Transfer& transfer);
+ChangeSet logResult(const EditContext& c, const Result& result);
+ChangeSet logTreatment(const EditContext& c, const Treatment& treatment);
+
+/// Hold settings only become stricter. `value` as users type it; the book keeps the canonical text, and no row for a
+/// default.
 ChangeSet setSetting(const EditContext& c, const QString& name, const QString& value);
 
 } // namespace core::edit

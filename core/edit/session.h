@@ -72,20 +72,30 @@ public:
     std::vector<Yard> yards() const;       ///< not closed, natural order
     std::vector<BoxKind> boxKinds() const; ///< natural order
     Settings settings() const;
+    QString bookTitle() const; ///< the file's name without its extension
+    std::optional<Yard> yard(YardId id) const;
+    std::vector<Stand> standsOf(YardId id) const; ///< removed ones too, natural order
     std::optional<Colony> colony(ColonyId id) const;
+    std::vector<Placement> placementsOf(ColonyId id) const;  ///< in time order
+    std::vector<Lineage> lineageOf(ColonyId id) const;       ///< on either side, by day
+    std::vector<Attachment> attachmentsOf(qint64 seq) const; ///< of a line of the history
+    /// For a form that asks what an edit would ask: the same reads, outside an edit.
+    void read(const std::function<void(const EditContext&)>& take) const;
     std::vector<Visit> visitsOf(ColonyId id, int most) const; ///< newest first
     std::vector<Day> visitDays(YardId yard) const;            ///< days with a visit in that yard, oldest first
     /// A verified copy of the book: opened and checked. Throws Error(Book) where `to` exists or cannot be written.
     void backUp(const QString& to) const;
     /// What is wrong with the book, one sentence each (integrity, invariants, history against rows); empty: in order.
     QStringList check() const;
-    std::optional<Day> lastDay() const;                       ///< the latest day of any record
+    std::optional<Day> lastDay() const; ///< the latest day of any record
 
 signals:
-    /// Once after each commit.
+    /// Once after each commit. Of `bulk` the table and ids alone: its rows are not given again.
     void changed(const core::edit::ChangeSet& what);
 
 private:
+    std::optional<HistoryLine> reverse(bool again, const std::optional<Correction>& correction);
+
     struct Private;
     explicit Session(std::unique_ptr<Private> d);
     std::unique_ptr<Private> d;

@@ -1,0 +1,22 @@
+#pragma once
+
+#include "core/edit/change_set.h"
+#include "core/edit/history_codec.h"
+#include "core/store/database.h"
+#include "core/store/history_rows.h"
+
+namespace core::edit {
+
+/// Writes the rows of one change and its line of the history within the caller's transaction; returns the line's
+/// number. Each `before` must equal the stored row, else Error(BadData): changed meanwhile. Ranges are streamed: at
+/// most one part of their rows is in memory.
+/// `line`: when, who, kind, of which line, reason; its sentence and changes come from the change.
+qint64 writeChange(const store::Database& db, const ChangeSet& change, store::HistoryRow line);
+
+/// What takes line `seq` back: rows deleted as a range come from the packed parts of that line.
+ChangeSet reversal(const store::Database& db, qint64 seq);
+
+/// The attachments of a line; none: empty.
+std::vector<Attachment> attachmentsOf(const store::Database& db, qint64 seq);
+
+} // namespace core::edit

@@ -1,0 +1,121 @@
+#include "core/edit/session.h"
+
+#include "core/edit/change_writer.h"
+#include "core/edit/correction_check.h"
+#include "core/edit/edit_checks.h"
+#include "core/edit/session_private.h"
+#include "core/edit/store_context.h"
+
+#include <utility>
+
+namespace core::edit {
+
+namespace {
+
+/// A change with ranges writes much at once: more of the file is then kept in memory.
+constexpr int kManyRowsCacheMb = 128;
+constexpr int kCacheMb = 16;
+
+class RoomForRanges {
+public:
+    RoomForRanges(const store::Database& db, const ChangeSet& change)
+        : m_db(db), m_many(!change.bulk.empty() || !change.gone.empty()) {
+        if (m_many) m_db.setCacheMegabytes(kManyRowsCacheMb);
+    }
+    ~RoomForRanges() {
+        try {
+            if (m_many) m_db.setCacheMegabytes(kCacheMb);
+        } catch (const Error& e) {
+            qWarning("%s", e.what());
+        }
+    }
+    RoomForRanges(const RoomForRanges&) = delete;
+    RoomForRanges& operator=(const RoomForRanges&) = delete;
+
+private:
+    const store::Database& m_db;
+    bool m_many;
+};
+
+void needReason(const Correction& why) {
+    if (why.by.trimmed().isEmpty() || why.reason.trimmed().isEmpty())
+        throw Error(Error::Kind::BadData, Edits::tr("A correction of the record needs a reason and a name."));
+}
+
+/// What listeners are told: of inserted ranges the table and ids.
+ChangeSet told(ChangeSet change) {
+    for (BulkInsert& range : change.bulk) range.row = nullptr;
+    change.attachments.clear();
+    return change;
+}
+
+} // namespace
+
+void Session::Private::needWritable() const {
+    if (db->readOnly())
+        throw Error(Error::Kind::Book, Edits::tr("The book is open for reading only: nothing can be changed here."));
+}
+
+const UndoTops& Session::Private::undoTops() const {
+    if (db->readOnly()) tops.reset(); // another may be writing
+    if (!tops) tops = edit::undoTops(*db);
+    return *tops;
+}
+
+HistoryLine Session::Private::write(const ChangeSet& change, store::HistoryKind kind, std::optional<qint64> of,
+                                    const std::optional<Correction>& why) {
+    store::HistoryRow line;
+    line.at = clock->nowUtc().toUTC().toString(Qt::ISODateWithMs);
+    line.by = why ? why->by.trimmed() : author;
+    line.reason = why ? why->reason.trimmed() : QString();
+    line.kind = kind;
+    line.ofSeq = of;
+    line.sentence = change.text;
+    const RoomForRanges room(*db, change);
+    if (why) {
+        needReason(*why);
+        line.seq = writeChange(*db, change, line);
+    } else {
+        const CorrectionCheck check(*db, change, clock->today());
+        line.seq = writeChange(*db, change, line);
+        check.afterwards();
+    }
+    return shownLine(line);
+}
+
+Session::Session(std::unique_ptr<Private> own) : d(std::move(own)) {}
+
+Session::~Session() = default;
+
+std::unique_ptr<Session> Session::create(const QString& path, const Clock& clock) {
+    auto own = std::make_unique<Private>();
+    own->clock = &clock;
+    own->db = store::Database::create(path);
+    return std::unique_ptr<Session>(new Session(std::move(own)));
+}
+
+std::unique_ptr<Session> Session::open(const QString& path, const Clock& clock, Access access) {
+    auto own = std::make_unique<Private>();
+    own->clock = &clock;
+    own->db =
+        store::Database::open(path, access == Access::ReadWrite ? store::Access::ReadWrite : store::Access::ReadOnly);
+    return std::unique_ptr<Session>(new Session(std::move(own)));
+}
+
+std::optional<HistoryLine> Session::apply(const Edit& edit, const std::optional<Correction>& correction) {
+    d->needWritable();
+    ChangeSet change;
+    HistoryLine line;
+    {
+        store::Transaction transaction(*d->db);
+        change = edit(StoreContext(*d->db, d->clock->today()));
+        if (change.empty()) return std::nullopt;
+        line = d->write(change, store::HistoryKind::Do, std::nullopt, correction);
+        transaction.commit();
+    }
+    d->tops.reset();
+    emit changed(told(std::move(change)));
+    return line;
+}
+
+} // namespace core::edit

@@ -1,0 +1,27 @@
+#pragma once
+
+#include "core/edit/session.h"
+#include "core/edit/undo_stack.h"
+#include "core/store/database.h"
+#include "core/store/history_rows.h"
+
+namespace core::edit {
+
+struct Session::Private {
+    std::unique_ptr<store::Database> db;
+    const Clock* clock = nullptr;
+    QString author;
+    mutable std::optional<UndoTops> tops; ///< of the history as it stands; forgotten with each write
+
+    /// Throws Error(Book) where this session only reads.
+    void needWritable() const;
+    const UndoTops& undoTops() const;
+
+    /// Within the caller's transaction: guard, rows and line. The transaction is then to be committed.
+    HistoryLine write(const ChangeSet& change, store::HistoryKind kind, std::optional<qint64> of,
+                      const std::optional<Correction>& why);
+};
+
+HistoryLine shownLine(const store::HistoryRow& row);
+
+} // namespace core::edit

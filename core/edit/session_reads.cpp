@@ -1,0 +1,69 @@
+#include "core/edit/change_writer.h"
+#include "core/edit/session.h"
+#include "core/edit/session_private.h"
+#include "core/edit/store_context.h"
+#include "core/store/reads.h"
+#include "core/store/snapshot_reader.h"
+
+#include <QFileInfo>
+
+#include <algorithm>
+
+namespace core::edit {
+
+HistoryLine shownLine(const store::HistoryRow& row) {
+    return {row.seq, QDateTime::fromString(row.at, Qt::ISODateWithMs), row.by, row.sentence, row.reason};
+}
+
+QString Session::path() const { return d->db->path(); }
+
+bool Session::readOnly() const { return d->db->readOnly(); }
+
+const Clock& Session::clock() const { return *d->clock; }
+
+void Session::setAuthor(const QString& name) { d->author = name.trimmed(); }
+
+std::vector<HistoryLine> Session::history(int most) const {
+    std::vector<HistoryLine> lines;
+    for (const store::HistoryRow& row : store::listHistory(*d->db, most)) lines.push_back(shownLine(row));
+    return lines;
+}
+
+Snapshot Session::snapshot(Day on) const { return store::readSnapshot(*d->db, on); }
+
+std::vector<Yard> Session::yards() const {
+    std::vector<Yard> all = store::yards(*d->db);
+    std::erase_if(all, [](const Yard& yard) { return yard.closed; });
+    return all;
+}
+
+std::vector<BoxKind> Session::boxKinds() const { return store::boxKinds(*d->db); }
+
+Settings Session::settings() const { return store::settings(*d->db); }
+
+QString Session::bookTitle() const { return QFileInfo(path()).completeBaseName(); }
+
+std::optional<Yard> Session::yard(YardId id) const { return store::find<Yard>(*d->db, id.value); }
+
+std::vector<Stand> Session::standsOf(YardId id) const { return store::standsOf(*d->db, id); }
+
+std::optional<Colony> Session::colony(ColonyId id) const { return store::find<Colony>(*d->db, id.value); }
+
+std::vector<Placement> Session::placementsOf(ColonyId id) const { return store::placementsOf(*d->db, id); }
+
+std::vector<Lineage> Session::lineageOf(ColonyId id) const { return store::lineageOf(*d->db, id); }
+
+std::vector<Attachment> Session::attachmentsOf(qint64 seq) const { return edit::attachmentsOf(*d->db, seq); }
+
+void Session::read(const std::function<void(const EditContext&)>& take) const {
+    const store::ReadTransaction steady(*d->db);
+    take(StoreContext(*d->db, d->clock->today()));
+}
+
+std::vector<Visit> Session::visitsOf(ColonyId id, int most) const { return store::visitsOf(*d->db, id, most); }
+
+std::vector<Day> Session::visitDays(YardId yard) const { return store::visitDays(*d->db, yard); }
+
+std::optional<Day> Session::lastDay() const { return store::lastDay(*d->db); }
+
+} // namespace core::edit
