@@ -1,5 +1,6 @@
 #include "core/pairing/tour.h"
 
+#include "core/pairing/legs.h"
 #include "tests/pairing/graphs.h"
 
 #include <gtest/gtest.h>
@@ -12,7 +13,10 @@ namespace {
 
 using core::pairing::closedTour;
 using core::pairing::kExactStops;
+using core::pairing::Legs;
 using core::pairing::Point;
+using core::pairing::shortestWalk;
+using core::pairing::shortWalk;
 using core::pairing::Tour;
 using tests::pairing::pick;
 
@@ -147,41 +151,55 @@ TEST(Tour, SaysWhereItIsNoLongerProvedTheShortest) {
     EXPECT_FALSE(closedTour({0, 0}, randomYard(1, 13).stops).shortest);
 }
 
-/// The shortest of the tour's neighbours: two legs replaced (2-opt), or up to three places moved together (or-opt).
-double shortestNeighbour(const Yard& yard, const std::vector<int>& order) {
-    double shortest = lengthOf(yard, order);
-    for (std::size_t i = 0; i < order.size(); ++i) {
-        for (std::size_t j = i + 1; j <= order.size(); ++j) {
-            const auto first = static_cast<std::ptrdiff_t>(i);
-            const auto end = static_cast<std::ptrdiff_t>(j);
-            std::vector<int> turned = order;
-            std::reverse(turned.begin() + first, turned.begin() + end);
-            shortest = std::min(shortest, lengthOf(yard, turned));
-            if (j - i > 3) {
-                continue;
-            }
-            for (const std::vector<int>& from : {order, turned}) {
-                std::vector<int> rest = from;
-                rest.erase(rest.begin() + first, rest.begin() + end);
-                for (std::size_t to = 0; to <= rest.size(); ++to) {
-                    std::vector<int> moved = rest;
-                    moved.insert(moved.begin() + static_cast<std::ptrdiff_t>(to), from.begin() + first,
-                                 from.begin() + end);
-                    shortest = std::min(shortest, lengthOf(yard, moved));
-                }
+/// What the best small change would save: two legs replaced (2-opt), or up to three places moved together (or-opt).
+double greatestSaving(const Yard& yard, const std::vector<int>& order) {
+    std::vector<Point> walk{yard.gate};
+    for (const int stop : order) {
+        walk.push_back(yard.stops[static_cast<std::size_t>(stop)]);
+    }
+    const std::size_t n = walk.size();
+    const auto leg = [&](std::size_t a, std::size_t b) { return apart(walk[a % n], walk[b % n]); };
+    double saving = 0;
+    for (std::size_t i = 0; i < n; ++i) {
+        for (std::size_t j = i + 1; j < n; ++j) {
+            saving = std::max(saving, leg(i, i + 1) + leg(j, j + 1) - leg(i, j) - leg(i + 1, j + 1));
+        }
+        for (std::size_t last = i; last < i + 3; ++last) {
+            const double taken = leg(i + n - 1, i) + leg(last, last + 1) - leg(i + n - 1, last + 1);
+            for (std::size_t to = last + 1; to < i + n - 1; ++to) {
+                const double asItIs = leg(to, i) + leg(last, to + 1);
+                const double turned = leg(to, last) + leg(i, to + 1);
+                saving = std::max(saving, taken + leg(to, to + 1) - std::min(asItIs, turned));
             }
         }
     }
-    return shortest;
+    return saving;
 }
 
 TEST(Tour, BeyondTheProofNoSmallChangeShortensIt) {
-    for (unsigned seed = 0; seed < 12; ++seed) {
-        const Yard yard = randomYard(seed, 13 + static_cast<int>(seed) * 2);
+    for (unsigned seed = 0; seed < 45; ++seed) {
+        const Yard yard = randomYard(seed, 13 + static_cast<int>(seed) * 3);
         const Tour tour = closedTour(yard.gate, yard.stops);
         expectIsTour(yard, tour);
-        EXPECT_GE(shortestNeighbour(yard, tour.order), tour.lengthMm - kToleranceMm) << "seed " << seed;
+        EXPECT_LE(greatestSaving(yard, tour.order), kToleranceMm) << "seed " << seed;
     }
+}
+
+// Source: own calculation, by the proved method, which 14 stops are still few enough for. One start alone is some per
+// cent longer on average.
+TEST(Tour, BeyondTheProofTheBestOfTheStartsIsNearTheShortest) {
+    double shortSum = 0;
+    double shortestSum = 0;
+    for (unsigned seed = 0; seed < 30; ++seed) {
+        const Yard yard = randomYard(seed, 14);
+        const Legs legs(yard.gate, yard.stops);
+        const std::int64_t found = legs.around(shortWalk(legs));
+        const std::int64_t shortest = legs.around(shortestWalk(legs));
+        EXPECT_GE(found, shortest) << "seed " << seed;
+        shortSum += static_cast<double>(found);
+        shortestSum += static_cast<double>(shortest);
+    }
+    EXPECT_LE(shortSum, 1.002 * shortestSum);
 }
 
 TEST(Tour, IsNeverLongerThanAlwaysGoingToTheNearest) {
