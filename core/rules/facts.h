@@ -28,7 +28,8 @@ struct ColonyFacts {
     std::optional<Quarters> stores, upperStores;  ///< valid stores
     std::optional<int> broodFrames;               ///< latest valid, any age
     std::optional<Day> broodDay;
-    std::optional<Day> freshStart; ///< what was seen before or on it is no longer valid
+    std::optional<SnapMites> mites; ///< latest valid sample, any age
+    std::optional<Day> freshStart;  ///< what was seen before or on it is no longer valid
 };
 
 /// One a living colony, in the snapshot's order.

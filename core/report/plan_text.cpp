@@ -1,0 +1,228 @@
+#include "core/report/plan_text.h"
+
+#include <QStringList>
+
+namespace core::report {
+
+using namespace rules;
+
+namespace {
+
+/// A list of lines under a heading; nothing where there are none.
+QString section(const QString& heading, const QStringList& lines) {
+    if (lines.isEmpty()) return {};
+    return QLatin1Char('\n') + heading + QLatin1Char('\n') + lines.join(QLatin1Char('\n')) + QLatin1Char('\n');
+}
+
+QString item(const QString& text) { return QLatin1StringView("  ") + text; }
+QString detail(const QString& text) { return QLatin1StringView("      ") + text; }
+QString tenthsText(qint64 tenths) { return decimalText(tenths, 1); }
+
+QString thousandths(qint64 value) {
+    return QStringLiteral("%1.%2").arg(value / 1000).arg(value % 1000, 3, 10, QLatin1Char('0'));
+}
+
+QString whyUnresolved(Unresolved why) {
+    switch (why) {
+    case Unresolved::NoCount:
+        return QStringLiteral("its bees are not counted");
+    case Unresolved::CountOld:
+        return QStringLiteral("its count of bees is too old");
+    case Unresolved::NoBees:
+        return QStringLiteral("no bees were seen at its last count");
+    case Unresolved::NoHost:
+        return QStringLiteral("to be shaken out, but no colony can take it");
+    case Unresolved::NoPartner:
+        break;
+    }
+    return QStringLiteral("lacks a queen, and no union fits");
+}
+
+QString whatIsDue(DueKind what) {
+    switch (what) {
+    case DueKind::UnionCheck:
+        return QStringLiteral("look at the union");
+    case DueKind::TakeOut:
+        return QStringLiteral("take the treatment out");
+    case DueKind::ResultAwaited:
+        break;
+    }
+    return QStringLiteral("a result on American foulbrood is awaited");
+}
+
+class PlanWriter {
+public:
+    PlanWriter(const Snapshot& s, const Plan& plan) : m_s(s), m_plan(plan) {}
+
+    QString text() const {
+        return title() + section(QStringLiteral("Held: do not unite, shake out or divide"), holds()) +
+               section(QStringLiteral("Unite, in this order"), unions()) +
+               section(QStringLiteral("Shake out"), shakeOuts()) + section(QStringLiteral("Keep apart"), separate()) +
+               section(QStringLiteral("Leave alone"), alone()) + section(QStringLiteral("Not decided"), unresolved()) +
+               section(QStringLiteral("Order of boxes"), boxOrder()) +
+               section(QStringLiteral("Feed, syrup of two parts of sugar to one of water by mass"), feed()) +
+               section(QStringLiteral("Divide (what a part needs is an assumption)"), divides()) +
+               section(QStringLiteral("Mind"), cautions()) + section(QStringLiteral("Due"), due()) + sums() +
+               deference();
+    }
+
+private:
+    const QString& name(ColonyIx c) const { return m_s.colony(c).shown; }
+
+    QString title() const {
+        QStringList yards;
+        for (const YardIx yard : m_plan.yards) yards += m_s.yard(yard).name;
+        return QStringLiteral("Plan for %1, %2\n").arg(isoText(m_plan.on), yards.join(QLatin1StringView(", ")));
+    }
+
+    QStringList holds() const {
+        QStringList out;
+        for (const Hold& h : m_plan.holds)
+            out += item(QStringLiteral("%1  %2: %3").arg(name(h.colony), holdWord(h.kind), h.because));
+        return out;
+    }
+
+    void addCautions(const std::vector<Caution>& cautions, QStringList& out) const {
+        for (const Caution& c : cautions) out += detail(QStringLiteral("! %1: %2").arg(cautionWord(c.kind), c.because));
+    }
+
+    QStringList unions() const {
+        QStringList out;
+        for (const Union& u : m_plan.unions) {
+            out += item(QStringLiteral("%1 %2. %3 → %4 on stand %5, %6 m, gain %7")
+                            .arg(m_s.yard(u.yard).name)
+                            .arg(u.order)
+                            .arg(name(u.moved), name(u.host), u.stand, tenthsText(u.carryTenths))
+                            .arg(u.gain));
+            for (const QString& why : u.because) out += detail(why);
+            for (const QString& step : u.steps) out += detail(QLatin1StringView("- ") + step);
+            addCautions(u.cautions, out);
+        }
+        return out;
+    }
+
+    QStringList shakeOuts() const {
+        QStringList out;
+        for (const ShakeOut& shaken : m_plan.shakeOuts) {
+            out += item(QStringLiteral("%1 → %2: %3").arg(name(shaken.colony), name(shaken.into), shaken.because));
+            addCautions(shaken.cautions, out);
+        }
+        return out;
+    }
+
+    QStringList separate() const {
+        QStringList out;
+        for (const ColonyIx c : m_plan.separate)
+            out += item(QStringLiteral("%1: laying workers; a way of its own, no ordinary union").arg(name(c)));
+        return out;
+    }
+
+    QStringList alone() const {
+        QStringList out;
+        for (const Alone& a : m_plan.alone)
+            out += item(QStringLiteral("%1: %2 frames, %3%4")
+                            .arg(name(a.colony), framesText(a.frames), classWord(a.strengthClass),
+                                 a.atRisk ? QStringLiteral(", at risk") : QString()));
+        return out;
+    }
+
+    QStringList unresolved() const {
+        QStringList out;
+        for (const UnresolvedColony& u : m_plan.unresolved)
+            out += item(QStringLiteral("%1: %2").arg(name(u.colony), whyUnresolved(u.why)));
+        return out;
+    }
+
+    QStringList boxOrder() const {
+        QStringList out;
+        for (const BoxOrderAdvice& b : m_plan.boxOrder)
+            out += item(QStringLiteral("%1: %2. %3")
+                            .arg(name(b.colony),
+                                 b.action == BoxAction::Reverse ? QStringLiteral("reverse the boxes")
+                                                                : QStringLiteral("the heavier box on top"),
+                                 b.because));
+        return out;
+    }
+
+    QStringList feed() const {
+        QStringList out;
+        for (const Feed& f : m_plan.feed)
+            out +=
+                item(QStringLiteral("%1: %2 litres (%3 kg short)")
+                         .arg(name(f.colony), decimalText(qint64(f.halfLitres) * 5, 1), tenthsText(f.shortTenthsKg)));
+        return out;
+    }
+
+    QStringList divides() const {
+        QStringList out;
+        for (const Divide& d : m_plan.divides)
+            out += item(QStringLiteral("%1: into %2 (%3 frames of bees, %4 of brood)")
+                            .arg(name(d.colony))
+                            .arg(d.parts)
+                            .arg(framesText(d.frames))
+                            .arg(d.broodFrames));
+        return out;
+    }
+
+    QStringList cautions() const {
+        QStringList out;
+        for (const ColonyCaution& c : m_plan.cautions)
+            out +=
+                item(QStringLiteral("%1  %2: %3").arg(name(c.colony), cautionWord(c.caution.kind), c.caution.because));
+        return out;
+    }
+
+    QStringList due() const;
+
+    QString sums() const {
+        const Totals& t = m_plan.totals;
+        return QStringLiteral(
+                   "\n%1 colonies; unions %2, shake-outs %3, boxes that come free %4.\n"
+                   "Expected in spring: %5 colonies as they stand, %6 by this plan; the unions gain %7 less "
+                   "their carries.\nThese figures rest on value tables that are an assumption, not on your own "
+                   "winters.\n")
+            .arg(t.colonies)
+            .arg(t.unions)
+            .arg(t.shakeOuts)
+            .arg(t.boxesFreed)
+            .arg(thousandths(t.expectedAsIs), thousandths(t.expectedPlanned), thousandths(t.gain));
+    }
+
+    QString deference() const {
+        return QStringLiteral("This is advice. Apiary law, inspectors, veterinarians and labels decide.\n");
+    }
+
+    const Snapshot& m_s;
+    const Plan& m_plan;
+};
+
+QStringList dueLines(const Snapshot& s, const std::vector<Due>& due) {
+    QStringList out;
+    for (const Due& d : due)
+        out += item(QStringLiteral("%1  %2: %3").arg(isoText(d.on), s.colony(d.colony).shown, whatIsDue(d.what)));
+    return out;
+}
+
+QStringList PlanWriter::due() const { return dueLines(m_s, m_plan.due); }
+
+} // namespace
+
+QString planText(const Snapshot& s, const Plan& plan) { return PlanWriter(s, plan).text(); }
+
+QString dueText(const Snapshot& s, const std::vector<Due>& due) {
+    if (due.empty()) return QStringLiteral("Nothing is due on %1.\n").arg(isoText(s.on));
+    return QStringLiteral("Due on %1:\n").arg(isoText(s.on)) + dueLines(s, due).join(QLatin1Char('\n')) +
+           QLatin1Char('\n');
+}
+
+QString explanationText(const Explanation& explanation) {
+    QStringList lines{explanation.summary};
+    for (const Objection& o : explanation.objections) lines += item(o.rule + QLatin1StringView(": ") + o.because);
+    if (!explanation.objections.empty() && explanation.gain)
+        lines += item(QStringLiteral("The gain would be %1 thousandths of a spring colony (by value tables that are an "
+                                     "assumption).")
+                          .arg(*explanation.gain));
+    return lines.join(QLatin1Char('\n')) + QLatin1Char('\n');
+}
+
+} // namespace core::report

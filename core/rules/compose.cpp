@@ -1,0 +1,64 @@
+#include "core/rules/compose.h"
+
+#include "core/rules/roles.h"
+#include "core/rules/union_words.h"
+
+#include <algorithm>
+
+namespace core::rules {
+
+Union composeUnion(const DayView& view, const ChosenPair& pair) {
+    const Roles roles = rolesOf(view, pair.a, pair.b);
+    const SnapStay& from = view.placeOf(roles.moved);
+    const SnapStay& to = view.placeOf(roles.host);
+    Union u;
+    u.yard = to.yard;
+    u.moved = roles.moved;
+    u.host = roles.host;
+    u.stand = to.standName;
+    u.from = from.at;
+    u.to = to.at;
+    u.lower = roles.lower;
+    u.upper = roles.upper;
+    u.movedFrames = *view.of(roles.moved).strength;
+    u.hostFrames = *view.of(roles.host).strength;
+    u.frames = u.movedFrames + u.hostFrames;
+    for (const ColonyIx c : {std::min(pair.a, pair.b), std::max(pair.a, pair.b)})
+        if (view.of(c).boxes == 2) u.consolidate.push_back(c);
+    u.queen = roles.queen;
+    u.headingDeg = to.headingDeg;
+    u.carryTenths = distanceTenths(from.at, to.at);
+    u.gain = pair.gain;
+    u.pinned = pair.pinned;
+    u.because = unionReasons(view, u, roles.reason);
+    u.steps = unionSteps(view, u);
+    return u;
+}
+
+ShakeOut composeShakeOut(const DayView& view, const Cautions& cautions, const ChosenShakeOut& chosen,
+                         const std::vector<Union>& unions) {
+    const SnapStay& from = view.placeOf(chosen.colony);
+    const SnapStay& to = view.placeOf(chosen.into);
+    ShakeOut out;
+    out.yard = to.yard;
+    out.colony = chosen.colony;
+    out.into = chosen.into;
+    out.from = from.at;
+    out.to = to.at;
+    out.intoUnion = chosen.ofUnion.has_value();
+    out.frames = *view.of(chosen.colony).strength;
+    out.carryTenths = distanceTenths(from.at, to.at);
+    out.removeQueen = !view.of(chosen.colony).lacksQueen;
+    std::vector<ColonyIx> hosts{chosen.into};
+    if (chosen.ofUnion) hosts = {unions[*chosen.ofUnion].moved, unions[*chosen.ofUnion].host};
+    out.cautions = cautions.of(out, hosts);
+    out.because =
+        QStringLiteral("%1 frames of bees are too few to winter or to unite; shaken out in front of %2%3, %4 m "
+                       "away, they still help.%5")
+            .arg(framesText(out.frames), view.name(out.into),
+                 out.intoUnion ? QStringLiteral(" (once united)") : QString(), decimalText(out.carryTenths, 1),
+                 out.removeQueen ? QStringLiteral(" Find and remove its queen first.") : QString());
+    return out;
+}
+
+} // namespace core::rules

@@ -1,0 +1,37 @@
+#include "core/rules/explain.h"
+
+#include "core/base/error.h"
+#include "core/rules/compose.h"
+#include "core/rules/objections.h"
+#include "core/rules/pairs.h"
+
+namespace core::rules {
+
+namespace {
+
+QString mayUnite(const DayView& view, ColonyIx a, ColonyIx b) {
+    const Union united = composeUnion(view, {a, b, *judgePair(view, a, b).gain, false});
+    return QStringLiteral("%1 and %2 may unite, gain %3: ").arg(view.name(a), view.name(b)).arg(united.gain) +
+           united.because.join(u' ');
+}
+
+QString mayNot(const DayView& view, ColonyIx a, ColonyIx b, const Explanation& e) {
+    QStringList rules;
+    for (const Objection& o : e.objections) rules += o.rule;
+    return QStringLiteral("%1 and %2 may not unite: %3 %4 against it.")
+        .arg(view.name(a), view.name(b), rules.join(QLatin1StringView(", ")),
+             rules.size() == 1 ? QLatin1StringView("stands") : QLatin1StringView("stand"));
+}
+
+} // namespace
+
+Explanation explain(const Snapshot& s, ColonyIx a, ColonyIx b) {
+    if (a == b)
+        throw Error(Error::Kind::BadData, QStringLiteral("%1 cannot be united with itself.").arg(s.colony(a).shown));
+    const DayView view = viewOf(s);
+    Explanation out{objections(view, a, b), judgePair(view, a, b).gain, {}};
+    out.summary = out.objections.empty() ? mayUnite(view, a, b) : mayNot(view, a, b, out);
+    return out;
+}
+
+} // namespace core::rules

@@ -1,0 +1,57 @@
+#include "core/rules/nearby.h"
+
+#include "core/rules/afb_state.h"
+
+#include <QStringList>
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace core::rules {
+
+namespace {
+
+constexpr double kEarthM = 6371.0e3;
+
+double radians(double degrees) { return degrees * std::numbers::pi / 180.0; }
+
+bool hasCoordinates(const SnapYard& yard) { return yard.latitudeDeg && yard.longitudeDeg; }
+
+QString why(const Snapshot& s, const AfbSource& source, double metres) {
+    return QStringLiteral(
+               "%1 m from the yard %2, where %3 has or had American foulbrood signs or a positive (last day %4).")
+        .arg(QString::number(std::lround(metres)), s.yard(source.yard).name, s.colony(source.colony).shown,
+             isoText(source.last));
+}
+
+} // namespace
+
+double metresBetween(const SnapYard& a, const SnapYard& b) {
+    // The haversine formula.
+    const double latA = radians(*a.latitudeDeg);
+    const double latB = radians(*b.latitudeDeg);
+    const double sinLat = std::sin((latB - latA) / 2);
+    const double sinLon = std::sin(radians(*b.longitudeDeg - *a.longitudeDeg) / 2);
+    const double h = sinLat * sinLat + std::cos(latA) * std::cos(latB) * sinLon * sinLon;
+    return 2 * kEarthM * std::asin(std::min(1.0, std::sqrt(h)));
+}
+
+std::vector<QString> nearAfb(const Evidence& evidence) {
+    const Snapshot& s = evidence.s;
+    std::vector<QStringList> reasons(s.yards.size());
+    for (const AfbSource& source : afbSources(evidence)) {
+        const SnapYard& there = s.yard(source.yard);
+        if (!hasCoordinates(there) || s.on - source.last > evidence.limits.afbYardAfterDays) continue;
+        for (size_t i = 0; i < s.yards.size(); ++i) {
+            if (static_cast<qint32>(i) == source.yard.value || !hasCoordinates(s.yards[i])) continue;
+            const double metres = metresBetween(s.yards[i], there);
+            if (metres <= s.settings.afbNearM.real()) reasons[i] += why(s, source, metres);
+        }
+    }
+    std::vector<QString> out;
+    for (const QStringList& list : reasons) out.push_back(list.join(u' '));
+    return out;
+}
+
+} // namespace core::rules

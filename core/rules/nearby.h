@@ -1,0 +1,19 @@
+#pragma once
+
+#include "core/rules/hold_evidence.h"
+
+#include <QString>
+
+#include <vector>
+
+// Rule 4.5, near-afb: yards near the yard of a foulbrood source of today.
+
+namespace core::rules {
+
+/// Metres on a sphere of 6371.0 km between two yards; both coordinates of both are recorded.
+double metresBetween(const SnapYard& a, const SnapYard& b);
+
+/// By yard: why it is near a source of another yard, or an empty text.
+std::vector<QString> nearAfb(const Evidence& evidence);
+
+} // namespace core::rules

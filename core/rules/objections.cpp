@@ -1,0 +1,148 @@
+#include "core/rules/objections.h"
+
+#include "core/rules/pairs.h"
+
+#include <QStringList>
+
+#include <array>
+
+namespace core::rules {
+
+namespace {
+
+using Pair = std::array<ColonyIx, 2>;
+
+/// One sentence for each of the two that `say` has something about.
+template <class Say> QString each(const Pair& pair, Say say) {
+    QStringList out;
+    for (const ColonyIx c : pair)
+        if (const QString text = say(c); !text.isEmpty()) out += text;
+    return out.join(u' ');
+}
+
+QString whyHeld(const DayView& view, ColonyIx c) {
+    QStringList out;
+    for (const Hold& hold : view.holds)
+        if (hold.colony == c) out += QStringLiteral("%1 (%2)").arg(holdWord(hold.kind), hold.because);
+    return out.isEmpty() ? QString()
+                         : QStringLiteral("%1 is held: %2.").arg(view.name(c), out.join(QLatin1StringView("; ")));
+}
+
+QString whyNoStrength(const DayView& view, ColonyIx c) {
+    const ColonyFacts& f = view.of(c);
+    const QString& name = view.name(c);
+    if (f.strength)
+        return f.strengthClass == StrengthClass::ShakeOut
+                   ? QStringLiteral("%1 has %2 frames of bees, the shake-out class (up to %3).")
+                         .arg(name, framesText(*f.strength), framesText(view.s.settings.shakeOutMax))
+                   : QString();
+    switch (f.noStrength) {
+    case NoStrength::NoBees:
+        return QStringLiteral("%1 had no bees on %2.").arg(name, isoText(*f.counted));
+    case NoStrength::CountOld:
+        return QStringLiteral("%1's bees were last counted on %2, more than %3 days ago.")
+            .arg(name, isoText(*f.counted))
+            .arg(view.s.settings.strengthMaxAgeDays);
+    case NoStrength::NoCount:
+        break;
+    }
+    return QStringLiteral("%1's bees are not counted.").arg(name);
+}
+
+QString whyNotOneBox(const DayView& view, ColonyIx c) {
+    const QString& name = view.name(c);
+    const int room = view.s.boxKindOf(c).frames;
+    switch (oneBox(view, c)) {
+    case OneBox::IsInOne:
+    case OneBox::Fits:
+        return {};
+    case OneBox::NoStrength:
+        return QStringLiteral("%1 is in two boxes, and without a count nobody knows whether it fits into one.")
+            .arg(name);
+    case OneBox::TooManyBees:
+        return QStringLiteral("%1 is in two boxes, and its %2 frames of bees do not fit into one of %3.")
+            .arg(name, framesText(*view.of(c).strength))
+            .arg(room);
+    case OneBox::TooMuchComb:
+        break;
+    }
+    return QStringLiteral("%1 is in two boxes, and its %2 frames of brood and stores do not fit into one of %3.")
+        .arg(name, framesText(*combNeeded(view, c)))
+        .arg(room);
+}
+
+QString describe(const DayView& view, ColonyIx c) {
+    const ColonyFacts& f = view.of(c);
+    const QString strength = f.strengthClass ? classWord(*f.strengthClass) : QStringLiteral("without a strength");
+    return QStringLiteral("%1 is %2, its queen %3").arg(view.name(c), strength, word(f.queen));
+}
+
+QString whyOutOfSeason(const DayView& view, const Pair& pair) {
+    const YardSeasons& here = view.seasonsOf(pair[0]);
+    const YardSeasons& there = view.seasonsOf(pair[1]);
+    const auto open = [](bool in) { return in ? QLatin1StringView("is open") : QLatin1StringView("is not open"); };
+    return QStringLiteral(
+               "On %1 the season for strength %2 (for it: both weak or medium, one of them weak, no virgin), "
+               "and that for queen trouble %3 (for it: exactly one without a queen, the other no virgin). "
+               "%4; %5.")
+        .arg(isoText(view.s.on), open(here.strength && there.strength), open(here.queenTrouble && there.queenTrouble),
+             describe(view, pair[0]), describe(view, pair[1]));
+}
+
+QString whyNoGain(const DayView& view, const Pair& pair, const PairJudgement& judged) {
+    const Quarters sum = *view.of(pair[0]).strength + *view.of(pair[1]).strength;
+    return QStringLiteral(
+               "Together %1, alone %2 and %3 thousandths of a spring colony, less %4 for the carry: the gain is "
+               "%5, the limit %6 (by value tables that are an assumption).")
+        .arg(view.value(sum))
+        .arg(*view.valueAlone(pair[0]))
+        .arg(*view.valueAlone(pair[1]))
+        .arg(judged.carry)
+        .arg(*judged.gain)
+        .arg(judged.limit);
+}
+
+QString why(const DayView& view, const Pair& pair, const PairJudgement& judged, int part) {
+    const QString& a = view.name(pair[0]);
+    const QString& b = view.name(pair[1]);
+    const auto yard = [&](ColonyIx c) { return view.s.yard(view.of(c).yard).name; };
+    const auto kind = [&](ColonyIx c) { return view.s.boxKindOf(c).name; };
+    switch (part) {
+    case 1:
+        return QStringLiteral("%1 stands in %2, %3 in %4.").arg(a, yard(pair[0]), b, yard(pair[1]));
+    case 2:
+        return each(pair, [&](ColonyIx c) { return whyHeld(view, c); });
+    case 3:
+        return each(pair, [&](ColonyIx c) {
+            return view.of(c).layingWorkers ? QStringLiteral("%1 has laying workers.").arg(view.name(c)) : QString();
+        });
+    case 4:
+        return each(pair, [&](ColonyIx c) { return whyNoStrength(view, c); });
+    case 5:
+        return QStringLiteral("Neither %1 nor %2 has a queen.").arg(a, b);
+    case 6:
+        return QStringLiteral("%1 is in boxes %2, %3 in %4.").arg(a, kind(pair[0]), b, kind(pair[1]));
+    case 7:
+        return each(pair, [&](ColonyIx c) { return whyNotOneBox(view, c); });
+    case 8:
+        return QStringLiteral("%1 + %2 frames of bees are more than two boxes of %3 hold.")
+            .arg(framesText(*view.of(pair[0]).strength), framesText(*view.of(pair[1]).strength))
+            .arg(view.s.boxKindOf(pair[0]).frames);
+    case 9:
+        return whyOutOfSeason(view, pair);
+    default:
+        return whyNoGain(view, pair, judged);
+    }
+}
+
+} // namespace
+
+std::vector<Objection> objections(const DayView& view, ColonyIx a, ColonyIx b) {
+    const PairJudgement judged = judgePair(view, a, b);
+    std::vector<Objection> out;
+    for (int part = 1; part <= 10; ++part)
+        if (judged.bars(part)) out.push_back({QStringLiteral("4.7.%1").arg(part), why(view, {a, b}, judged, part)});
+    return out;
+}
+
+} // namespace core::rules

@@ -1,0 +1,21 @@
+#pragma once
+
+#include "core/rules/day_view.h"
+#include "core/rules/plan.h"
+#include "core/rules/unions.h"
+
+#include <vector>
+
+// Rule 4.7: pairs that the user asks for.
+
+namespace core::rules {
+
+/// The pins of a request as chosen pairs, each once. Throws Error(BadData) naming the rule and the facts: a pin that
+/// 4.7 less 10 bars, pins that share a colony, a pin that is forbidden, more pins than `most`, or of a yard not asked
+/// for.
+std::vector<ChosenPair> checkedPins(const DayView& view, const std::vector<YardIx>& yards, const PlanRequest& request);
+
+/// The same two colonies, whichever is named first.
+ColonyPair inOrder(ColonyPair pair);
+
+} // namespace core::rules

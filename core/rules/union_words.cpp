@@ -1,0 +1,147 @@
+#include "core/rules/union_words.h"
+
+#include "core/rules/pairs.h"
+#include "core/rules/strength.h"
+
+namespace core::rules {
+
+namespace {
+
+QString metres(qint64 tenths) { return decimalText(tenths, 1) + QLatin1StringView(" m"); }
+
+QString withArticle(StrengthClass c) {
+    return (c == StrengthClass::ShakeOut ? QLatin1StringView("still a ") : QLatin1StringView("a ")) + classWord(c);
+}
+
+QString sizeReason(const DayView& view, const Union& u) {
+    return QStringLiteral("%1 + %2 frames make %3, %4 colony.")
+        .arg(framesText(u.movedFrames), framesText(u.hostFrames), framesText(u.frames),
+             withArticle(classOf(u.frames, view.s.settings)));
+}
+
+QString carryReason(const DayView& view, const Union& u) {
+    const QString& moved = view.name(u.moved);
+    const QString& host = view.name(u.host);
+    return QStringLiteral("%1 is carried %2 to stand %3; %1's foragers are lost, not %4's.")
+        .arg(moved, metres(u.carryTenths), u.stand, host);
+}
+
+QString rolesReason(const DayView& view, const Union& u, MovedFor movedFor) {
+    const QString& moved = view.name(u.moved);
+    const QString& host = view.name(u.host);
+    switch (movedFor) {
+    case MovedFor::FewerBees:
+        return QStringLiteral("%1 is the one carried: it has fewer bees than %2.").arg(moved, host);
+    case MovedFor::NoQueen:
+        return QStringLiteral("%1 is the one carried: both have as many bees, and it has no queen.").arg(moved);
+    case MovedFor::LighterHive:
+        return QStringLiteral("%1 is the one carried: both have as many bees, and its hive is the lighter.").arg(moved);
+    case MovedFor::LaterLabel:
+        break;
+    }
+    return QStringLiteral("Both have as many bees; %1 is carried, as the later label.").arg(moved);
+}
+
+QString queenReason(const DayView& view, const Union& u) {
+    const QString& moved = view.name(u.moved);
+    const QString& host = view.name(u.host);
+    switch (u.queen) {
+    case QueenPlan::KeepMoved:
+        return QStringLiteral("%1 has no queen; %2's is kept.").arg(host, moved);
+    case QueenPlan::KeepHost:
+        return QStringLiteral("%1 has no queen; %2's is kept.").arg(moved, host);
+    case QueenPlan::RemoveMoved:
+        return QStringLiteral("%1's queen is kept, %2's removed.").arg(host, moved);
+    case QueenPlan::LeaveBoth:
+        break;
+    }
+    return QStringLiteral("Both queens are left; the bees keep one.");
+}
+
+QString gainReason(const DayView& view, const Union& u) {
+    const auto carry = carryCost(u.from, u.to, view.s.settings.carryPerM);
+    return QStringLiteral(
+               "Expected alone %1 + %2, together %3 thousandths of a spring colony; less %4 for the carry, the "
+               "gain is %5 (by value tables that are an assumption).")
+        .arg(*view.valueAlone(u.moved))
+        .arg(*view.valueAlone(u.host))
+        .arg(view.value(u.frames))
+        .arg(carry)
+        .arg(u.gain);
+}
+
+QString boxReason(const DayView& view, const Union& u) {
+    if (u.upper == u.host)
+        return QStringLiteral("%1's box goes on top: the winter cluster ends up there, in the better box (a setting; "
+                              "handbooks differ).")
+            .arg(view.name(u.upper));
+    return QStringLiteral("%1's box goes on top: the weaker colony above, as your setting says (handbooks differ).")
+        .arg(view.name(u.upper));
+}
+
+QString pinReason(const DayView& view, const Union& u) {
+    const PairJudgement judged = judgePair(view, u.moved, u.host);
+    if (judged.may()) return QStringLiteral("You asked for this pair.");
+    return QStringLiteral("You asked for this pair; by itself its gain of %1 would be below the limit of %2.")
+        .arg(u.gain)
+        .arg(judged.limit);
+}
+
+/// Queens to see to before anything else.
+void addQueenSteps(const DayView& view, const Union& u, QStringList& steps) {
+    for (const ColonyIx c : {u.moved, u.host})
+        if (view.of(c).queen == QueenSeen::DroneLayer)
+            steps +=
+                QStringLiteral("Before anything else, find and remove the drone-laying queen of %1.").arg(view.name(c));
+    if (u.queen == QueenPlan::LeaveBoth) return;
+    const ColonyIx keeper = u.queen == QueenPlan::KeepMoved ? u.moved : u.host;
+    const QueenSeen queen = view.of(keeper).queen;
+    if (queen == QueenSeen::Unknown || queen == QueenSeen::Virgin)
+        steps += QStringLiteral(
+                     "Before anything else, look for the queen of %1, which is to be kept: %2. Without her, stop.")
+                     .arg(view.name(keeper), queen == QueenSeen::Virgin
+                                                 ? QStringLiteral("she was a virgin")
+                                                 : QStringLiteral("whether there is one is not known"));
+}
+
+void addBoxSteps(const DayView& view, const Union& u, QStringList& steps) {
+    const QString& moved = view.name(u.moved);
+    const QString& host = view.name(u.host);
+    if (u.upper == u.host)
+        steps += QStringLiteral("Lift %1's box off its floor on stand %2; set %3's box on that floor.")
+                     .arg(host, u.stand, moved);
+    else
+        steps += QStringLiteral("Leave %1's box on stand %2 and open it.").arg(host, u.stand);
+    steps +=
+        QStringLiteral("Lay one sheet of newspaper with a few small slits over %1's frames, and set %2's box on it.")
+            .arg(view.name(u.lower), view.name(u.upper));
+    steps += QStringLiteral("Turn both entrances to %1°.").arg(u.headingDeg);
+}
+
+} // namespace
+
+QStringList unionReasons(const DayView& view, const Union& united, MovedFor movedFor) {
+    QStringList out{sizeReason(view, united),  gainReason(view, united),
+                    carryReason(view, united), rolesReason(view, united, movedFor),
+                    queenReason(view, united), boxReason(view, united)};
+    if (united.pinned) out.prepend(pinReason(view, united));
+    return out;
+}
+
+QStringList unionSteps(const DayView& view, const Union& united) {
+    QStringList steps;
+    addQueenSteps(view, united, steps);
+    if (united.queen == QueenPlan::RemoveMoved)
+        steps += QStringLiteral("Find and remove the queen of %1.").arg(view.name(united.moved));
+    for (const ColonyIx c : united.consolidate)
+        steps += QStringLiteral(
+                     "Bring %1 down to one box: %2 frames of bees, with brood and stores, into the box that is kept.")
+                     .arg(view.name(c), framesText(*view.of(c).strength));
+    steps += QStringLiteral("Carry %1 %2 to stand %3.")
+                 .arg(view.name(united.moved), metres(united.carryTenths), united.stand);
+    addBoxSteps(view, united, steps);
+    steps += QStringLiteral("Look again on %1.").arg(isoText(view.s.on + view.s.settings.followUnionDays));
+    return steps;
+}
+
+} // namespace core::rules

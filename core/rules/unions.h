@@ -1,0 +1,22 @@
+#pragma once
+
+#include "core/rules/day_view.h"
+#include "core/rules/plan.h"
+
+#include <vector>
+
+// Rule 4.7: the set of unions whose gains sum to the maximum.
+
+namespace core::rules {
+
+struct ChosenPair {
+    ColonyIx a, b; ///< a before b in natural order
+    int gain = 0;
+    bool pinned = false;
+};
+
+/// Each colony in at most one pair; pins are in, forbidden pairs are not, at most `most` over all the yards of the
+/// request (`yards`: those asked for, natural order). Sorted by a. Throws Error(BadData) where a pin cannot be.
+std::vector<ChosenPair> chooseUnions(const DayView& view, const std::vector<YardIx>& yards, const PlanRequest& request);
+
+} // namespace core::rules

@@ -1,0 +1,15 @@
+#pragma once
+
+#include "core/rules/day_view.h"
+#include "core/rules/plan.h"
+
+#include <vector>
+
+// Rule 4.10: the order of work along a walk from the gate from host to host and back.
+
+namespace core::rules {
+
+/// Sorts the unions by yard and then along its walk, and numbers them.
+void orderWork(const DayView& view, std::vector<Union>& unions);
+
+} // namespace core::rules
