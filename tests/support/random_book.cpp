@@ -56,7 +56,8 @@ private:
     Dice m_dice;
     std::vector<Yard> m_yards;
     std::vector<Life> m_lives;
-    std::vector<int> m_marks; ///< days of events so far
+    std::vector<int> m_marks;                          ///< days of events so far
+    std::map<std::size_t, std::vector<int>> m_marksOf; ///< those of one colony
     std::map<std::string, Words> m_rows;
     std::set<std::pair<std::size_t, int>> m_visited, m_carried;
     std::set<std::string> m_findings;
@@ -64,7 +65,9 @@ private:
     const int m_first = slowDay("2023-05-01");
     const int m_last = slowDay("2026-10-31");
 
-    int someDay(int first, int last);
+    int someDay(int first, int last) { return someDay(first, last, m_marks); }
+    int someDay(int first, int last, const std::vector<int>& marks);
+    int someDayOf(std::size_t colony, int first, int last);
     int lastDayOf(const Life& life) const { return life.ended.value_or(m_last); }
     bool livesOn(const Life& life, int day) const { return life.since <= day && day <= lastDayOf(life); }
     std::optional<std::size_t> someColony(int day, const std::optional<std::size_t>& but);
@@ -83,8 +86,10 @@ private:
     void addEvent();
     void addVisit();
     void addTransfer();
-    void addFinding();
-    void addWrit();
+    void addFinding(std::size_t c, int day, const std::string& result);
+    void addWrit(const std::string& yard, std::size_t c, int day, const std::string& result);
+    void addSomeFinding();
+    void addSomeWrit();
     void addTreatment();
     void addCarry();
     void addSettings();
@@ -92,20 +97,26 @@ private:
 };
 
 /// In most cases a day that stands to an earlier event as the rules' limits do, else any.
-int Writer::someDay(int first, int last) {
+int Writer::someDay(int first, int last, const std::vector<int>& marks) {
     static const std::vector<int> kApart = {0, 0, 0, 0, 1, 7, 14, 21, 30, 42, 42, 60, 60, 150, 365, 365, 548};
-    for (int attempt = 0; attempt < 8 && !m_marks.empty() && m_dice.chance(85); ++attempt) {
-        const int mark = m_dice.oneOf(m_marks);
+    for (int attempt = 0; attempt < 8 && !marks.empty() && m_dice.chance(85); ++attempt) {
+        const int mark = m_dice.oneOf(marks);
         const int apart = m_dice.oneOf(kApart);
         const int beside = m_dice.oneOf(std::vector<int>{0, 0, 0, -1, 1});
         const int day = m_dice.chance(60) ? mark + apart + beside : mark - apart - beside;
         if (first <= day && day <= last) {
-            m_marks.push_back(day);
             return day;
         }
     }
-    m_marks.push_back(m_dice.from(first, last));
-    return m_marks.back();
+    return m_dice.from(first, last);
+}
+
+/// The day of an event of `colony`, which later days may stand to in turn.
+int Writer::someDayOf(std::size_t colony, int first, int last) {
+    const int day = someDay(first, last, m_dice.chance(50) ? m_marksOf[colony] : m_marks);
+    m_marks.push_back(day);
+    m_marksOf[colony].push_back(day);
+    return day;
 }
 
 std::optional<std::size_t> Writer::someColony(int day, const std::optional<std::size_t>& but) {
@@ -186,6 +197,8 @@ void Writer::addLife() {
         life.end = m_dice.oneOf(Words{"dead", "destroyed", "sold", "united", "united", "shaken-out"});
     }
     life.label = freeLabel(life.since, lastDayOf(life));
+    m_marks.push_back(life.since);
+    m_marks.push_back(lastDayOf(life));
     m_lives.push_back(life);
 }
 
@@ -238,7 +251,7 @@ void Writer::writeLives() {
 
 void Writer::addVisit() {
     const std::size_t c = anyColony();
-    const int day = someDay(m_lives[c].since, lastDayOf(m_lives[c]));
+    const int day = someDayOf(c, m_lives[c].since, lastDayOf(m_lives[c]));
     if (!m_visited.insert({c, day}).second) {
         return;
     }
@@ -251,15 +264,19 @@ void Writer::addVisit() {
     }
     add("visits.csv", {named(c, day), slowIso(day), m_dice.chance(90) ? std::to_string(brood) : "",
                        m_dice.chance(88) ? std::to_string(checked) : "", signs});
+    if (!signs.empty() && m_dice.chance(35)) { // a sample taken then, or the day before or after
+        addFinding(c, std::max(m_lives[c].since, day + m_dice.from(-1, 1)), "negative");
+    }
 }
 
 void Writer::addTransfer() {
     const std::size_t from = anyColony();
     const Life& giver = m_lives[from];
     const bool after = giver.ended && m_dice.chance(35);
-    const int day = after ? someDay(*giver.ended, m_last) : someDay(giver.since, lastDayOf(giver));
+    const int day = someDayOf(from, after ? *giver.ended : giver.since, after ? m_last : lastDayOf(giver));
     const auto to = someColony(day, from);
     if (to) {
+        m_marksOf[*to].push_back(day);
         const Words kinds = livesOn(giver, day) ? Words{"frames", "brood", "bees", "box", "feed"}
                                                 : Words{"frames", "frames", "box", "feed"};
         add("transfers.csv", {slowIso(day), named(from, day), named(*to, day), m_dice.oneOf(kinds),
@@ -268,35 +285,48 @@ void Writer::addTransfer() {
 }
 
 /// A laboratory's, inspector's or field kit's finding; never two that differ in the finding alone.
-void Writer::addFinding() {
-    const std::size_t c = anyColony();
-    const int day = someDay(m_lives[c].since, m_last);
+void Writer::addFinding(std::size_t c, int day, const std::string& result) {
     const std::string disease = m_dice.oneOf(Words{"afb", "afb", "afb", "efb"});
     const std::string method = m_dice.oneOf(Words{"laboratory", "laboratory", "inspector", "field"});
     if (m_findings.insert(std::to_string(c) + disease + method + std::to_string(day)).second) {
-        const std::string result = m_dice.chance(m_sick + 5) ? "positive" : "negative";
         add("results.csv", {"", named(c, day), slowIso(day), disease, result, method, "sampler", ""});
     }
 }
 
-/// An inspector's release or order.
-void Writer::addWrit() {
-    const bool ofYard = m_dice.chance(45);
-    const std::size_t c = anyColony();
-    const std::string yard = m_dice.oneOf(m_yards).name;
-    const int day = someDay(ofYard ? m_first : m_lives[c].since, m_last);
+/// An inspector's release or order, of a yard or, where that is none, of colony `c`.
+void Writer::addWrit(const std::string& yard, std::size_t c, int day, const std::string& result) {
     const std::string disease = m_dice.oneOf(Words{"afb", "afb", "afb", "efb"});
-    const std::string result = m_dice.chance(80) ? "release" : "order";
-    if (m_findings.insert((ofYard ? yard : std::to_string(c)) + disease + result + std::to_string(day)).second) {
-        add("results.csv", {ofYard ? yard : "", ofYard ? "" : named(c, day), slowIso(day), disease, result, "inspector",
+    const std::string whom = yard.empty() ? std::to_string(c) : yard;
+    if (m_findings.insert(whom + disease + result + std::to_string(day)).second) {
+        add("results.csv", {yard, yard.empty() ? named(c, day) : "", slowIso(day), disease, result, "inspector",
                             "inspector", "P-" + std::to_string(m_findings.size())});
+    }
+}
+
+void Writer::addSomeFinding() {
+    const std::size_t c = anyColony();
+    const int day = someDayOf(c, m_lives[c].since, m_last);
+    addFinding(c, day, m_dice.chance(m_sick + 5) ? "positive" : "negative");
+}
+
+/// Mostly releases; many an order is released soon, or on its own day.
+void Writer::addSomeWrit() {
+    const std::string yard = m_dice.chance(45) ? m_dice.oneOf(m_yards).name : "";
+    const std::size_t c = anyColony();
+    const int first = yard.empty() ? m_lives[c].since : m_first;
+    const int day = someDayOf(c, first, m_last);
+    const bool order = m_dice.chance(25);
+    addWrit(yard, c, day, order ? "order" : "release");
+    if (order && m_dice.chance(50)) {
+        const int later = std::max(first, day + m_dice.oneOf(std::vector<int>{-1, 0, 0, 1, 20, 60}));
+        addWrit(yard, c, later, "release");
     }
 }
 
 void Writer::addTreatment() {
     const bool ofYard = m_dice.chance(40);
     const std::size_t c = anyColony();
-    const int day = ofYard ? someDay(m_first, m_last) : someDay(m_lives[c].since, lastDayOf(m_lives[c]));
+    const int day = someDayOf(c, ofYard ? m_first : m_lives[c].since, ofYard ? m_last : lastDayOf(m_lives[c]));
     const bool antibiotic = m_dice.chance(75);
     add("treatments.csv",
         {ofYard ? m_dice.oneOf(m_yards).name : "", ofYard ? "" : named(c, day), slowIso(day), "Product",
@@ -306,7 +336,7 @@ void Writer::addTreatment() {
 /// Mostly to another yard; seldom to the other half of the world.
 void Writer::addCarry() {
     const std::size_t c = anyColony();
-    const int day = someDay(m_lives[c].since, lastDayOf(m_lives[c]));
+    const int day = someDayOf(c, m_lives[c].since, lastDayOf(m_lives[c]));
     const auto yard = static_cast<std::size_t>(m_dice.below(static_cast<int>(m_yards.size())));
     const bool across = (m_yards[yard].latitude[0] == '-') != (m_yards[m_lives[c].yard].latitude[0] == '-');
     if ((across && !m_dice.chance(25)) || !m_carried.insert({c, day}).second) {
@@ -336,9 +366,9 @@ void Writer::addEvent() {
     } else if (which < 65) {
         addTransfer();
     } else if (which < 79) {
-        addFinding();
+        addSomeFinding();
     } else if (which < 86) {
-        addWrit();
+        addSomeWrit();
     } else if (which < 90) {
         addTreatment();
     } else {
@@ -367,9 +397,7 @@ RandomBook Writer::bound() {
     }
     std::set<int> days;
     for (int n = 0; n < 40; ++n) {
-        const std::vector<int> marks = m_marks;
         days.insert(someDay(m_first + 200, m_last + 60));
-        m_marks = marks;
     }
     for (const int day : days) {
         book.days.push_back(slowIso(day));
