@@ -39,7 +39,7 @@ Yard needYard(const EditContext& c, YardId id) {
 void needLife(const EditContext& c, const Colony& colony, Day day) {
     if (day < colony.since)
         refuse(Edits::tr("%1 began on %2; %3 is before that.")
-                   .arg(shownName(c, colony, day), isoText(colony.since), isoText(day)));
+                   .arg(shownName(c, colony, colony.since), isoText(colony.since), isoText(day)));
     if (colony.ended && day > *colony.ended)
         refuse(Edits::tr("%1 ended on %2; %3 is after that.")
                    .arg(shownName(c, colony, day), isoText(*colony.ended), isoText(day)));

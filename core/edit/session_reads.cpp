@@ -1,7 +1,9 @@
 #include "core/edit/change_writer.h"
+#include "core/edit/history_check.h"
 #include "core/edit/session.h"
 #include "core/edit/session_private.h"
 #include "core/edit/store_context.h"
+#include "core/store/backup.h"
 #include "core/store/reads.h"
 #include "core/store/snapshot_reader.h"
 
@@ -63,6 +65,14 @@ void Session::read(const std::function<void(const EditContext&)>& take) const {
 std::vector<Visit> Session::visitsOf(ColonyId id, int most) const { return store::visitsOf(*d->db, id, most); }
 
 std::vector<Day> Session::visitDays(YardId yard) const { return store::visitDays(*d->db, yard); }
+
+void Session::backUp(const QString& to) const { store::copyBook(*d->db, to); }
+
+QStringList Session::check() const {
+    const store::ReadTransaction steady(*d->db);
+    QStringList problems = historyProblems(*d->db);
+    return problems;
+}
 
 std::optional<Day> Session::lastDay() const { return store::lastDay(*d->db); }
 

@@ -1,0 +1,225 @@
+#include "tests/edit/edit_fixture.h"
+
+#include "core/edit/edit_context.h"
+
+#include <random>
+
+namespace tests::edit {
+
+namespace {
+
+class Undo : public EditTest {};
+
+TEST_F(Undo, OfAnEmptyHistoryDoesNothing) {
+    EXPECT_FALSE(session->undoText());
+    EXPECT_FALSE(session->redoText());
+    EXPECT_FALSE(session->undo());
+    EXPECT_FALSE(session->redo());
+    EXPECT_TRUE(session->history(10).empty());
+}
+
+TEST_F(Undo, GoesBackLastInFirstOutAndForwardAgainAfterReopening) {
+    const auto empty = rowsText(path());
+    newYard(QStringLiteral("A"));
+    const auto a = rowsText(path());
+    newYard(QStringLiteral("B"));
+    const auto b = rowsText(path());
+    newYard(QStringLiteral("C"));
+    const auto c = rowsText(path());
+    reopen();
+    EXPECT_EQ(session->undo()->text, "Undone: Added yard C");
+    EXPECT_EQ(rowsText(path()), b);
+    session->undo();
+    EXPECT_EQ(rowsText(path()), a);
+    reopen();
+    EXPECT_EQ(session->undoText(), "Added yard A");
+    EXPECT_EQ(session->redoText(), "Added yard B");
+    EXPECT_EQ(session->redo()->text, "Done again: Added yard B");
+    EXPECT_EQ(session->redoText(), "Added yard C");
+    session->undo();
+    session->undo();
+    EXPECT_EQ(rowsText(path()), empty);
+    EXPECT_FALSE(session->undoText());
+    reopen();
+    session->redo();
+    session->redo();
+    session->redo();
+    EXPECT_EQ(rowsText(path()), c);
+    EXPECT_FALSE(session->redoText());
+    EXPECT_EQ(session->history(100).size(), 11u) << "every undo and redo is a line of its own";
+}
+
+TEST_F(Undo, ANewEditEndsAllRedos) {
+    newYard(QStringLiteral("A"));
+    newYard(QStringLiteral("B"));
+    session->undo();
+    newYard(QStringLiteral("C"));
+    EXPECT_FALSE(session->redoText());
+    EXPECT_FALSE(session->redo());
+    session->undo();
+    EXPECT_EQ(session->redoText(), "Added yard C");
+    EXPECT_EQ(session->undoText(), "Added yard A");
+    session->undo();
+    EXPECT_EQ(session->redoText(), "Added yard A");
+}
+
+/// Random edits of every kind on a small book; some are refused, and that is fine.
+class RandomEdits {
+public:
+    explicit RandomEdits(unsigned seed) : m_dice(seed) {}
+
+    int upTo(int most) { return std::uniform_int_distribution<int>(0, most)(m_dice); }
+    Day day() { return dayOf(2026, 5, 1) + upTo(140); }
+    MmPoint point() { return {upTo(8) * 500, upTo(4) * 500}; }
+    ColonyId colony() { return ColonyId{1 + upTo(6)}; }
+
+    ChangeSet next(const EditContext& c) {
+        switch (upTo(10)) {
+        case 0:
+            return yard(c);
+        case 1:
+            return fresh(c);
+        case 2:
+            return logVisit(c, visit());
+        case 3:
+            return logTransfer(c, {{}, day(), colony(), colony(), static_cast<TransferKind>(upTo(4)), {}, {}});
+        case 4:
+            return result(c);
+        case 5:
+            return setting(c);
+        case 6:
+            return endColony(c, colony(), day(), upTo(1) ? EndKind::Dead : EndKind::Sold);
+        case 7:
+            return recordUnion(
+                c, {{}, day(), upTo(1) ? LineageHow::United : LineageHow::ShakenOut, colony(), colony(), {}, {}});
+        case 8:
+            return treatment(c);
+        default:
+            return carryHive(c, colony(), point(), day());
+        }
+    }
+
+private:
+    ChangeSet yard(const EditContext& c) {
+        Yard y;
+        y.name = QString::number(upTo(5));
+        return core::edit::newYard(c, y);
+    }
+    ChangeSet fresh(const EditContext& c) {
+        NewColony n;
+        n.colony.label = QString::number(upTo(20));
+        n.colony.since = day();
+        n.colony.box = BoxKindId{1 + upTo(4)};
+        n.stand.yard = YardId{1 + upTo(1)};
+        n.stand.at = point();
+        return addColony(c, n);
+    }
+    Visit visit() {
+        Visit v;
+        v.colony = colony();
+        v.day = day();
+        v.beesTop = Quarters{upTo(40)};
+        if (upTo(1)) v.broodFrames = upTo(8);
+        if (upTo(2) == 0) v.signs.add(Sign::Chalkbrood);
+        if (upTo(2) == 0) v.signs.add(Sign::Sacbrood);
+        if (upTo(3) == 0) v.note = QStringLiteral("ü “quoted” 🐝");
+        return v;
+    }
+    ChangeSet result(const EditContext& c) {
+        Result r;
+        r.colony = colony();
+        r.day = day();
+        r.by = QStringLiteral("the laboratory");
+        return logResult(c, r);
+    }
+    ChangeSet treatment(const EditContext& c) {
+        Treatment t;
+        t.yard = YardId{1};
+        t.day = day();
+        t.product = QStringLiteral("strips");
+        t.substance = QStringLiteral("acid");
+        t.quantity = upTo(100) / 8.0;
+        return logTreatment(c, t);
+    }
+    ChangeSet setting(const EditContext& c) {
+        return setSetting(c, QStringLiteral("gain.min"), QString::number(upTo(3) * 50));
+    }
+
+    std::mt19937 m_dice;
+};
+
+class RandomUndo : public testing::TestWithParam<unsigned> {};
+
+/// One book and what its rows were after each edit that is not undone.
+class UndoModel : public EditTest {
+public:
+    void TestBody() override {}
+
+    explicit UndoModel(unsigned seed) : m_edits(seed) {
+        newYard(QStringLiteral("N"));
+        newYard(QStringLiteral("S"));
+        for (int i = 0; i < 5; ++i) newColony(YardId{1}, QString::number(i), {i * 1000, 0});
+        m_rows = {rowsText(path())};
+    }
+
+    void step() {
+        const int dice = m_edits.upTo(9);
+        if (dice < 6)
+            edit();
+        else if (dice < 8)
+            undo();
+        else if (dice < 9)
+            redo();
+        else
+            reopen();
+        EXPECT_EQ(rowsText(path()), m_rows[m_at]);
+    }
+    size_t edits() const { return m_done; }
+    QStringList check() const { return session->check(); }
+
+private:
+    void edit() {
+        try {
+            if (!session->apply([&](const EditContext& c) { return m_edits.next(c); })) return;
+        } catch (const Error& e) {
+            EXPECT_EQ(e.kind(), Error::Kind::BadData) << e.what() << e.detail().toStdString();
+            return;
+        }
+        ++m_done;
+        m_rows.resize(++m_at);
+        m_rows.push_back(rowsText(path()));
+    }
+    void undo() {
+        if (m_at == 0) return; // what the book was made with stays
+        EXPECT_TRUE(session->undo());
+        --m_at;
+    }
+    void redo() {
+        EXPECT_EQ(session->redo().has_value(), m_at + 1 < m_rows.size());
+        if (m_at + 1 < m_rows.size()) ++m_at;
+    }
+
+    RandomEdits m_edits;
+    std::vector<std::string> m_rows;
+    size_t m_at = 0;
+    size_t m_done = 0;
+};
+
+TEST_P(RandomUndo, GivesTheSameRowsBackAndTheBookStaysInOrder) {
+    UndoModel model(GetParam());
+    for (int i = 0; i < 250; ++i) {
+        model.step();
+        if (testing::Test::HasFailure()) {
+            ADD_FAILURE() << "seed " << GetParam() << ", step " << i;
+            return;
+        }
+    }
+    EXPECT_GT(model.edits(), 60u) << "too few edits went through to show anything";
+    EXPECT_EQ(model.check(), QStringList());
+}
+
+INSTANTIATE_TEST_SUITE_P(Seeds, RandomUndo, testing::Values(1u, 2u, 3u));
+
+} // namespace
+
+} // namespace tests::edit
