@@ -1,0 +1,31 @@
+#pragma once
+
+#include "core/rules/hold_sources.h"
+
+#include <QString>
+
+namespace core::rules {
+
+/// A reason and its end, what would lift the hold.
+struct Told {
+    QString because;
+    QString lift;
+};
+Told told(const QStringList& sentences, const QString& lift);
+
+QString shownName(const Evidence& e, ColonyIx colony);
+QString shownName(const Evidence& e, YardIx yard);
+/// "C1 received frames from B2 on 2026-05-20": the receiver is the subject, no full stop.
+QString giftText(const Evidence& e, const Gift& gift);
+/// The gifts of a chain, joined.
+QString chainText(const Evidence& e, const std::vector<Gift>& chain);
+/// What the source is, and since when: a whole sentence.
+QString sourceText(const Evidence& e, const Source& source);
+QString diseaseText(Disease disease);
+
+/// The first day on which a check would lift a hold whose days run from `last`: after the masking of an antibiotic.
+Day firstLiftingDay(const Evidence& e, ColonyIx colony, Day last, int days);
+/// The day from which on a negative of the colony answers its suspicion: of its last sign.
+Day lastSign(const Evidence& e, ColonyIx colony);
+
+} // namespace core::rules
