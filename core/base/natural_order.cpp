@@ -25,7 +25,7 @@ int compareRuns(QStringView a, QStringView b) {
     const bool digitsA = isDigit(a.front());
     const bool digitsB = isDigit(b.front());
     if (digitsA != digitsB) return digitsA ? -1 : 1;
-    return digitsA ? compareNumbers(a, b) : folded(a).compare(folded(b));
+    return digitsA ? compareNumbers(a, b) : a.compare(b);
 }
 
 } // namespace
@@ -50,18 +50,21 @@ QString folded(QStringView text) {
     return out;
 }
 
-int naturalCompare(QStringView a, QStringView b) {
-    QStringView restA = a;
-    QStringView restB = b;
-    while (!restA.isEmpty() && !restB.isEmpty()) {
-        const QStringView runA = firstRun(restA);
-        const QStringView runB = firstRun(restB);
+int naturalCompareFolded(QStringView a, QStringView b) {
+    while (!a.isEmpty() && !b.isEmpty()) {
+        const QStringView runA = firstRun(a);
+        const QStringView runB = firstRun(b);
         if (const int order = compareRuns(runA, runB); order != 0) return order;
-        restA = restA.mid(runA.size());
-        restB = restB.mid(runB.size());
+        a = a.mid(runA.size());
+        b = b.mid(runB.size());
     }
-    if (restA.isEmpty() != restB.isEmpty()) return restA.isEmpty() ? -1 : 1;
-    return a.compare(b);
+    if (a.isEmpty() == b.isEmpty()) return 0;
+    return a.isEmpty() ? -1 : 1;
+}
+
+int naturalCompare(QStringView a, QStringView b) {
+    const int order = naturalCompareFolded(folded(a), folded(b));
+    return order != 0 ? order : a.compare(b);
 }
 
 } // namespace core

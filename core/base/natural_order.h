@@ -12,6 +12,9 @@ QString folded(QStringView text);
 /// text; "A2" before "A10". 0 only for equal texts.
 int naturalCompare(QStringView a, QStringView b);
 
+/// The same of texts already folded, without the last step: 0 where only case or leading zeros differ. For long lists.
+int naturalCompareFolded(QStringView a, QStringView b);
+
 struct NaturalLess {
     bool operator()(const QString& a, const QString& b) const { return naturalCompare(a, b) < 0; }
 };

@@ -110,7 +110,8 @@ struct SnapCheck {
     Signs signs;             ///< of the same visit
 };
 
-/// A visit with any sign.
+/// A visit with signs. One without afb, efb or brood-doubt may be left out: such signs count at a colony's latest visit
+/// alone (SnapLatest::visitSigns).
 struct SnapSign {
     ColonyIx colony;
     Day day;
@@ -176,7 +177,7 @@ struct Snapshot {
     std::vector<SnapLineage> lineage;      ///< by day
     std::vector<SnapResult> results;       ///< by day
     std::vector<SnapTreatment> treatments; ///< by day
-    std::vector<SnapCheck> checks;         ///< by colony, then day. May leave out checks of colonies that no hold asks for
+    std::vector<SnapCheck> checks;         ///< by colony, then day. May leave out those that no hold or caution on the day can ask for
     std::vector<SnapSign> signs;           ///< by colony, then day
     std::vector<SnapLatest> latest;        ///< one a colony, same order as colonies; empty for the ended
 

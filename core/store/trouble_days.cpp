@@ -9,7 +9,7 @@ bool anyTrouble(const Database& db) {
 
 std::optional<Day> firstTrouble(const Database& db, Day from) {
     Statement read =
-        db.prepare("SELECT min(day) FROM (SELECT day FROM visit_sign JOIN visit ON visit.id = visit_sign.visit "
+        db.prepare("SELECT min(day) FROM (SELECT day FROM visit_sign CROSS JOIN visit ON visit.id = visit_sign.visit "
                    "WHERE sign IN ('afb', 'efb', 'brood-doubt') AND day >= ?1 "
                    "UNION ALL SELECT day FROM result WHERE verdict IN ('positive', 'order') AND day >= ?1)");
     read.bind(1, from);
@@ -21,7 +21,7 @@ std::vector<Day> troubleDays(const Database& db, Table table, qint64 first, qint
         table == Table::Result
             ? "SELECT DISTINCT day FROM result WHERE id BETWEEN ?1 AND ?2 AND verdict IN ('positive', 'order') "
               "ORDER BY day LIMIT ?3"
-            : "SELECT DISTINCT day FROM visit_sign JOIN visit ON visit.id = visit_sign.visit "
+            : "SELECT DISTINCT day FROM visit_sign CROSS JOIN visit ON visit.id = visit_sign.visit "
               "WHERE visit_sign.id BETWEEN ?1 AND ?2 AND sign IN ('afb', 'efb', 'brood-doubt') ORDER BY day LIMIT ?3");
     read.bind(1, first).bind(2, last).bind(3, qint64(most));
     std::vector<Day> days;

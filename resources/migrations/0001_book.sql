@@ -120,6 +120,7 @@ CREATE TABLE visit_sign (
         'deformed-wings')),
     UNIQUE (visit, sign)
 ) STRICT;
+CREATE INDEX visit_sign_trouble ON visit_sign (visit, sign) WHERE sign IN ('afb', 'efb', 'brood-doubt');
 
 CREATE TABLE transfer (
     id INTEGER PRIMARY KEY,

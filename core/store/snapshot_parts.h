@@ -1,0 +1,83 @@
+#pragma once
+
+#include "core/base/error.h"
+#include "core/model/snapshot.h"
+#include "core/store/snapshot_reader.h"
+
+#include <string_view>
+#include <unordered_map>
+#include <utility>
+#include <vector>
+
+// The parts of readSnapshot(), in the order in which they run.
+
+namespace core::store {
+
+/// Where the row of an id went; ids are nearly dense.
+class IdIndex {
+public:
+    void set(qint64 id, qint32 position) {
+        if (id < 0 || id >= kDense) {
+            m_sparse[id] = position;
+            return;
+        }
+        if (static_cast<size_t>(id) >= m_dense.size()) m_dense.resize(static_cast<size_t>(id) + 1, -1);
+        m_dense[static_cast<size_t>(id)] = position;
+    }
+    /// -1: no row of this id is in force.
+    qint32 at(qint64 id) const {
+        if (id >= 0 && static_cast<size_t>(id) < m_dense.size()) return m_dense[static_cast<size_t>(id)];
+        const auto found = m_sparse.find(id);
+        return found == m_sparse.end() ? -1 : found->second;
+    }
+
+private:
+    static constexpr qint64 kDense = 4'000'000;
+    std::vector<qint32> m_dense;
+    std::unordered_map<qint64, qint32> m_sparse;
+};
+
+/// All visits with signs, by visit id.
+class VisitSigns {
+public:
+    void add(qint64 visit, Sign sign); ///< visits in rising order
+    Signs of(qint64 visit) const;
+
+private:
+    std::vector<std::pair<qint64, Signs>> m_signs;
+};
+
+struct SnapshotBuild {
+    const Database& db;
+    Snapshot s;
+    IdIndex colonyAt;
+    IdIndex yardAt;
+    VisitSigns signs;
+};
+
+/// The enum whose word the cell holds; Error(Book) for any other.
+template <class E> E enumAt(const Statement& row, int column) {
+    const std::string_view text = row.bytes(column);
+    const auto words = wordsOf<E>();
+    for (size_t i = 0; i < words.size(); ++i)
+        if (text == words[i]) return static_cast<E>(i);
+    throw Error(Error::Kind::Book, QStringLiteral("The book is damaged: a word in it is not known."), row.text(column));
+}
+
+template <class Unit> std::optional<Unit> optionalUnit(const Statement& row, int column) {
+    const auto value = row.optionalInt(column);
+    return value ? std::optional<Unit>(Unit{*value}) : std::nullopt;
+}
+
+void readYards(SnapshotBuild& b);
+void readColonies(SnapshotBuild& b);
+void readStays(SnapshotBuild& b);
+void readTransfers(SnapshotBuild& b);
+void readLineage(SnapshotBuild& b);
+void readResults(SnapshotBuild& b);
+void readTreatments(SnapshotBuild& b);
+void readSigns(SnapshotBuild& b);
+void readLatest(SnapshotBuild& b);
+void readChecks(SnapshotBuild& b, Checks checks);
+
+} // namespace core::store
