@@ -171,15 +171,16 @@ struct Snapshot {
     Settings settings;
     std::vector<SnapYard> yards; ///< natural order of name
     std::vector<SnapBoxKind> boxKinds;
-    std::vector<SnapColony> colonies; ///< since <= on: first the living, then the ended, each in natural order
-    std::vector<SnapStay> stays;      ///< by colony, then in time order
+    std::vector<SnapColony> colonies;      ///< since <= on: first the living, then the ended, each in natural order
+    std::vector<SnapStay> stays;           ///< by colony, then in time order
     std::vector<SnapTransfer> transfers;   ///< by day
     std::vector<SnapLineage> lineage;      ///< by day
     std::vector<SnapResult> results;       ///< by day
     std::vector<SnapTreatment> treatments; ///< by day
-    std::vector<SnapCheck> checks;         ///< by colony, then day. May leave out those that no hold or caution on the day can ask for
-    std::vector<SnapSign> signs;           ///< by colony, then day
-    std::vector<SnapLatest> latest;        ///< one a colony, same order as colonies; empty for the ended
+    /// By colony, then day. May leave out those that no hold or caution on the day can ask for.
+    std::vector<SnapCheck> checks;
+    std::vector<SnapSign> signs;    ///< by colony, then day
+    std::vector<SnapLatest> latest; ///< one a colony, same order as colonies; empty for the ended
 
     const SnapColony& colony(ColonyIx ix) const { return colonies[static_cast<size_t>(ix.value)]; }
     const SnapYard& yard(YardIx ix) const { return yards[static_cast<size_t>(ix.value)]; }
