@@ -14,7 +14,7 @@ using Graph = lemon::SmartGraph;
 using Weights = Graph::EdgeMap<std::int64_t>;
 using Blossoms = lemon::MaxWeightedMatching<Graph, Weights>;
 
-static_assert(kDualScale == 2 * Blossoms::dualScale);
+static_assert(kDualScale == std::int64_t{2} * Blossoms::dualScale);
 
 class DisjointSets {
 public:
