@@ -1,0 +1,57 @@
+#include "core/report/plan_text.h"
+
+#include "tests/support/csv_snapshot.h"
+
+#include <gtest/gtest.h>
+
+namespace {
+
+using namespace core;
+
+Snapshot kilnField() {
+    return tests::support::snapshotOf(tests::support::tablesOfFolder(QStringLiteral(YW_TEST_DATA "/yards/kiln-field")),
+                                      *parseIsoDay(u"2026-09-15"));
+}
+
+// Source: tests/data/yards/README.md, kiln-field.
+TEST(PlanText, SaysWhatToDoWithTheFigures) {
+    const Snapshot s = kilnField();
+    const std::string text = report::planText(s, rules::advise(s, {})).toStdString();
+    for (const char* part : {"Plan for 2026-09-15, Kiln Field", "K7  brood-not-checked",
+                             "Kiln Field 2. K3 → K11 on stand 11, 7.2 m, gain 1502", "K9 → K10", "K8: laying workers",
+                             "K12: its count of bees is too old", "K10: 9.5 litres (10 kg short)",
+                             "4.733 colonies as they stand, 7.619 by this plan"})
+        EXPECT_NE(text.find(part), std::string::npos) << part << "\nin:\n" << text;
+}
+
+TEST(PlanText, CallsTheValueTablesAnAssumptionAndDefersToTheLaw) {
+    const Snapshot s = kilnField();
+    const QString text = report::planText(s, rules::advise(s, {}));
+    EXPECT_TRUE(text.contains("value tables that are an assumption"));
+    EXPECT_TRUE(text.contains("Apiary law, inspectors, veterinarians and labels decide."));
+}
+
+TEST(PlanText, LeavesEmptySectionsOut) {
+    Snapshot s = kilnField();
+    s.on = *parseIsoDay(u"2026-09-15");
+    const QString text = report::planText(s, rules::advise(s, {}));
+    EXPECT_FALSE(text.contains("Divide"));
+    EXPECT_FALSE(text.contains("Due"));
+}
+
+TEST(DueText, SaysWhenNothingIsDue) {
+    const Snapshot s = kilnField();
+    EXPECT_EQ(report::dueText(s, {}), "Nothing is due on 2026-09-15.\n");
+    const ColonyIx k1 = *s.livingNamed(u"K1");
+    EXPECT_EQ(report::dueText(s, {{k1, rules::DueKind::UnionCheck, *parseIsoDay(u"2026-09-20")}}),
+              "Due on 2026-09-15:\n  2026-09-20  K1: look at the union\n");
+}
+
+TEST(ExplanationText, NamesEachRule) {
+    const Snapshot s = kilnField();
+    const QString text = report::explanationText(rules::explain(s, *s.livingNamed(u"K7"), *s.livingNamed(u"K8")));
+    EXPECT_TRUE(text.contains("4.7.2: K7 is held")) << text.toStdString();
+    EXPECT_TRUE(text.contains("4.7.3: K8 has laying workers.")) << text.toStdString();
+}
+
+} // namespace
