@@ -1,0 +1,89 @@
+#include "core/store/check.h"
+
+#include "core/base/natural_order.h"
+#include "core/model/setting_table.h"
+#include "core/store/invariants.h"
+
+namespace core::store {
+
+namespace {
+
+constexpr int kMostOfOne = 20;
+
+/// Collects the problems of one name; says so when there are more than are listed.
+class Problems {
+public:
+    Problems(std::vector<QString>& all, const char* name) : m_all(all), m_name(QLatin1String(name)) {}
+    bool add(const QString& sentence) {
+        ++m_count;
+        if (m_count <= kMostOfOne) m_all.push_back(m_name + QStringLiteral(": ") + sentence);
+        if (m_count == kMostOfOne + 1) m_all.push_back(m_name + QStringLiteral(": and more of this kind."));
+        return m_count <= kMostOfOne;
+    }
+
+private:
+    std::vector<QString>& m_all;
+    QString m_name;
+    int m_count = 0;
+};
+
+void checkIntegrity(const Database& db, std::vector<QString>& all) {
+    Problems problems(all, "integrity");
+    Statement row = db.prepare("PRAGMA integrity_check(21)");
+    while (row.step())
+        if (row.text(0) != QLatin1String("ok"))
+            problems.add(QStringLiteral("The file is damaged: %1. Use a backup.").arg(row.text(0)));
+}
+
+void checkForeignKeys(const Database& db, std::vector<QString>& all) {
+    Problems problems(all, "foreign-key");
+    Statement row = db.prepare("PRAGMA foreign_key_check");
+    bool more = true;
+    while (more && row.step())
+        more = problems.add(QStringLiteral("Row %1 of table %2 points to a row of table %3 that is not there.")
+                                .arg(row.text(1), row.text(0), row.text(2)));
+}
+
+void checkInvariant(const Database& db, const Invariant& invariant, std::vector<QString>& all) {
+    Problems problems(all, invariant.name);
+    Statement row = db.prepare(invariant.sql);
+    bool more = true;
+    while (more && row.step())
+        more = problems.add(QStringLiteral("%1: %2.").arg(QString::fromUtf8(invariant.sentence), row.text(0)));
+}
+
+/// Names are found by their folded key: it must be that of the name.
+void checkKeys(const Database& db, std::vector<QString>& all) {
+    Problems problems(all, "key");
+    Statement row = db.prepare("SELECT name, key FROM yard UNION ALL SELECT name, key FROM stand UNION ALL "
+                               "SELECT name, key FROM box_kind UNION ALL SELECT label, key FROM colony");
+    while (row.step())
+        if (folded(row.text(0)) != row.text(1))
+            problems.add(QStringLiteral("A name is filed under another than its own: %1.").arg(row.text(0)));
+}
+
+void checkSettings(const Database& db, std::vector<QString>& all) {
+    Problems problems(all, "setting");
+    Settings settings;
+    Statement row = db.prepare("SELECT name, value FROM setting ORDER BY id");
+    while (row.step())
+        if (!applySetting(settings, row.text(0), row.text(1)))
+            problems.add(QStringLiteral("A setting is not known or has a value that it cannot have: %1 = %2.")
+                             .arg(row.text(0), row.text(1)));
+}
+
+} // namespace
+
+std::vector<QString> checkBook(const Database& db) {
+    const ReadTransaction oneState(db);
+    std::vector<QString> problems;
+    checkIntegrity(db, problems);
+    if (!problems.empty()) return problems; // what a damaged file says of its rows is worth nothing
+    checkForeignKeys(db, problems);
+    for (const Invariant& invariant : invariants()) checkInvariant(db, invariant, problems);
+    checkKeys(db, problems);
+    checkSettings(db, problems);
+    return problems;
+}
+
+} // namespace core::store

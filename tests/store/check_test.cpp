@@ -1,0 +1,165 @@
+#include "core/store/check.h"
+#include "core/store/invariants.h"
+#include "tests/store/test_book.h"
+
+#include <gtest/gtest.h>
+
+#include <ostream>
+#include <set>
+#include <string>
+
+using namespace core;
+using namespace core::store;
+
+namespace {
+
+/// A sound book in which every invariant has something to look at.
+void fill(TestBook& book) {
+    const Yard north = book.yard("North");
+    const Yard south = book.yard("South");
+    Colony a = book.colony(north, "A", day("2025-05-01")); // 1
+    Colony b = book.colony(north, "B", day("2025-05-01")); // 2
+    Colony c = book.colony(north, "C", day("2025-05-01")); // 3
+    Colony d = book.colony(south, "D", day("2026-05-10")); // 4, divided from B
+    Colony e = book.colony(south, "E", day("2026-05-10")); // 5, divided from D
+    book.carry(b, book.stand(south, "free", {5000, 0}), day("2026-06-01"));
+    book.unite(c, b, day("2026-08-01"));
+    book.colony(north, "c", day("2026-08-02")); // 6: a label used again, on the day after
+    for (const auto& [mother, daughter] : {std::pair(b, d), std::pair(d, e)}) {
+        Lineage l;
+        l.day = daughter.since;
+        l.how = LineageHow::Divided;
+        l.colony = mother.id;
+        l.into = daughter.id;
+        book.add(l);
+    }
+    Visit v; // 1
+    v.colony = b.id;
+    v.day = day("2026-08-20");
+    v.beesTop = Quarters{12};
+    v.upperBeesTop = Quarters{8};
+    v.signs.add(Sign::Chalkbrood);
+    book.visit(v);
+    book.visit(a, day("2025-05-01")); // 2
+    book.visit(c, day("2026-08-01")); // 3
+    Transfer t;
+    t.day = day("2026-09-01");
+    t.from = c.id; // comb of a colony that has ended
+    t.to = a.id;
+    t.what = TransferKind::Frames;
+    book.add(t);
+    Treatment m;
+    m.colony = a.id;
+    m.day = day("2026-07-01");
+    m.product = "strips";
+    m.substance = "thymol";
+    book.add(m);
+    Result r;
+    r.colony = c.id;
+    r.day = day("2026-08-05");
+    r.by = "laboratory";
+    book.add(r);
+    writeRow(book.db(), {Table::Setting, 1, std::nullopt, Row{QString("gain.min"), QString("60")}});
+    book.db().exec("INSERT INTO history (seq, at, sentence, kind, of_seq, changes) VALUES "
+                   "(1, '2026-09-01T10:00:00Z', 'Did it', 'do', NULL, x'00'), "
+                   "(2, '2026-09-01T10:01:00Z', 'Undone', 'undo', 1, x'00')");
+}
+
+struct Break {
+    const char* name;
+    const char* sql;
+};
+
+void PrintTo(const Break& b, std::ostream* out) { *out << b.name << " by " << b.sql; }
+
+class CheckFinds : public testing::TestWithParam<Break> {};
+
+TEST(Check, SaysNothingOfASoundBook) {
+    TestBook book;
+    fill(book);
+    EXPECT_EQ(checkBook(book.db()), std::vector<QString>());
+    book.reopen(Access::ReadOnly);
+    EXPECT_EQ(checkBook(book.db()), std::vector<QString>());
+}
+
+TEST_P(CheckFinds, WhatWasBroken) {
+    TestBook book;
+    fill(book);
+    book.breakWith(GetParam().sql);
+    const auto problems = checkBook(book.db());
+    const QString prefix = QLatin1String(GetParam().name) + QLatin1String(": ");
+    std::string all;
+    bool named = false;
+    for (const QString& p : problems) {
+        all += p.toStdString() + "\n";
+        named = named || p.startsWith(prefix);
+    }
+    EXPECT_TRUE(named) << all;
+}
+
+constexpr Break kBreaks[] = {
+    {"integrity", "UPDATE visit SET bees_top_q = -1 WHERE id = 1"},
+    {"integrity", "UPDATE colony SET ended = '2026-02-30', end_kind = 'dead' WHERE id = 5"},
+    {"foreign-key", "UPDATE visit SET colony = 99 WHERE id = 2"},
+    {"foreign-key", "DELETE FROM yard WHERE id = 2"},
+    // A's stand is 1; B came to it while A stands there.
+    {"stand-shared", "UPDATE placement SET stand = 1 WHERE colony = 2 AND until IS NOT NULL"},
+    {"open-placement", "UPDATE placement SET until = '2026-09-09' WHERE colony = 1"},
+    {"open-placement", "DELETE FROM placement WHERE colony = 1"},
+    {"ended-stands", "UPDATE placement SET until = NULL WHERE colony = 3"},
+    {"ended-stands", "UPDATE placement SET until = '2026-08-02' WHERE colony = 3"},
+    {"first-placement", "UPDATE placement SET since = '2025-05-02' WHERE colony = 1"},
+    {"first-placement", "UPDATE placement SET first = 0 WHERE colony = 1"},
+    {"placements-joined", "UPDATE placement SET until = '2026-05-31' WHERE colony = 2 AND until IS NOT NULL"},
+    {"placements-joined", "UPDATE placement SET until = '2026-07-31' WHERE colony = 3"},
+    {"label-shared", "UPDATE colony SET since = '2026-08-01' WHERE id = 6"},
+    {"lineage-end", "UPDATE colony SET end_kind = 'shaken-out' WHERE id = 3"},
+    {"lineage-end", "UPDATE lineage SET day = '2026-07-31' WHERE colony = 3"},
+    {"end-lineage", "DELETE FROM lineage WHERE colony = 3"},
+    {"lineage-into", "UPDATE lineage SET into_colony = 6 WHERE colony = 3"},
+    {"lineage-into", "UPDATE colony SET ended = '2026-07-31', end_kind = 'dead' WHERE id = 2"},
+    {"divide-birth", "UPDATE lineage SET day = '2026-05-11' WHERE into_colony = 4"},
+    {"divide-birth", "UPDATE colony SET ended = '2026-05-09', end_kind = 'dead' WHERE id = 2"},
+    {"union-circle", "INSERT INTO lineage VALUES (9, '2026-08-01', 'united', 2, 3, NULL, NULL)"},
+    {"own-ancestor", "INSERT INTO lineage VALUES (9, '2026-05-10', 'divided', 5, 2, NULL, NULL)"},
+    {"visit-in-life", "UPDATE visit SET day = '2025-04-30' WHERE id = 2"},
+    {"visit-in-life", "UPDATE visit SET day = '2026-08-02' WHERE id = 3"},
+    {"transfer-in-life", "UPDATE transfer SET what = 'bees'"},
+    {"transfer-in-life", "UPDATE transfer SET day = '2025-04-30'"},
+    {"transfer-in-life", "UPDATE transfer SET giver = 1, receiver = 3"},
+    {"treatment-in-life", "UPDATE treatment SET day = '2025-04-30'"},
+    {"treatment-in-life", "UPDATE treatment SET colony = 3, day = '2026-08-02'"},
+    {"result-too-early", "UPDATE result SET day = '2025-04-30'"},
+    {"upper-box", "UPDATE visit SET day = '2026-07-31' WHERE id = 1"},
+    {"upper-box", "UPDATE visit SET boxes = 1 WHERE id = 1"},
+    {"frames-of-box", "UPDATE visit SET bees_top_q = 41 WHERE id = 1"},
+    {"book-id", "DELETE FROM book"},
+    {"history-numbers", "UPDATE history SET seq = 3 WHERE seq = 2"},
+    {"history-undo", "INSERT INTO history VALUES (3, '', NULL, 'Undone', NULL, 'undo', 2, x'00', NULL)"},
+    {"key", "UPDATE yard SET key = 'nort' WHERE id = 1"},
+    {"key", "UPDATE colony SET key = 'A' WHERE id = 1"},
+    {"setting", "UPDATE setting SET value = 'much'"},
+    {"setting", "UPDATE setting SET name = 'no.such'"},
+};
+
+INSTANTIATE_TEST_SUITE_P(Each, CheckFinds, testing::ValuesIn(kBreaks));
+
+TEST(Check, EachInvariantHasATestThatBreaksIt) {
+    std::set<std::string> tested;
+    for (const Break& b : kBreaks) tested.insert(b.name);
+    for (const Invariant& i : invariants()) EXPECT_TRUE(tested.contains(i.name)) << i.name;
+}
+
+TEST(Check, ListsAtMostTwentyOfAKind) {
+    TestBook book;
+    fill(book);
+    Colony a = find<Colony>(book.db(), 1).value();
+    for (int i = 0; i < 30; ++i) book.visit(a, day("2026-01-01") + i);
+    book.breakWith("UPDATE visit SET day = '1999-01-' || (id + 10) WHERE id BETWEEN 1 AND 20;"
+                   "UPDATE visit SET day = '1999-02-' || (id - 10) WHERE id > 20");
+    int shown = 0;
+    for (const QString& p : checkBook(book.db())) shown += p.startsWith("visit-in-life: ") ? 1 : 0;
+    EXPECT_EQ(shown, 21);
+}
+
+} // namespace
