@@ -1,12 +1,14 @@
 #include "core/rules/plan.h"
 
+#include <span>
+
 // The plan's words: stable, never translated.
 
 namespace core::rules {
 
 namespace {
 
-template <class E, size_t N> QString wordAt(const char* const (&words)[N], E value) {
+template <class E> QString wordAt(std::span<const char* const> words, E value) {
     return QString::fromLatin1(words[static_cast<size_t>(value)]);
 }
 
