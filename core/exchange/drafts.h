@@ -1,0 +1,116 @@
+#pragma once
+
+#include "core/exchange/name_pool.h"
+#include "core/model/rows.h"
+
+#include <QString>
+
+#include <compare>
+#include <optional>
+#include <vector>
+
+// The rows of the files, typed and in range each by itself, with their references still by name.
+
+namespace core::exchange {
+
+/// Where a row stands. `line` 0: in the book.
+struct Origin {
+    qint32 file = -1; ///< position among the import's files
+    qint32 line = 0;
+    friend auto operator<=>(Origin, Origin) = default;
+    bool inBook() const { return line == 0; }
+};
+
+struct YardDraft {
+    Origin at;
+    Yard row;
+};
+
+struct BoxKindDraft {
+    Origin at;
+    BoxKind row;
+};
+
+/// A place as colonies and placements name it.
+struct PlaceDraft {
+    QString yard;
+    QString stand;
+    MmPoint point;
+    std::optional<int> headingDeg;
+};
+
+struct ColonyDraft {
+    Origin at;
+    Colony row; ///< `box` not set
+    LabelId label;
+    PlaceDraft place;
+    QString box;
+};
+
+struct PlacementDraft {
+    Origin at;
+    ColonyRef colony;
+    Day day;
+    PlaceDraft place;
+};
+
+struct VisitDraft {
+    Origin at;
+    ColonyRef colony;
+    Visit row; ///< `colony` not set
+};
+
+struct TransferDraft {
+    Origin at;
+    ColonyRef from;
+    ColonyRef to;
+    Transfer row; ///< colonies not set
+};
+
+/// A row about a colony or a yard: the one that is named.
+struct SubjectDraft {
+    std::optional<ColonyRef> colony;
+    QString yard;
+};
+
+struct ResultDraft {
+    Origin at;
+    SubjectDraft subject;
+    Result row;
+};
+
+struct TreatmentDraft {
+    Origin at;
+    SubjectDraft subject;
+    Treatment row;
+};
+
+struct LineageDraft {
+    Origin at;
+    ColonyRef colony;
+    ColonyRef into;
+    Lineage row; ///< colonies not set
+};
+
+struct SettingDraft {
+    Origin at;
+    QString name;
+    QString value; ///< with decimal points
+};
+
+struct Drafts {
+    NamePool names;
+    std::vector<QString> files; ///< path by Origin::file
+    std::vector<YardDraft> yards;
+    std::vector<BoxKindDraft> boxKinds;
+    std::vector<ColonyDraft> colonies;
+    std::vector<PlacementDraft> placements;
+    std::vector<VisitDraft> visits;
+    std::vector<TransferDraft> transfers;
+    std::vector<ResultDraft> results;
+    std::vector<TreatmentDraft> treatments;
+    std::vector<LineageDraft> lineage;
+    std::vector<SettingDraft> settings;
+};
+
+} // namespace core::exchange

@@ -1,0 +1,57 @@
+#include "core/exchange/export.h"
+
+#include "core/exchange/export_more.h"
+#include "core/exchange/export_rows.h"
+
+#include <memory>
+#include <vector>
+
+namespace core::exchange {
+
+namespace {
+
+using edit::EditContext;
+
+void writeRows(FileKind kind, const EditContext& c, const ExportNames& names, CsvWriter& out) {
+    switch (kind) {
+    case FileKind::Yards:
+        return exportYards(names, out);
+    case FileKind::Colonies:
+        return exportColonies(c, names, out);
+    case FileKind::Visits:
+        return exportVisits(c, names, out);
+    case FileKind::Transfers:
+        return exportTransfers(c, names, out);
+    case FileKind::Results:
+        return exportResults(c, names, out);
+    case FileKind::Treatments:
+        return exportTreatments(c, names, out);
+    case FileKind::Lineage:
+        return exportLineage(c, names, out);
+    case FileKind::Placements:
+        return exportPlacements(c, names, out);
+    case FileKind::BoxKinds:
+        return exportBoxKinds(names, out);
+    case FileKind::Settings:
+        return exportSettings(c, out);
+    }
+}
+
+} // namespace
+
+void exportBook(const edit::Session& session, const QString& dir) {
+    makeFolder(dir);
+    std::vector<std::unique_ptr<CsvWriter>> files;
+    session.read([&](const EditContext& c) {
+        const ExportNames names(c);
+        for (const FileKind kind : kFileKinds) {
+            files.push_back(std::make_unique<CsvWriter>(dir, fileName(kind)));
+            files.back()->row(header(kind));
+            writeRows(kind, c, names, *files.back());
+        }
+        exportMore(c, names, dir, files);
+    });
+    for (const auto& file : files) file->commit();
+}
+
+} // namespace core::exchange

@@ -1,0 +1,73 @@
+#include "core/exchange/export_more.h"
+
+#include "core/exchange/cell_text.h"
+
+#include <QSet>
+
+#include <algorithm>
+
+namespace core::exchange {
+
+namespace {
+
+using edit::EditContext;
+using Rows = std::vector<QStringList>;
+
+/// By part, state, place: those counted in the store room have no yard.
+Rows kitRows(const EditContext& c, const ExportNames& names) {
+    Rows rows;
+    c.each<Kit>([&](const Kit& kit) {
+        const Day since = kit.colony ? names.colonies()[static_cast<size_t>(names.rank(kit.colony))].since : Day{};
+        rows.push_back(
+            {names.yard(kit.yard), kit.part, kit.state, names.colony(kit.colony, since), QString::number(kit.count)});
+    });
+    std::ranges::sort(rows, [](const QStringList& a, const QStringList& b) {
+        return std::lexicographical_compare(a.begin(), a.end(), b.begin(), b.end());
+    });
+    return rows;
+}
+
+Rows standRows(const EditContext& c, const ExportNames& names) {
+    QSet<qint64> used;
+    c.each<Placement>([&](const Placement& row) { used.insert(row.stand.value); });
+    Rows rows;
+    for (const Stand& stand : names.stands()) {
+        if (used.contains(stand.id.value) && !stand.removed) continue;
+        rows.push_back({names.yard(stand.yard), stand.name, metresText(Millimetres{stand.at.x}),
+                        metresText(Millimetres{stand.at.y}),
+                        stand.removed ? QStringLiteral("yes") : QStringLiteral("no")});
+    }
+    return rows;
+}
+
+Rows noteRows(const ExportNames& names) {
+    Rows rows;
+    for (const Colony& colony : names.colonies())
+        if (!colony.note.isEmpty()) rows.push_back({colony.label, isoText(colony.since), colony.note});
+    return rows;
+}
+
+Rows closedRows(const ExportNames& names) {
+    Rows rows;
+    for (const Yard& yard : names.yards())
+        if (yard.closed) rows.push_back({yard.name});
+    return rows;
+}
+
+} // namespace
+
+void exportMore(const EditContext& c, const ExportNames& names, const QString& dir,
+                std::vector<std::unique_ptr<CsvWriter>>& files) {
+    const auto add = [&](const char* file, const QStringList& columns, const Rows& rows) {
+        if (rows.empty()) return;
+        files.push_back(std::make_unique<CsvWriter>(dir, QString::fromLatin1(file)));
+        files.back()->row(columns);
+        for (const QStringList& row : rows) files.back()->row(row);
+    };
+    add("kit.csv", QStringLiteral("yard part state colony count").split(u' '), kitRows(c, names));
+    add("stands.csv", QStringLiteral("yard stand x_m y_m removed").split(u' '), standRows(c, names));
+    add("notes.csv", QStringLiteral("colony since note").split(u' '), noteRows(names));
+    add("closed_yards.csv", {QStringLiteral("yard")}, closedRows(names));
+}
+
+} // namespace core::exchange

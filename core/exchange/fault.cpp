@@ -1,0 +1,22 @@
+#include "core/exchange/fault.h"
+
+#include <utility>
+
+namespace core::exchange {
+
+QString Fault::text() const { return QStringLiteral("%1:%2: %3: %4").arg(file, QString::number(line), column, what); }
+
+void Faults::add(Fault fault) {
+    if (m_count++ < kMostFaults) m_kept.push_back(std::move(fault));
+}
+
+QStringList Faults::lines() const {
+    QStringList out;
+    for (const Fault& fault : m_kept) out << fault.text();
+    const qint64 rest = m_count - static_cast<qint64>(m_kept.size());
+    if (rest > 0)
+        out << Say::tr("and %n more fault(s) of this import", nullptr, static_cast<int>(qMin<qint64>(rest, INT_MAX)));
+    return out;
+}
+
+} // namespace core::exchange

@@ -1,0 +1,163 @@
+#include "core/exchange/file_parser.h"
+
+#include "core/exchange/cells.h"
+#include "core/exchange/csv_reader.h"
+#include "core/exchange/parse_rows.h"
+
+#include <QFile>
+#include <QFileInfo>
+
+#include <algorithm>
+
+namespace core::exchange {
+
+namespace {
+
+using ParseRow = void (*)(Cells&, Drafts&);
+constexpr ParseRow kParse[kFileKindCount] = {parseYard,      parseColony,  parseVisit,     parseTransfer, parseResult,
+                                             parseTreatment, parseLineage, parsePlacement, parseBoxKind,  parseSetting};
+
+constexpr char kFileColumn[] = "file";
+
+/// One file being read.
+class FileParser {
+public:
+    FileParser(QIODevice& device, const ImportFile& file, Parsed& parsed, Faults& faults)
+        : m_reader(device), m_file(file), m_parsed(parsed), m_faults(faults) {
+        m_layout.kind = file.kind;
+        m_layout.path = file.path;
+        m_layout.file = static_cast<qint32>(parsed.drafts.files.size());
+        parsed.drafts.files.push_back(file.path);
+    }
+
+    void run() {
+        if (!m_faults.none()) m_reader.forget();
+        if (!readHeader()) return;
+        while (readRow()) {
+            if (m_faults.none() || m_forgotten) continue;
+            m_reader.forget();
+            m_forgotten = true;
+        }
+        if (m_faults.none()) m_parsed.texts.push_back({QFileInfo(m_file.path).fileName(), m_reader.takeText()});
+    }
+
+private:
+    void fault(qint64 line, const QString& column, const QString& what) {
+        m_faults.add({m_file.path, line, column, what});
+    }
+
+    void trouble() {
+        const CsvTrouble& t = m_reader.trouble();
+        fault(t.line, t.cell < m_header.size() ? m_header[t.cell] : QString::number(t.cell + 1), t.what);
+    }
+
+    bool readHeader() {
+        const CsvReader::Found found = m_reader.next(m_record);
+        if (found == CsvReader::Found::Trouble) {
+            trouble();
+            return false;
+        }
+        if (found == CsvReader::Found::End || m_record.blank()) {
+            fault(1, kFileColumn, Say::tr("has no header, expected the names of the columns in its first line"));
+            return false;
+        }
+        m_layout.decimalComma = m_reader.separator() == ';';
+        for (size_t i = 0; i < m_record.size(); ++i) {
+            const std::string_view cell = m_record.cell(i);
+            m_header.push_back(QString::fromUtf8(cell.data(), static_cast<qsizetype>(cell.size())).trimmed());
+        }
+        return placeColumns();
+    }
+
+    bool placeColumns() {
+        const auto columns = columnsOf(m_file.kind);
+        m_layout.places.assign(columns.size(), -1);
+        bool good = true;
+        for (size_t i = 0; i < m_header.size(); ++i) good = placeColumn(i) && good;
+        for (size_t i = 0; i < columns.size(); ++i) {
+            if (!columns[i].required || m_layout.places[i] >= 0) continue;
+            fault(1, QString::fromLatin1(columns[i].name), Say::tr("is missing, expected this column in the header"));
+            good = false;
+        }
+        return good;
+    }
+
+    bool placeColumn(size_t at) {
+        const QString& name = m_header[at];
+        const auto columns = columnsOf(m_file.kind);
+        const auto found =
+            std::ranges::find_if(columns, [&](const Column& c) { return name == QLatin1StringView(c.name); });
+        if (found == columns.end()) {
+            const QString shown = name.isEmpty() ? QString::number(at + 1) : name.left(60).simplified();
+            fault(1, shown, Say::tr("is no column of %1, expected %2").arg(kindWords(m_file.kind), columnList()));
+            return false;
+        }
+        int& place = m_layout.places[static_cast<size_t>(found - columns.begin())];
+        if (place >= 0) {
+            fault(1, name, Say::tr("stands twice in the header, expected it once"));
+            return false;
+        }
+        place = static_cast<int>(at);
+        return true;
+    }
+
+    QString columnList() const {
+        QStringList names;
+        for (const Column& c : columnsOf(m_file.kind)) names << QString::fromLatin1(c.name);
+        return names.join(QStringLiteral(", "));
+    }
+
+    bool readRow() {
+        const CsvReader::Found found = m_reader.next(m_record);
+        if (found == CsvReader::Found::End) return false;
+        if (found == CsvReader::Found::Trouble) {
+            trouble();
+            return !m_reader.trouble().stops;
+        }
+        if (m_record.blank()) return true;
+        if (m_record.size() != m_header.size()) {
+            wrongCount();
+            return true;
+        }
+        ++m_parsed.rows[static_cast<size_t>(m_file.kind)];
+        Cells cells(m_layout, m_record, m_parsed.drafts.names, m_faults);
+        kParse[static_cast<size_t>(m_file.kind)](cells, m_parsed.drafts);
+        return true;
+    }
+
+    void wrongCount() {
+        const size_t cells = m_record.size();
+        const QString column = cells < m_header.size() ? m_header[cells] : QString::number(m_header.size() + 1);
+        fault(m_record.line(), column,
+              Say::tr("%1 cells in the row, expected %2 as in the header").arg(cells).arg(m_header.size()));
+    }
+
+    CsvReader m_reader;
+    const ImportFile& m_file;
+    Parsed& m_parsed;
+    Faults& m_faults;
+    Cells::Layout m_layout;
+    CsvRecord m_record;
+    std::vector<QString> m_header;
+    bool m_forgotten = false;
+};
+
+} // namespace
+
+Parsed parseFiles(const ImportFiles& files, Faults& faults) {
+    Parsed parsed;
+    std::vector<ImportFile> ordered = files.files;
+    std::ranges::stable_sort(ordered, {}, &ImportFile::kind);
+    for (const ImportFile& file : ordered) {
+        QFile device(file.path);
+        if (device.open(QIODevice::ReadOnly)) {
+            FileParser(device, file, parsed, faults).run();
+            continue;
+        }
+        faults.add({file.path, 1, QString::fromLatin1(kFileColumn),
+                    Say::tr("cannot be opened (%1), expected a readable CSV file").arg(device.errorString())});
+    }
+    return parsed;
+}
+
+} // namespace core::exchange

@@ -1,0 +1,101 @@
+#include "core/exchange/import.h"
+
+#include "core/base/error.h"
+#include "core/exchange/file_parser.h"
+#include "core/exchange/import_changes.h"
+#include "core/exchange/part_book.h"
+
+#include <QFileInfo>
+#include <QTemporaryDir>
+
+#include <memory>
+
+namespace core::exchange {
+
+namespace {
+
+using edit::Session;
+
+void checkMapping(const ImportFiles& files) {
+    if (files.mapping.isEmpty()) return;
+    throw Error(Error::Kind::BadData,
+                Say::tr("“%1” is no mapping of this book, expected the name of one; it has none.").arg(files.mapping));
+}
+
+void tryOut(const Session& session, Parsed& parsed, ImportReport& report) {
+    session.read([&](const edit::EditContext& c) {
+        Ledger ledger(c, parsed.drafts, report);
+        reconcile(ledger);
+    });
+}
+
+void write(Session& session, Parsed& parsed, ImportReport& report) {
+    std::unique_ptr<Ledger> ledger; // read until the rows are written
+    report.line = session.apply([&](const edit::EditContext& c) {
+        ledger = std::make_unique<Ledger>(c, parsed.drafts, report);
+        reconcile(*ledger);
+        if (!report.good()) return edit::ChangeSet{};
+        edit::ChangeSet change = importChanges(*ledger);
+        if (!change.empty()) change.attachments = std::move(parsed.texts);
+        return change;
+    });
+}
+
+ImportReport run(Session& session, Parsed& parsed, ImportReport report, bool dryRun) {
+    if (dryRun)
+        tryOut(session, parsed, report);
+    else
+        write(session, parsed, report);
+    return report;
+}
+
+ImportReport runOnMissing(const QString& bookPath, const Clock& clock, Parsed& parsed, ImportReport report,
+                          bool dryRun) {
+    if (dryRun) {
+        const QTemporaryDir folder;
+        const auto blank = Session::create(folder.filePath(QStringLiteral("blank.yardwright")), clock);
+        return run(*blank, parsed, std::move(report), true);
+    }
+    PartBook part(bookPath);
+    auto session = Session::create(part.path(), clock);
+    report = run(*session, parsed, std::move(report), false);
+    session.reset();
+    if (report.good()) part.keep();
+    return report;
+}
+
+} // namespace
+
+QStringList ImportReport::summary() const {
+    QStringList lines;
+    for (const FileKind kind : kFileKinds) {
+        const KindCount& n = of(kind);
+        QStringList parts;
+        if (n.added > 0) parts << Say::tr("%1 new").arg(n.added);
+        if (n.changed > 0) parts << Say::tr("%1 changed").arg(n.changed);
+        if (n.passedOver > 0) parts << Say::tr("%1 passed over").arg(n.passedOver);
+        if (!parts.isEmpty()) lines << kindWords(kind) + QStringLiteral(": ") + parts.join(QStringLiteral(", "));
+    }
+    return lines;
+}
+
+ImportReport importFiles(Session& session, const ImportFiles& files, bool dryRun) {
+    checkMapping(files);
+    ImportReport report;
+    Parsed parsed = parseFiles(files, report.faults);
+    if (!report.good()) return report;
+    return run(session, parsed, std::move(report), dryRun);
+}
+
+ImportReport importIntoBook(const QString& bookPath, const Clock& clock, const ImportFiles& files, bool dryRun) {
+    checkMapping(files);
+    ImportReport report;
+    Parsed parsed = parseFiles(files, report.faults);
+    if (!report.good()) return report;
+    if (!QFileInfo::exists(bookPath)) return runOnMissing(bookPath, clock, parsed, std::move(report), dryRun);
+    const auto access = dryRun ? Session::Access::ReadOnly : Session::Access::ReadWrite;
+    const auto session = Session::open(bookPath, clock, access);
+    return run(*session, parsed, std::move(report), dryRun);
+}
+
+} // namespace core::exchange

@@ -1,0 +1,22 @@
+#include "core/exchange/template.h"
+
+#include "core/exchange/csv_writer.h"
+#include "core/exchange/export_names.h"
+#include "core/exchange/file_kind.h"
+
+#include <memory>
+#include <vector>
+
+namespace core::exchange {
+
+void writeTemplates(const QString& dir) {
+    makeFolder(dir);
+    std::vector<std::unique_ptr<CsvWriter>> files;
+    for (const FileKind kind : kFileKinds) {
+        files.push_back(std::make_unique<CsvWriter>(dir, fileName(kind)));
+        files.back()->row(header(kind));
+    }
+    for (const auto& file : files) file->commit();
+}
+
+} // namespace core::exchange
