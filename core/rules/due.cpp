@@ -1,7 +1,7 @@
 #include "core/rules/due.h"
 
 #include "core/base/natural_order.h"
-#include "core/rules/afb_state.h"
+#include "core/rules/hold_sources.h"
 
 #include <algorithm>
 #include <map>
@@ -97,7 +97,7 @@ private:
         for (size_t i = 0; i < m_s.colonies.size(); ++i) {
             const ColonyIx colony{static_cast<qint32>(i)};
             const auto& ended = m_s.colony(colony).ended;
-            if (afbState(*m_view.evidence, colony) == AfbState::Suspected && (!ended || m_s.on <= *ended + kResultFor))
+            if (isSuspected(*m_view.evidence, colony) && (!ended || m_s.on <= *ended + kResultFor))
                 add(colony, DueKind::ResultAwaited, m_s.on);
         }
     }

@@ -1,6 +1,6 @@
 #include "core/rules/nearby.h"
 
-#include "core/rules/afb_state.h"
+#include "core/rules/hold_sources.h"
 
 #include <QStringList>
 
@@ -18,10 +18,10 @@ double radians(double degrees) { return degrees * std::numbers::pi / 180.0; }
 
 bool hasCoordinates(const SnapYard& yard) { return yard.latitudeDeg && yard.longitudeDeg; }
 
-QString why(const Snapshot& s, const AfbSource& source, double metres) {
-    return QStringLiteral(
-               "%1 m from the yard %2, where %3 has or had American foulbrood signs or a positive (last day %4).")
-        .arg(QString::number(std::lround(metres)), s.yard(source.yard).name, s.colony(source.colony).shown,
+QString why(const Snapshot& s, const Source& source, YardIx yard, double metres) {
+    return QStringLiteral("%1 m from the yard %2, where %3 is %4 American foulbrood (last day %5).")
+        .arg(QString::number(std::lround(metres)), s.yard(yard).name, s.colony(source.colony).shown,
+             source.confirmed ? QStringLiteral("a confirmed case of") : QStringLiteral("suspected of"),
              isoText(source.last));
 }
 
@@ -40,13 +40,15 @@ double metresBetween(const SnapYard& a, const SnapYard& b) {
 std::vector<QString> nearAfb(const Evidence& evidence) {
     const Snapshot& s = evidence.s;
     std::vector<QStringList> reasons(s.yards.size());
-    for (const AfbSource& source : afbSources(evidence)) {
-        const SnapYard& there = s.yard(source.yard);
-        if (!hasCoordinates(there) || s.on - source.last > evidence.limits.afbYardAfterDays) continue;
+    for (const Source& source : sourcesOf(evidence)) {
+        const SnapStay* place = s.placeOf(source.colony);
+        if (source.past || !place || s.on - source.last > evidence.limits.afbYardAfterDays) continue;
+        const SnapYard& there = s.yard(place->yard);
+        if (!hasCoordinates(there)) continue;
         for (size_t i = 0; i < s.yards.size(); ++i) {
-            if (static_cast<qint32>(i) == source.yard.value || !hasCoordinates(s.yards[i])) continue;
+            if (static_cast<qint32>(i) == place->yard.value || !hasCoordinates(s.yards[i])) continue;
             const double metres = metresBetween(s.yards[i], there);
-            if (metres <= s.settings.afbNearM.real()) reasons[i] += why(s, source, metres);
+            if (metres <= s.settings.afbNearM.real()) reasons[i] += why(s, source, place->yard, metres);
         }
     }
     std::vector<QString> out;
