@@ -3,6 +3,8 @@
 #include "core/store/book_file.h"
 #include "core/store/database.h"
 
+#include <sqlite3.h>
+
 namespace core::store {
 
 namespace {
@@ -14,13 +16,29 @@ bool sound(const Database& copy) {
     return check.step() && check.text(0) == QLatin1String("ok");
 }
 
+/// A reader's connection refuses all writes, that of a copy too: allowed while this lives.
+struct CopyAllowed {
+    const Database& db;
+    explicit CopyAllowed(const Database& of) : db(of) { db.exec("PRAGMA query_only = OFF"); }
+    ~CopyAllowed() {
+        if (db.readOnly()) sqlite3_exec(db.handle(), "PRAGMA query_only = ON", nullptr, nullptr, nullptr);
+    }
+    CopyAllowed(const CopyAllowed&) = delete;
+    CopyAllowed& operator=(const CopyAllowed&) = delete;
+};
+
+void copyPages(const Database& db, const QString& path) {
+    const CopyAllowed allowed(db);
+    db.prepare("VACUUM INTO ?").bind(1, path).run();
+}
+
 } // namespace
 
 void copyBook(const Database& db, const QString& path) {
     NewBookFile file(path);
     try {
         const qint64 before = lastSeq(db);
-        db.prepare("VACUUM INTO ?").bind(1, file.part().path).run();
+        copyPages(db, file.part().path);
         const auto copy = Database::openCopy(file.part());
         // Another program may have written between: the copy is of some moment from before to now.
         const qint64 copied = lastSeq(*copy);

@@ -76,7 +76,11 @@ void Database::checkIdentity(int newest) const {
 }
 
 void Database::checkPages() const {
-    if (number("PRAGMA page_count") > kPagesCheckedAtOpen) return;
+    const qint64 pages = number("PRAGMA page_count");
+    if (QFileInfo(m_path).size() < pages * number("PRAGMA page_size"))
+        throw Error(Error::Kind::Book,
+                    QStringLiteral("%1 is damaged: its end is missing. Use a backup of it.").arg(shownPath(m_path)));
+    if (pages > kPagesCheckedAtOpen) return;
     Statement check = prepare("PRAGMA quick_check(100)");
     while (check.step()) {
         const QString said = check.text(0);
