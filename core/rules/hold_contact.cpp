@@ -39,6 +39,8 @@ void ContactTrace::findGivers() {
             if (gift.day >= m_source->open && gift.from != m_source->colony) addGiver(gift, part.through);
         }
     }
+    for (const Gift& gift : e.gifts.to(m_source->colony))
+        if (gift.day > m_source->close) m_gaveLate.insert_or_assign(gift.from, gift);
 }
 
 void ContactTrace::addGiver(const Gift& gift, qint32 through) {
@@ -63,7 +65,9 @@ std::optional<Day> ContactTrace::lastContact(ColonyIx colony) const {
     std::optional<Day> last;
     if (const qint32 c = m_lastContact[at(colony)]; c >= 0) last = m_contacts[static_cast<size_t>(c)].gift.day;
     if (const qint32 g = m_lastGave[at(colony)]; g >= 0) last = later(last, m_gave[static_cast<size_t>(g)].gift.day);
-    return last;
+    if (!last || m_gaveLate.empty()) return last;
+    const auto late = m_gaveLate.find(colony);
+    return late == m_gaveLate.end() ? last : later(last, late->second.day);
 }
 
 bool ContactTrace::answered(ColonyIx colony, Day day) const {
@@ -97,6 +101,7 @@ void ContactTrace::collect(qint32 index, std::vector<ContactFact>& facts) {
 
 ContactFact ContactTrace::factOf(ColonyIx colony, qint32 index) const {
     ContactFact fact{colony, index, *lastContact(colony), {}};
+    if (const auto late = m_gaveLate.find(colony); late != m_gaveLate.end()) fact.chains.push_back({late->second});
     if (m_lastGave[at(colony)] >= 0) appendGave(colony, fact.chains.emplace_back());
     for (qint32 c = m_lastContact[at(colony)]; c >= 0 && fact.chains.size() < kMostChains;
          c = m_contacts[static_cast<size_t>(c)].earlier) {
@@ -117,6 +122,7 @@ void ContactTrace::clean() {
     for (const ColonyIx colony : m_exposed) m_lastContact[at(colony)] = m_lastGave[at(colony)] = -1;
     for (const Part& part : m_parts) m_partUntil[at(part.colony)] = {};
     m_parts.clear();
+    m_gaveLate.clear();
     m_exposed.clear();
     m_contacts.clear();
     m_gave.clear();

@@ -3,6 +3,8 @@
 #include "core/rules/hold_sources.h"
 #include "core/rules/hold_spread.h"
 
+#include <map>
+
 namespace core::rules {
 
 /// Why a colony is held for contact with one source.
@@ -54,6 +56,8 @@ private:
     std::vector<Contact> m_contacts;
     std::vector<Gave> m_gave;
     std::vector<Part> m_parts;
+    /// The latest gift to a past source after its window: it exposes nobody, but an exposed giver must answer after it.
+    std::map<ColonyIx, Gift> m_gaveLate;
     std::vector<qint32> m_lastContact; // of each colony in m_contacts, −1: none
     std::vector<qint32> m_lastGave;    // of each colony in m_gave, −1: none
     std::vector<Day> m_partUntil;      // of each colony in m_parts

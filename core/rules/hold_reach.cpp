@@ -32,7 +32,6 @@ void ReachTrace::trace(const std::vector<Source>& sources, qint32 index, std::ve
 
 std::vector<ReachTrace::SourceYard> ReachTrace::sourceYards() const {
     std::vector<SourceYard> yards;
-    const YardStay* lastStay = nullptr;
     const auto note = [&](YardIx yard, Day last) {
         const auto known =
             std::find_if(yards.begin(), yards.end(), [&](const SourceYard& y) { return y.yard == yard; });
@@ -41,12 +40,16 @@ std::vector<ReachTrace::SourceYard> ReachTrace::sourceYards() const {
         else
             known->last = std::max(known->last, last);
     };
+    Day stood; // the last day on which it stood anywhere
+    for (const YardStay& stay : e.standing.of(m_source->colony))
+        if (stay.since <= m_source->last) stood = std::max(stood, std::min(stay.until, m_source->last));
     for (const YardStay& stay : e.standing.of(m_source->colony)) {
         if (stay.since > m_source->last) break;
-        lastStay = &stay;
-        if (stay.until >= m_from) note(stay.yard, std::min(stay.until, m_source->last));
+        if (stay.until >= stood)
+            note(stay.yard, m_source->last); // of two, where it was carried that day
+        else if (stay.until >= m_from)
+            note(stay.yard, stay.until);
     }
-    if (lastStay) note(lastStay->yard, m_source->last);
     return yards;
 }
 

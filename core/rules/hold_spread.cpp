@@ -46,7 +46,7 @@ void Spread::collect(Day day) {
 }
 
 void Spread::arrive(qint32 colony, Day day) {
-    if (m_next[static_cast<size_t>(colony)] < 0) touch(ColonyIx{colony}, day);
+    touch(ColonyIx{colony}, day); // it may have been touched from a later day on
     const auto gifts = rest(colony);
     if (!gifts.empty() && gifts.front().day == day && m_passed[static_cast<size_t>(colony)] != day)
         m_today.push_back(colony);

@@ -10,7 +10,7 @@ class Spread {
 public:
     Spread(const Gifts& gifts, size_t colonies);
 
-    /// What this colony gives from that day on is looked at. Only before run().
+    /// What this colony gives from that day on is looked at, if not from earlier on. Only before run().
     void touch(ColonyIx colony, Day from);
 
     /// `passes(ColonyIx giver, Day)`: whether what it gives that day carries; asked again when it received that day.
