@@ -1,0 +1,40 @@
+#include "tests/ui/test_dialogs.h"
+
+#include <gtest/gtest.h>
+
+namespace tests {
+
+void TestDialogs::showError(const core::Error& error) {
+    errors << error.userMessage();
+    if (!expectError) ADD_FAILURE() << "an error was shown: " << error.what();
+}
+
+void TestDialogs::showFaults(const QString&, const QStringList& shown) { faults << shown; }
+
+std::optional<QString> TestDialogs::bookToOpen() {
+    ADD_FAILURE() << "asked for a book to open";
+    return std::nullopt;
+}
+
+std::optional<QString> TestDialogs::bookToMake() {
+    ADD_FAILURE() << "asked for a book to make";
+    return std::nullopt;
+}
+
+std::optional<QString> TestDialogs::folderOfCsv() {
+    if (!folder) ADD_FAILURE() << "asked for a folder";
+    return folder;
+}
+
+std::optional<QString> TestDialogs::pdfToWrite(const QString&) {
+    ADD_FAILURE() << "asked for a PDF";
+    return std::nullopt;
+}
+
+std::optional<core::edit::Correction> TestDialogs::correction(const QString& what, const QString& message) {
+    asked << message;
+    if (!expectCorrection) ADD_FAILURE() << "a correction was asked for: " << what.toStdString();
+    return correctionAnswer;
+}
+
+} // namespace tests

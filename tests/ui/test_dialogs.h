@@ -1,0 +1,28 @@
+#pragma once
+
+#include "ui/dialogs.h"
+
+#include <QStringList>
+
+namespace tests {
+
+/// Answers as it was told; a question that was not expected fails the test.
+struct TestDialogs : ui::Dialogs {
+    std::optional<core::edit::Correction> correctionAnswer; ///< not set: answers with nothing
+    bool expectCorrection = false;
+    bool expectError = false;
+    std::optional<QString> folder;
+    QStringList errors;
+    QStringList faults;
+    QStringList asked;
+
+    void showError(const core::Error& error) override;
+    void showFaults(const QString& title, const QStringList& faults) override;
+    std::optional<QString> bookToOpen() override;
+    std::optional<QString> bookToMake() override;
+    std::optional<QString> folderOfCsv() override;
+    std::optional<QString> pdfToWrite(const QString& suggestedName) override;
+    std::optional<core::edit::Correction> correction(const QString& what, const QString& message) override;
+};
+
+} // namespace tests

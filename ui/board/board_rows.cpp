@@ -1,0 +1,224 @@
+#include "ui/board/board_rows.h"
+
+#include "ui/look/rule_words.h"
+#include "ui/look/words.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace ui::board {
+
+namespace {
+
+namespace rules = core::rules;
+
+struct Boards {
+    Q_DECLARE_TR_FUNCTIONS(Boards)
+};
+
+class Writer {
+public:
+    Writer(const desk::Reading& reading, core::YardIx yard) : m_r(reading), m_plan(reading.plan), m_yard(yard) {}
+
+    std::vector<BoardRow> all() {
+        holds();
+        unions();
+        shakeOuts();
+        separate();
+        unresolved();
+        boxOrder();
+        feed();
+        divides();
+        due();
+        alone();
+        cautions();
+        if (m_rows.empty()) note(Boards::tr("Nothing is to be done in this yard on this day."));
+        note(Boards::tr("The program only advises. Local apiary law, inspectors, veterinarians and labels decide; two "
+                        "people or a barrow for a full box."));
+        return std::move(m_rows);
+    }
+
+private:
+    bool here(core::ColonyIx c) const { return m_r.factsOf(c).yard == m_yard; }
+    QString name(core::ColonyIx c) const { return m_r.snapshot.colony(c).shown; }
+    core::ColonyId id(core::ColonyIx c) const { return m_r.snapshot.colony(c).id; }
+
+    void section(const QString& title, size_t count) {
+        BoardRow row;
+        row.kind = RowKind::Section;
+        row.title = title;
+        if (count > 1) row.right = QString::number(count);
+        m_rows.push_back(row);
+    }
+    void note(const QString& text) {
+        BoardRow row;
+        row.kind = RowKind::Note;
+        row.lines << text;
+        m_rows.push_back(row);
+    }
+    void line(core::ColonyIx colony, const QString& title, const QString& right, const QStringList& lines = {},
+              const QStringList& cautions = {}) {
+        BoardRow row;
+        row.colony = id(colony);
+        row.title = title;
+        row.right = right;
+        row.lines = lines;
+        row.cautions = cautions;
+        m_rows.push_back(row);
+    }
+    template <class T, class Fn> std::vector<T> ours(const std::vector<T>& from, Fn colonyOf) const {
+        std::vector<T> out;
+        std::ranges::copy_if(from, std::back_inserter(out), [&](const T& t) { return here(colonyOf(t)); });
+        return out;
+    }
+    static QStringList reasons(const std::vector<rules::Caution>& cautions) {
+        QStringList out;
+        for (const rules::Caution& c : cautions) out << c.because;
+        return out;
+    }
+
+    void holds() {
+        const auto found = ours(m_plan.holds, [](const rules::Hold& h) { return h.colony; });
+        if (!found.empty()) section(Boards::tr("Do not unite"), 0);
+        for (const rules::Hold& h : found) {
+            BoardRow row;
+            row.kind = RowKind::Hold;
+            row.colony = id(h.colony);
+            row.mark = QString(rules::holdLetter(h.kind));
+            row.title = Boards::tr("%1: %2").arg(name(h.colony), look::holdTitle(h.kind).toLower());
+            QString because = h.because;
+            if (!h.lift.isEmpty() && because.endsWith(h.lift)) because.chop(h.lift.size());
+            row.lines << because.trimmed();
+            if (!h.lift.isEmpty()) row.more << h.lift;
+            m_rows.push_back(row);
+        }
+    }
+
+    void unions() {
+        const auto found = ours(m_plan.unions, [](const rules::Union& u) { return u.host; });
+        if (!found.empty()) section(Boards::tr("Unite, in this order"), 0);
+        for (const rules::Union& u : found) {
+            BoardRow row;
+            row.kind = RowKind::Union;
+            row.colony = id(u.host);
+            row.other = id(u.moved);
+            row.order = u.order;
+            row.title = Boards::tr("%1 → %2").arg(name(u.moved), name(u.host));
+            row.right = look::framesOf(u.frames);
+            if (!u.because.isEmpty()) row.lines << u.because.front();
+            row.more = u.because.mid(1);
+            for (qsizetype i = 0; i < u.steps.size(); ++i)
+                row.more << Boards::tr("%1. %2").arg(i + 1).arg(u.steps[i]);
+            row.cautions = reasons(u.cautions);
+            m_rows.push_back(row);
+        }
+    }
+
+    void shakeOuts() {
+        const auto found = ours(m_plan.shakeOuts, [](const rules::ShakeOut& s) { return s.colony; });
+        if (!found.empty()) section(Boards::tr("Shake out"), 0);
+        for (const rules::ShakeOut& s : found)
+            line(s.colony, Boards::tr("%1 before %2").arg(name(s.colony), name(s.into)), look::metresOf(s.carryTenths),
+                 {s.because}, reasons(s.cautions));
+    }
+
+    void separate() {
+        const auto found = ours(m_plan.separate, [](core::ColonyIx c) { return c; });
+        if (!found.empty()) section(Boards::tr("Laying workers: another procedure"), 0);
+        for (core::ColonyIx c : found) line(c, name(c), {});
+    }
+
+    void unresolved() {
+        const auto found = ours(m_plan.unresolved, [](const rules::UnresolvedColony& u) { return u.colony; });
+        if (!found.empty()) section(Boards::tr("Not settled"), 0);
+        for (const rules::UnresolvedColony& u : found) {
+            const auto& f = m_r.factsOf(u.colony);
+            QString why = look::unresolvedText(u.why);
+            if (u.why == rules::Unresolved::CountOld && f.counted)
+                why = Boards::tr("counted last on %1").arg(look::dayText(*f.counted));
+            line(u.colony, name(u.colony), why);
+        }
+    }
+
+    void boxOrder() {
+        const auto found = ours(m_plan.boxOrder, [](const rules::BoxOrderAdvice& b) { return b.colony; });
+        if (!found.empty()) section(Boards::tr("Boxes"), 0);
+        for (const rules::BoxOrderAdvice& b : found)
+            line(b.colony, name(b.colony),
+                 b.action == rules::BoxAction::HeavierOnTop ? Boards::tr("heavier box on top")
+                                                            : Boards::tr("swap the boxes"),
+                 {b.because});
+    }
+
+    void feed() {
+        const auto found = ours(m_plan.feed, [](const rules::Feed& f) { return f.colony; });
+        if (!found.empty()) section(Boards::tr("Feed, syrup 2 : 1 by mass"), 0);
+        for (const rules::Feed& f : found)
+            line(f.colony, name(f.colony),
+                 Boards::tr("%1, short of %2 kg")
+                     .arg(look::litresOf(f.halfLitres), core::decimalText(f.shortTenthsKg, 1)));
+    }
+
+    void divides() {
+        const auto found = ours(m_plan.divides, [](const rules::Divide& d) { return d.colony; });
+        if (!found.empty()) section(Boards::tr("Could be divided (an assumption)"), 0);
+        for (const rules::Divide& d : found)
+            line(d.colony, name(d.colony),
+                 Boards::tr("into %1, from %2 and %3 of brood")
+                     .arg(QString::number(d.parts), look::framesOf(d.frames), QString::number(d.broodFrames)));
+    }
+
+    void due() {
+        const auto found = ours(m_plan.due, [](const rules::Due& d) { return d.colony; });
+        if (!found.empty()) section(Boards::tr("Due"), 0);
+        for (const rules::Due& d : found)
+            line(d.colony, Boards::tr("%1: %2").arg(name(d.colony), look::dueText(d.what)), look::shortDayText(d.on));
+    }
+
+    void alone() {
+        const auto found = ours(m_plan.alone, [](const rules::Alone& a) { return a.colony; });
+        if (!found.empty()) section(Boards::tr("Alone through the winter"), 0);
+        for (const rules::Alone& a : found) {
+            const QString what = Boards::tr("%1, %2").arg(look::framesOf(a.frames), look::classText(a.strengthClass));
+            line(a.colony, name(a.colony), a.atRisk ? Boards::tr("%1, at risk").arg(what) : what);
+        }
+    }
+
+    void cautions() {
+        const auto found = ours(m_plan.cautions, [](const rules::ColonyCaution& c) { return c.colony; });
+        if (!found.empty()) section(Boards::tr("Cautions besides"), 0);
+        for (const rules::ColonyCaution& c : found) line(c.colony, name(c.colony), {}, {}, {c.caution.because});
+    }
+
+    const desk::Reading& m_r;
+    const rules::Plan& m_plan;
+    core::YardIx m_yard;
+    std::vector<BoardRow> m_rows;
+};
+
+} // namespace
+
+QString BoardRow::spoken() const {
+    QStringList parts;
+    if (kind == RowKind::Union) parts << Boards::tr("Union %1").arg(order);
+    if (kind == RowKind::Hold) parts << Boards::tr("Hold %1").arg(mark);
+    if (!title.isEmpty()) parts << title;
+    if (!right.isEmpty()) parts << right;
+    parts << lines << cautions << more;
+    return parts.join(QStringLiteral(". "));
+}
+
+std::vector<BoardRow> boardRows(const desk::Reading& reading, core::YardIx yard) {
+    return Writer(reading, yard).all();
+}
+
+QString expectedText(const desk::Reading& reading, core::YardIx) {
+    const rules::Totals& t = reading.plan.totals;
+    if (t.unions + t.shakeOuts == 0) return {};
+    return Boards::tr("Expected in spring, all yards: %1 colonies as it is, %2 as planned (value tables are an "
+                      "assumption).")
+        .arg(look::coloniesText(t.expectedAsIs), look::coloniesText(t.expectedPlanned));
+}
+
+} // namespace ui::board

@@ -1,0 +1,37 @@
+#pragma once
+
+#include "ui/desk/reading.h"
+
+#include <QString>
+#include <QStringList>
+
+#include <optional>
+#include <vector>
+
+namespace ui::board {
+
+enum class RowKind { Section, Hold, Union, Line, Note };
+
+/// One row of the merge day board.
+struct BoardRow {
+    RowKind kind = RowKind::Line;
+    std::optional<core::ColonyId> colony; ///< what the row is about: chosen with it (of a union its host)
+    std::optional<core::ColonyId> other;  ///< of a union the moved one
+    int order = 0;                        ///< of a union
+    QString mark;                         ///< a hold's letter
+    QString title;                        ///< "K2 → K4", "K7: do not unite"; a line's left column
+    QString right;                        ///< "9.25 frames"
+    QStringList lines;                    ///< reasons; of a union only the first while it is not chosen
+    QStringList more;                     ///< reasons and steps, shown where it is chosen
+    QStringList cautions;
+    bool about(core::ColonyId id) const { return colony == id || other == id; }
+    QString spoken() const; ///< the whole for a screen reader
+};
+
+/// The plan of one yard as rows, holds first.
+std::vector<BoardRow> boardRows(const desk::Reading& reading, core::YardIx yard);
+
+/// "Expected in spring: 4.7 as it is, 7.6 as planned (an assumption)."
+QString expectedText(const desk::Reading& reading, core::YardIx yard);
+
+} // namespace ui::board

@@ -1,0 +1,139 @@
+#include "ui/card/card_content.h"
+
+#include "ui/look/rule_words.h"
+#include "ui/look/words.h"
+
+#include <QCoreApplication>
+
+namespace ui::card {
+
+namespace {
+
+struct Cards {
+    Q_DECLARE_TR_FUNCTIONS(Cards)
+};
+
+QString strengthText(const core::rules::ColonyFacts& f) {
+    if (f.strength) {
+        QString text = Cards::tr("%1 on %2").arg(look::framesOf(*f.strength), look::shortDayText(*f.counted));
+        if (f.strengthClass) text += QStringLiteral(", ") + look::classText(*f.strengthClass);
+        return text;
+    }
+    switch (f.noStrength) {
+    case core::rules::NoStrength::NoBees: return Cards::tr("no bees seen");
+    case core::rules::NoStrength::CountOld:
+        if (f.counted && f.lastCount)
+            return Cards::tr("%1 on %2, too old to go by").arg(look::framesOf(*f.lastCount), look::dayText(*f.counted));
+        return Cards::tr("last count too old to go by");
+    case core::rules::NoStrength::NoCount: break;
+    }
+    return Cards::tr("not counted");
+}
+
+QString storesText(const core::rules::ColonyFacts& f) {
+    if (!f.stores && !f.upperStores) return look::dash();
+    QString text = f.stores ? look::framesOf(*f.stores) : look::dash();
+    if (f.boxes == 2)
+        text = Cards::tr("below %1, above %2").arg(text, f.upperStores ? look::framesOf(*f.upperStores) : look::dash());
+    return text;
+}
+
+QString placeText(const desk::Reading& r, core::ColonyIx colony) {
+    const core::SnapStay* stay = r.snapshot.placeOf(colony);
+    if (!stay) return Cards::tr("stands nowhere");
+    return Cards::tr("%1 · stand %2 · entrance %3")
+        .arg(r.snapshot.yard(stay->yard).name, stay->standName, look::compassText(stay->headingDeg));
+}
+
+void addFacts(CardContent& out, const desk::Reading& r, core::ColonyIx colony) {
+    const auto& f = r.factsOf(colony);
+    const core::SnapColony& c = r.snapshot.colony(colony);
+    out.facts.emplace_back(Cards::tr("Strength"), strengthText(f));
+    out.facts.emplace_back(Cards::tr("Queen"), look::queenText(f.queen));
+    out.facts.emplace_back(Cards::tr("Stores"), storesText(f));
+    out.facts.emplace_back(Cards::tr("Weight"),
+                           f.gross ? Cards::tr("%1 kg").arg(core::kilogramsText(*f.gross)) : look::dash());
+    const QString kind = r.snapshot.boxKindOf(colony).name;
+    out.facts.emplace_back(Cards::tr("Boxes"),
+                           f.boxes == 2 ? Cards::tr("two of %1").arg(kind) : Cards::tr("one of %1").arg(kind));
+    out.facts.emplace_back(Cards::tr("Since"), look::dayText(c.since));
+}
+
+void addPlan(CardContent& out, const desk::Reading& r, core::ColonyIx colony) {
+    const auto name = [&r](core::ColonyIx c) { return r.snapshot.colony(c).shown; };
+    QString plan;
+    if (const core::rules::Union* u = r.unionOf(colony))
+        plan = u->moved == colony ? Cards::tr("carried to %1 and united").arg(name(u->host))
+                                  : Cards::tr("%1 is united with it, here").arg(name(u->moved));
+    for (const core::rules::ShakeOut& o : r.plan.shakeOuts) {
+        if (o.colony == colony) plan = Cards::tr("shaken out before %1").arg(name(o.into));
+        if (o.into == colony) plan += (plan.isEmpty() ? QString() : QStringLiteral("; ")) +
+                                      Cards::tr("%1 is shaken out before it").arg(name(o.colony));
+    }
+    for (const core::rules::Feed& f : r.plan.feed)
+        if (f.colony == colony)
+            plan += (plan.isEmpty() ? QString() : QStringLiteral("; ")) +
+                    Cards::tr("feed %1").arg(look::litresOf(f.halfLitres));
+    if (!plan.isEmpty()) out.facts.emplace_back(Cards::tr("Plan"), plan);
+}
+
+void addHolds(CardContent& out, const desk::Reading& r, core::ColonyIx colony) {
+    for (const core::rules::Hold& h : r.holdsOf(colony)) {
+        QString because = h.because;
+        if (!h.lift.isEmpty() && because.endsWith(h.lift)) because.chop(h.lift.size());
+        out.holds.push_back({QString(core::rules::holdLetter(h.kind)), look::holdTitle(h.kind), because.trimmed(), h.lift});
+    }
+    for (const core::rules::ColonyCaution& c : r.plan.cautions)
+        if (c.colony == colony) out.cautions << c.caution.because;
+}
+
+void addCount(QStringList& parts, const core::Visit& v) {
+    const auto side = [](std::optional<core::Quarters> top, std::optional<core::Quarters> bottom) {
+        QStringList seen;
+        if (top) seen << Cards::tr("%1 above").arg(core::framesText(*top));
+        if (bottom) seen << Cards::tr("%1 below").arg(core::framesText(*bottom));
+        return seen.join(u'/');
+    };
+    const QString lower = side(v.beesTop, v.beesBottom);
+    const QString upper = side(v.upperBeesTop, v.upperBeesBottom);
+    if (!lower.isEmpty()) parts << Cards::tr("bees %1").arg(lower);
+    if (!upper.isEmpty()) parts << Cards::tr("upper box %1").arg(upper);
+    if (v.stores) parts << Cards::tr("stores %1").arg(core::framesText(*v.stores));
+    if (v.upperStores) parts << Cards::tr("upper stores %1").arg(core::framesText(*v.upperStores));
+}
+
+} // namespace
+
+QString visitText(const core::Visit& v) {
+    QStringList parts;
+    addCount(parts, v);
+    if (v.queen) parts << look::queenText(*v.queen);
+    if (v.broodFrames && v.broodChecked)
+        parts << Cards::tr("brood %1, checked %2").arg(*v.broodFrames).arg(*v.broodChecked);
+    else if (v.broodFrames)
+        parts << Cards::tr("brood %1").arg(*v.broodFrames);
+    else if (v.broodChecked)
+        parts << Cards::tr("brood checked %1").arg(*v.broodChecked);
+    if (!v.signs.empty()) parts << look::signsText(v.signs);
+    if (v.boxes) parts << (*v.boxes == 2 ? Cards::tr("two boxes") : Cards::tr("one box"));
+    if (v.supers) parts << Cards::tr("%1 supers").arg(*v.supers);
+    if (v.gross) parts << Cards::tr("%1 kg").arg(core::kilogramsText(*v.gross));
+    if (v.mites && v.miteSample) parts << Cards::tr("%1 mites in %2 bees").arg(*v.mites).arg(*v.miteSample);
+    if (!v.note.isEmpty()) parts << v.note;
+    return parts.isEmpty() ? look::dash() : parts.join(QStringLiteral(", "));
+}
+
+CardContent cardOf(const desk::Reading& r, core::ColonyIx colony, const std::vector<core::Visit>& visits) {
+    CardContent out;
+    out.label = r.snapshot.colony(colony).shown;
+    out.place = placeText(r, colony);
+    out.side = sideOf(r, colony);
+    addFacts(out, r, colony);
+    addPlan(out, r, colony);
+    addHolds(out, r, colony);
+    for (const core::Visit& v : visits)
+        if (v.day <= r.snapshot.on) out.visits.emplace_back(look::dayText(v.day), visitText(v));
+    return out;
+}
+
+} // namespace ui::card

@@ -1,0 +1,187 @@
+#include "ui/card/elevation.h"
+
+#include "ui/look/rule_words.h"
+#include "ui/look/type.h"
+#include "ui/look/words.h"
+
+#include <QPainter>
+
+#include <algorithm>
+
+namespace ui::card {
+
+namespace {
+
+constexpr double kWide = 168; // of a box
+constexpr double kHigh = 74;
+constexpr double kTop = 30; // above the boxes: roof and queen
+
+SideBox boxOf(const desk::Reading& r, core::ColonyIx colony, bool upper) {
+    const auto& f = r.factsOf(colony);
+    SideBox box;
+    box.combs = r.snapshot.boxKindOf(colony).frames;
+    box.bees = upper ? f.upperBees : f.lowerBees;
+    box.stores = upper ? f.upperStores : f.stores;
+    return box;
+}
+
+/// One box of a union: a colony brought down to one box holds all of its bees in it.
+SideBox unitedBox(const desk::Reading& r, core::ColonyIx colony, core::Quarters frames) {
+    SideBox box = boxOf(r, colony, false);
+    box.bees = frames;
+    const auto& f = r.factsOf(colony);
+    if (f.boxes == 2) box.stores = f.stores && f.upperStores ? std::optional(*f.stores + *f.upperStores) : std::nullopt;
+    return box;
+}
+
+QString wordsOf(const SideBox& box) {
+    const QString bees = box.bees ? ElevationView::tr("%1 of bees").arg(core::framesText(*box.bees))
+                                  : ElevationView::tr("bees not recorded");
+    const QString stores = box.stores ? ElevationView::tr("%1 of stores").arg(core::framesText(*box.stores))
+                                      : ElevationView::tr("stores not recorded");
+    return bees + QStringLiteral("\n") + stores;
+}
+
+void paintBox(QPainter& p, const QRectF& rect, const SideBox& box, const look::Colours& c) {
+    p.fillRect(rect, c.paper);
+    const double step = rect.width() / (box.combs + 0.4);
+    const auto share = [&box](const std::optional<core::Quarters>& q) {
+        return q ? std::clamp(q->value / (4.0 * std::max(box.combs, 1)), 0.0, 1.0) : 0.0;
+    };
+    const QRectF inner = rect.adjusted(0, 7, 0, -6);
+    const double bees = inner.height() * share(box.bees);
+    const double stores = inner.height() * share(box.stores);
+    for (int i = 0; i < box.combs; ++i) {
+        const double x = rect.left() + step * (i + 0.7);
+        p.fillRect(QRectF(x - 0.6, inner.top(), 1.2, inner.height()), c.pale);
+        p.fillRect(QRectF(x - step * 0.27, inner.top(), step * 0.54, stores), c.pale);
+        p.fillRect(QRectF(x - step * 0.2, inner.bottom() - bees, step * 0.4, bees), c.ink);
+    }
+    p.setPen(QPen(c.ink, 1.6));
+    p.setBrush(Qt::NoBrush);
+    p.drawRect(rect);
+}
+
+/// Seen from the south: east is at the right.
+void paintEntrance(QPainter& p, const QRectF& box, int headingDeg, const look::Colours& c) {
+    const int h = (headingDeg % 360 + 360) % 360;
+    p.setPen(QPen(c.ink, 1.4));
+    p.setBrush(c.ink);
+    if (h > 30 && h < 150)
+        p.drawRect(QRectF(box.right(), box.bottom() - 11, 6, 7));
+    else if (h > 210 && h < 330)
+        p.drawRect(QRectF(box.left() - 6, box.bottom() - 11, 6, 7));
+    else {
+        const QRectF front(box.center().x() - 22, box.bottom() - 5, 44, 5);
+        if (h <= 30 || h >= 330) p.setBrush(c.paper); // at the back
+        p.drawRect(front);
+    }
+}
+
+void paintRoof(QPainter& p, const QRectF& box, const look::Colours& c) {
+    p.fillRect(QRectF(box.left() - 6, box.top() - 8, box.width() + 12, 7), c.ink);
+}
+
+void paintQueen(QPainter& p, const QPointF& at, int born, const QFont& font, const look::Colours& c) {
+    const look::QueenMark mark = look::queenMark(born);
+    p.setPen(QPen(c.ink, 1.4));
+    p.setBrush(mark.colour);
+    p.drawEllipse(at, 5.5, 5.5);
+    p.setFont(font);
+    p.setPen(c.ink);
+    p.drawText(at + QPointF(12, QFontMetricsF(font).ascent() / 2 - 1),
+               ElevationView::tr("queen of %1, %2").arg(QString::number(born), mark.name));
+}
+
+QString spokenOf(const Side& side) {
+    QStringList parts;
+    for (auto it = side.boxes.rbegin(); it != side.boxes.rend(); ++it)
+        parts << it->title + QStringLiteral(": ") + wordsOf(*it).replace(u'\n', QStringLiteral(", "));
+    parts << ElevationView::tr("entrance %1").arg(look::compassText(side.headingDeg));
+    if (side.queenBorn) parts << ElevationView::tr("queen of %1").arg(QString::number(*side.queenBorn));
+    return parts.join(QStringLiteral("; "));
+}
+
+} // namespace
+
+Side sideOf(const desk::Reading& r, core::ColonyIx colony) {
+    Side side;
+    const auto& f = r.factsOf(colony);
+    side.boxes.push_back(boxOf(r, colony, false));
+    side.boxes.front().title = f.boxes == 2 ? ElevationView::tr("Lower box") : ElevationView::tr("One box");
+    if (f.boxes == 2) {
+        side.boxes.push_back(boxOf(r, colony, true));
+        side.boxes.back().title = ElevationView::tr("Upper box");
+    }
+    if (const core::SnapStay* stay = r.snapshot.placeOf(colony)) side.headingDeg = stay->headingDeg;
+    side.queenBorn = r.snapshot.colony(colony).queenBorn;
+    return side;
+}
+
+Side unitedSideOf(const desk::Reading& r, const core::rules::Union& u) {
+    Side side;
+    const auto frames = [&u](core::ColonyIx c) { return c == u.moved ? u.movedFrames : u.hostFrames; };
+    side.boxes = {unitedBox(r, u.lower, frames(u.lower)), unitedBox(r, u.upper, frames(u.upper))};
+    side.boxes[0].title = ElevationView::tr("%1 below").arg(r.snapshot.colony(u.lower).shown);
+    side.boxes[1].title = ElevationView::tr("%1 on top").arg(r.snapshot.colony(u.upper).shown);
+    side.headingDeg = u.headingDeg;
+    side.entranceInEach = true;
+    side.newspaper = true;
+    return side;
+}
+
+ElevationView::ElevationView(QWidget* parent) : QWidget(parent) {
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+}
+
+void ElevationView::setSide(const Side& side) {
+    m_side = side;
+    setAccessibleName(tr("The hive from the side"));
+    setAccessibleDescription(spokenOf(side));
+    updateGeometry();
+    update();
+}
+
+QSize ElevationView::sizeHint() const {
+    const double boxes = static_cast<double>(std::max<size_t>(m_side.boxes.size(), 1));
+    return {320, static_cast<int>(kTop + boxes * (kHigh + 3) + 14)};
+}
+
+QSize ElevationView::minimumSizeHint() const { return {240, sizeHint().height()}; }
+
+void ElevationView::paintEvent(QPaintEvent*) {
+    if (m_side.boxes.empty()) return;
+    QPainter p(this);
+    p.setRenderHint(QPainter::Antialiasing, true);
+    const look::Colours c = look::coloursFor(palette());
+    const QFont lesser = look::lesserFont(font());
+    QFont bold = font();
+    bold.setBold(true);
+    double bottom = kTop + static_cast<double>(m_side.boxes.size()) * (kHigh + 3) - 3;
+    p.fillRect(QRectF(2, bottom + 1, kWide + 20, 5), c.ink); // the floor
+    for (size_t i = 0; i < m_side.boxes.size(); ++i) {
+        const QRectF box(12, bottom - kHigh, kWide, kHigh);
+        paintBox(p, box, m_side.boxes[i], c);
+        if (i == 0 || m_side.entranceInEach) paintEntrance(p, box, m_side.headingDeg, c);
+        const double x = box.right() + 16;
+        const double line = QFontMetricsF(bold).height();
+        p.setFont(bold);
+        p.setPen(c.ink);
+        p.drawText(QPointF(x, box.top() + 14), m_side.boxes[i].title);
+        p.setFont(lesser);
+        p.setPen(c.quiet);
+        p.drawText(QRectF(x, box.top() + 14 + line * 0.25, width() - x, kHigh), Qt::AlignLeft | Qt::AlignTop,
+                   wordsOf(m_side.boxes[i]));
+        if (i == 0 && m_side.newspaper && m_side.boxes.size() > 1) {
+            p.setPen(QPen(c.planned, 2, Qt::DashLine));
+            p.drawLine(QPointF(4, box.top() - 1.5), QPointF(box.right() + 10, box.top() - 1.5));
+            p.setPen(c.planned);
+            p.drawText(QPointF(x, box.top() - 2), tr("newspaper"));
+        }
+        bottom -= kHigh + 3;
+        if (i + 1 == m_side.boxes.size()) paintRoof(p, box, c);
+    }
+    if (m_side.queenBorn) paintQueen(p, QPointF(20, 10), *m_side.queenBorn, lesser, c);
+}
+
+} // namespace ui::card

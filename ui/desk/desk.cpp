@@ -1,0 +1,141 @@
+#include "ui/desk/desk.h"
+
+#include "core/edit/edits.h"
+#include "core/rules/explain.h"
+#include "ui/look/words.h"
+
+#include <algorithm>
+
+namespace ui::desk {
+
+namespace edit = core::edit;
+
+Desk::Desk(std::unique_ptr<edit::Session> session, Dialogs& dialogs)
+    : m_session(std::move(session)), m_dialogs(dialogs), m_day(m_session->clock().today()) {
+    readAgain();
+    connect(m_session.get(), &edit::Session::changed, this, [this] { guarded(m_dialogs, [this] { readAgain(); }); });
+}
+
+Desk::~Desk() = default;
+
+core::Day Desk::today() const { return m_session->clock().today(); }
+
+void Desk::readAgain() {
+    m_reading = readingOf(m_session->snapshot(m_day));
+    const auto& yards = m_reading.snapshot.yards;
+    if (m_yard && !m_reading.find(*m_yard)) m_yard.reset();
+    if (!m_yard && !yards.empty()) m_yard = yards.front().id;
+    if (m_chosen && !m_reading.find(*m_chosen)) m_chosen.reset();
+    emit read();
+}
+
+core::Day Desk::likelyMergeDay() const {
+    const auto last = m_session->lastDay();
+    const bool fresh = !last || today() - *last <= m_session->settings().strengthMaxAgeDays;
+    return fresh ? today() : *last + 1;
+}
+
+QString Desk::carryBarred() const {
+    if (m_session->readOnly()) return tr("This book is open for reading only.");
+    if (!present())
+        return tr("This is the yard on %1. Hives are carried in the present: go back to today first.")
+            .arg(look::dayText(m_day));
+    return {};
+}
+
+void Desk::setDay(core::Day day) {
+    if (day == m_day) return;
+    m_day = day;
+    readAgain();
+}
+
+void Desk::setYard(core::YardId yard) {
+    if (yard == m_yard) return;
+    m_yard = yard;
+    if (m_chosen) {
+        const auto ix = m_reading.find(*m_chosen);
+        const auto at = m_reading.find(yard);
+        if (!ix || !at || m_reading.factsOf(*ix).yard != *at) {
+            m_chosen.reset();
+            emit chosenChanged();
+        }
+    }
+    emit yardChanged();
+}
+
+void Desk::choose(std::optional<core::ColonyId> colony) {
+    if (colony == m_chosen) return;
+    if (colony) {
+        const auto ix = m_reading.find(*colony);
+        if (!ix) return;
+        const core::YardIx at = m_reading.factsOf(*ix).yard;
+        m_chosen = colony;
+        if (at.value >= 0 && m_reading.snapshot.yard(at).id != m_yard) setYard(m_reading.snapshot.yard(at).id);
+    }
+    m_chosen = colony;
+    emit chosenChanged();
+}
+
+std::optional<QString> Desk::done(
+    const QString& what,
+    const std::function<std::optional<edit::HistoryLine>(const std::optional<edit::Correction>&)>& act) {
+    std::optional<edit::HistoryLine> line;
+    try {
+        line = act({});
+    } catch (const core::Error& e) {
+        if (e.kind() != core::Error::Kind::Correction) throw;
+        const auto correction = m_dialogs.correction(what, e.userMessage());
+        if (!correction) return std::nullopt;
+        line = act(correction);
+    }
+    return line ? std::optional(line->text) : std::nullopt;
+}
+
+void Desk::carry(core::ColonyId colony, core::MmPoint to) {
+    const QString barred = carryBarred();
+    if (!barred.isEmpty()) return emit said(barred);
+    try {
+        const auto text = done(tr("Carry a hive"), [&](const auto& correction) {
+            return m_session->apply(
+                [&](const edit::EditContext& c) { return edit::carryHive(c, colony, to, today()); }, correction);
+        });
+        if (text) emit said(tr("%1 · saved").arg(*text));
+    } catch (const core::Error& e) {
+        if (e.kind() == core::Error::Kind::Book || e.kind() == core::Error::Kind::Internal) throw;
+        emit said(e.userMessage()); // refused: said where the eye is, the hive is back
+        emit read();
+    }
+}
+
+void Desk::explainDrop(core::ColonyId carried, core::ColonyId onto) {
+    const auto a = m_reading.find(carried);
+    const auto b = m_reading.find(onto);
+    if (!a || !b) return;
+    const auto why = core::rules::explain(m_reading.snapshot, *a, *b);
+    const QString stands = tr("%1 stands there.").arg(m_reading.snapshot.colony(*b).shown);
+    emit said(stands + u' ' + tr("On uniting: %1").arg(why.summary));
+}
+
+bool Desk::logVisit(const core::Visit& visit) {
+    const auto text = done(tr("Log a visit"), [&](const auto& correction) {
+        return m_session->apply([&](const edit::EditContext& c) { return edit::logVisit(c, visit); }, correction);
+    });
+    if (text) emit said(tr("%1 · saved").arg(*text));
+    return text.has_value();
+}
+
+void Desk::undo() {
+    const auto what = m_session->undoText();
+    if (!what) return;
+    const auto text = done(tr("Undo: %1").arg(*what), [&](const auto& correction) { return m_session->undo(correction); });
+    if (text) emit said(*text);
+}
+
+void Desk::redo() {
+    const auto what = m_session->redoText();
+    if (!what) return;
+    const auto text = done(tr("Redo: %1").arg(*what), [&](const auto& correction) { return m_session->redo(correction); });
+    if (text) emit said(*text);
+}
+
+} // namespace ui::desk

@@ -1,0 +1,70 @@
+#pragma once
+
+#include "core/edit/session.h"
+#include "ui/desk/reading.h"
+#include "ui/dialogs.h"
+
+#include <QObject>
+
+#include <memory>
+#include <optional>
+
+namespace ui::desk {
+
+/// The open book as the window sees it: the day shown, the yard shown, the one chosen hive, and the edits that the
+/// window makes. All that is shown follows its signals.
+class Desk : public QObject {
+    Q_OBJECT
+public:
+    /// Throws Error where the book cannot be read.
+    Desk(std::unique_ptr<core::edit::Session> session, Dialogs& dialogs);
+    ~Desk() override;
+
+    core::edit::Session& session() { return *m_session; }
+    const core::edit::Session& session() const { return *m_session; }
+    const Reading& reading() const { return m_reading; }
+    core::Day today() const;
+    core::Day day() const { return m_day; }
+    bool present() const { return m_day == today(); }
+    std::optional<core::YardId> yard() const { return m_yard; }
+    std::optional<core::ColonyId> chosen() const { return m_chosen; }
+    /// Where merge day begins: today while counts can still be in force, else the day after the last record.
+    core::Day likelyMergeDay() const;
+    /// Empty where hives may be carried; else why not.
+    QString carryBarred() const;
+
+    void setDay(core::Day day);
+    void setYard(core::YardId yard);
+    void choose(std::optional<core::ColonyId> colony);
+
+    /// Carried today. What was done, or why not, comes with said().
+    void carry(core::ColonyId colony, core::MmPoint to);
+    /// Nothing is written; says what the rules think of uniting the two.
+    void explainDrop(core::ColonyId carried, core::ColonyId onto);
+    /// True where it was saved.
+    bool logVisit(const core::Visit& visit);
+    void undo();
+    void redo();
+
+signals:
+    void read();    ///< the reading is a new one
+    void yardChanged();
+    void chosenChanged();
+    void said(const QString& sentence);
+
+private:
+    void readAgain();
+    /// Runs an edit; asks for a correction where the book wants one. The sentence of what was done.
+    std::optional<QString>
+    done(const QString& what,
+         const std::function<std::optional<core::edit::HistoryLine>(const std::optional<core::edit::Correction>&)>& act);
+
+    std::unique_ptr<core::edit::Session> m_session;
+    Dialogs& m_dialogs;
+    Reading m_reading;
+    core::Day m_day;
+    std::optional<core::YardId> m_yard;
+    std::optional<core::ColonyId> m_chosen;
+};
+
+} // namespace ui::desk

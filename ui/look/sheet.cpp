@@ -1,0 +1,67 @@
+#include "ui/look/sheet.h"
+
+#include "ui/look/type.h"
+
+#include <QApplication>
+#include <QStyleFactory>
+#include <QWidget>
+
+namespace ui::look {
+
+QString styleSheet(const Colours& c) {
+    QString sheet = QStringLiteral(
+        "QLabel[quiet=\"true\"] { color: @quiet; }"
+        "QLabel[warns=\"true\"] { color: @warnText; }"
+        "QPushButton { background: @paper; color: @ink; border: 1px solid @edge; border-radius: 4px; padding: 5px 12px; }"
+        "QPushButton:hover { border-color: @planned; }"
+        "QPushButton:focus { border: 2px solid @planned; padding: 4px 11px; }"
+        "QPushButton:disabled { color: @quiet; border-color: @rule; }"
+        "QPushButton[primary=\"true\"] { background: @planned; color: @onPlanned; border-color: @planned; font-weight: bold; }"
+        "QPushButton[primary=\"true\"]:focus { border: 2px solid @ink; }"
+        "QPushButton[primary=\"true\"]:disabled { background: @rule; color: @quiet; border-color: @rule; }"
+        "QPushButton[plain=\"true\"] { background: transparent; color: @planned; border: 1px solid transparent; padding: 4px 6px; }"
+        "QPushButton[plain=\"true\"]:hover { color: @ink; }"
+        "QPushButton[plain=\"true\"]:focus { border: 1px solid @planned; }"
+        "QPushButton[plain=\"true\"]:disabled { color: @quiet; }"
+        "QPushButton[place=\"true\"] { background: transparent; border: none; border-radius: 0; color: @quiet;"
+        " border-bottom: 3px solid transparent; padding: 9px 4px 6px 4px; margin: 0 10px; }"
+        "QPushButton[place=\"true\"]:checked { color: @ink; font-weight: bold; border-bottom-color: @planned; }"
+        "QPushButton[place=\"true\"]:hover { color: @ink; }"
+        "QPushButton[place=\"true\"]:focus { color: @ink; border-bottom-color: @ink; }"
+        "QMenuBar { background: transparent; color: @ink; }"
+        "QMenuBar::item { background: transparent; padding: 9px 9px; color: @quiet; }"
+        "QMenuBar::item:selected { color: @ink; background: @rule; }"
+        "QMenu { background: @paper; color: @ink; border: 1px solid @edge; padding: 4px 0; }"
+        "QMenu::item { padding: 5px 26px 5px 16px; }"
+        "QMenu::item:selected { background: @planned; color: @onPlanned; }"
+        "QMenu::item:disabled { color: @quiet; }"
+        "QMenu::separator { height: 1px; background: @rule; margin: 4px 0; }"
+        "QHeaderView { background: @desk; }"
+        "QHeaderView::section { background: @desk; color: @quiet; border: none; border-bottom: 1px solid @rule; padding: 4px 8px; }"
+        "QTableView { background: @paper; border: none; border-top: 1px solid @rule; gridline-color: @gridFine; }"
+        "QListView, QScrollArea { background: transparent; border: none; }"
+        "QScrollArea > QWidget > QWidget { background: transparent; }"
+        "QSplitter::handle { background: @rule; }"
+        "QToolTip { background: @paper; color: @ink; border: 1px solid @edge; padding: 3px 6px; }"
+        "QScrollBar:vertical { background: transparent; width: 10px; margin: 0; }"
+        "QScrollBar::handle:vertical { background: @pale; border-radius: 4px; min-height: 30px; margin: 1px; }"
+        "QScrollBar::add-line, QScrollBar::sub-line { height: 0; width: 0; }"
+        "QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }");
+    const std::pair<const char*, QColor> colours[] = {
+        {"@onPlanned", c.onPlanned}, {"@planned", c.planned}, {"@warnText", c.warnText}, {"@gridFine", c.gridFine},
+        {"@quiet", c.quiet},         {"@paper", c.paper},     {"@desk", c.desk},         {"@rule", c.rule},
+        {"@edge", c.pale}, {"@pale", c.pale}, {"@ink", c.ink}};
+    for (const auto& [name, colour] : colours) sheet.replace(QLatin1StringView(name), colour.name());
+    return sheet;
+}
+
+void dress(QWidget& window) {
+    const Colours c = coloursFor(QApplication::palette());
+    window.setFont(textFont(QApplication::font()));
+    window.setPalette(paletteOf(c));
+    window.setStyleSheet(styleSheet(c));
+}
+
+void setUpStyle() { QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion"))); }
+
+} // namespace ui::look

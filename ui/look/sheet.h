@@ -1,0 +1,21 @@
+#pragma once
+
+#include "ui/look/colours.h"
+
+#include <QString>
+
+class QWidget;
+
+namespace ui::look {
+
+/// The look of buttons, labels and menus in these colours. Properties: `primary`, `plain` (buttons), `quiet`, `warns`
+/// (labels), `place` (the tabs at the top).
+QString styleSheet(const Colours& c);
+
+/// Gives a window type, palette and style sheet; light or dark by the application's palette. Again after it changed.
+void dress(QWidget& window);
+
+/// The style that draws the same on every desktop; once, before the first window.
+void setUpStyle();
+
+} // namespace ui::look

@@ -1,0 +1,167 @@
+#include "ui/plan/lattice.h"
+
+#include <QLineF>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <queue>
+
+namespace ui::plan {
+
+namespace {
+
+constexpr int kMostCells = 140; // along one side
+
+class Lattice {
+public:
+    Lattice(const Layout& layout, const RectGrid& obstacles, size_t from, size_t to)
+        : m_obstacles(obstacles), m_from(layout.hives[from]), m_to(layout.hives[to]), m_fromOwner(static_cast<int>(from)),
+          m_toOwner(static_cast<int>(to)) {
+        const double margin = 3 * std::max(m_from.size.height(), 20.0);
+        m_area = QRectF(m_from.centre, m_to.centre).normalized().adjusted(-margin, -margin, margin, margin);
+        m_cell = std::max({5.0, m_area.width() / kMostCells, m_area.height() / kMostCells});
+        m_columns = static_cast<int>(m_area.width() / m_cell) + 1;
+        m_rows = static_cast<int>(m_area.height() / m_cell) + 1;
+    }
+
+    /// Cell centres from the moved hive's centre to the host's; empty where there is no way.
+    std::vector<QPointF> path() {
+        const size_t cells = static_cast<size_t>(m_columns) * static_cast<size_t>(m_rows);
+        std::vector<float> cost(cells, 1e9f);
+        std::vector<int> before(cells, -1);
+        using Step = std::pair<float, int>;
+        std::priority_queue<Step, std::vector<Step>, std::greater<>> open;
+        const int start = cellAt(m_from.centre);
+        const int goal = cellAt(m_to.centre);
+        cost[static_cast<size_t>(start)] = 0;
+        open.push({0.0f, start});
+        while (!open.empty()) {
+            const int at = open.top().second;
+            open.pop();
+            if (at == goal) return walkBack(before, goal);
+            for (int next : around(at)) {
+                if (next < 0) continue;
+                const float c = cost[static_cast<size_t>(at)] + stepCost(at, next);
+                if (c >= cost[static_cast<size_t>(next)]) continue;
+                cost[static_cast<size_t>(next)] = c;
+                before[static_cast<size_t>(next)] = at;
+                open.push({c + static_cast<float>(QLineF(centre(next), m_to.centre).length() / m_cell), next});
+            }
+        }
+        return {};
+    }
+
+    bool sees(const QPointF& a, const QPointF& b) const {
+        const double length = QLineF(a, b).length();
+        const int steps = std::max(2, static_cast<int>(length / 3));
+        for (int i = 0; i <= steps; ++i)
+            if (!m_obstacles.free(a + (b - a) * i / steps, m_fromOwner, m_toOwner)) return false;
+        return true;
+    }
+
+private:
+    int cellAt(const QPointF& p) const {
+        return static_cast<int>((p.y() - m_area.top()) / m_cell) * m_columns +
+               static_cast<int>((p.x() - m_area.left()) / m_cell);
+    }
+    QPointF centre(int cell) const {
+        return {m_area.left() + (cell % m_columns + 0.5) * m_cell, m_area.top() + (cell / m_columns + 0.5) * m_cell};
+    }
+    std::array<int, 8> around(int cell) const {
+        std::array<int, 8> out{};
+        size_t n = 0;
+        const int c = cell % m_columns;
+        const int r = cell / m_columns;
+        for (int dr = -1; dr <= 1; ++dr)
+            for (int dc = -1; dc <= 1; ++dc) {
+                if (dr == 0 && dc == 0) continue;
+                const bool in = c + dc >= 0 && c + dc < m_columns && r + dr >= 0 && r + dr < m_rows;
+                out[n++] = in ? cell + dr * m_columns + dc : -1;
+            }
+        return out;
+    }
+    float stepCost(int from, int to) const {
+        const bool slant = from % m_columns != to % m_columns && from / m_columns != to / m_columns;
+        const bool free = m_obstacles.free(centre(to), m_fromOwner, m_toOwner);
+        return (slant ? 1.414f : 1.0f) * (free ? 1.0f : 40.0f);
+    }
+    std::vector<QPointF> walkBack(const std::vector<int>& before, int goal) const {
+        std::vector<QPointF> out;
+        for (int at = goal; at >= 0; at = before[static_cast<size_t>(at)]) out.push_back(centre(at));
+        std::reverse(out.begin(), out.end());
+        out.front() = m_from.centre;
+        out.back() = m_to.centre;
+        return out;
+    }
+
+    const RectGrid& m_obstacles;
+    const HivePlace& m_from;
+    const HivePlace& m_to;
+    int m_fromOwner, m_toOwner;
+    QRectF m_area;
+    double m_cell = 5;
+    int m_columns = 1;
+    int m_rows = 1;
+};
+
+/// Keeps only the corners that are needed: each sees the one after the next no more.
+std::vector<QPointF> pulledTight(const Lattice& lattice, const std::vector<QPointF>& path) {
+    std::vector<QPointF> out{path.front()};
+    for (size_t at = 0; at + 1 < path.size();) {
+        size_t next = path.size() - 1;
+        while (next > at + 1 && !lattice.sees(path[at], path[next])) --next;
+        out.push_back(path[next]);
+        at = next;
+    }
+    return out;
+}
+
+QPointF towards(const QPointF& from, const QPointF& to, double by) {
+    const QLineF line(from, to);
+    return line.length() < 1e-6 ? from : line.pointAt(std::min(1.0, by / line.length()));
+}
+
+/// Moves the ends from the centres to the edges of the two boxes.
+void clipEnd(QPointF& end, const QPointF& next, const QRectF& box, double gap) {
+    const QRectF grown = box.adjusted(-gap, -gap, gap, gap);
+    const QLineF line(end, next);
+    for (double t = 0; t <= 1; t += 0.01)
+        if (!grown.contains(line.pointAt(t))) {
+            end = line.pointAt(t);
+            return;
+        }
+}
+
+std::vector<QPointF> rounded(const std::vector<QPointF>& corners) {
+    constexpr double kRadius = 34;
+    std::vector<QPointF> out{corners.front()};
+    const auto lineTo = [&out](const QPointF& p) {
+        const QPointF a = out.back();
+        out.insert(out.end(), {a + (p - a) / 3, a + (p - a) * 2 / 3, p});
+    };
+    for (size_t i = 1; i + 1 < corners.size(); ++i) {
+        const QPointF& c = corners[i];
+        const double r = std::min({kRadius, QLineF(corners[i - 1], c).length() / 2, QLineF(c, corners[i + 1]).length() / 2});
+        const QPointF in = towards(c, corners[i - 1], r);
+        const QPointF to = towards(c, corners[i + 1], r);
+        lineTo(in);
+        out.insert(out.end(), {in + (c - in) * 0.6, to + (c - to) * 0.6, to});
+    }
+    lineTo(corners.back());
+    return out;
+}
+
+} // namespace
+
+std::vector<QPointF> latticePath(const Layout& layout, const RectGrid& obstacles, size_t from, size_t to) {
+    Lattice lattice(layout, obstacles, from, to);
+    const std::vector<QPointF> path = lattice.path();
+    if (path.size() < 2) return {};
+    std::vector<QPointF> corners = pulledTight(lattice, path);
+    clipEnd(corners.front(), corners[1], layout.hives[from].box, 4);
+    clipEnd(corners.back(), corners[corners.size() - 2], layout.hives[to].box, 5);
+    return rounded(corners);
+}
+
+} // namespace ui::plan

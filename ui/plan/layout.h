@@ -1,0 +1,88 @@
+#pragma once
+
+#include "ui/plan/rect_grid.h"
+#include "ui/plan/scene.h"
+
+#include <QFont>
+#include <QPointF>
+#include <QPolygonF>
+#include <QRectF>
+#include <QStaticText>
+
+#include <optional>
+#include <vector>
+
+// Where everything of a scene is drawn at one zoom, in pixels from the yard's origin: x right (east), y down (south).
+// Scrolling only moves the whole of it.
+
+namespace ui::plan {
+
+/// What is drawn of a hive, by its size on the screen.
+enum class Detail { Combs, Bar, Dot };
+
+struct HivePlace {
+    QPointF centre;
+    QSizeF size;  ///< drawn, across and along the combs
+    QRectF box;   ///< bounds of the turned outline
+    QRectF label; ///< empty: hidden, there was no room
+    QRectF line;
+    QRectF badge; ///< hold letters
+    QRectF laying;
+    QRectF drop;
+};
+
+/// A curve from one hive's edge to another's, as cubic pieces: from, (control, control, to) again and again.
+struct Arc {
+    std::vector<QPointF> points;
+    QPointF sign;  ///< the middle of its number, on the curve
+    QRectF metres; ///< empty: hidden
+};
+
+struct Layout {
+    double pixelsPerMetre = 60;
+    Detail detail = Detail::Combs;
+    std::vector<HivePlace> hives;
+    std::vector<Arc> unions;
+    std::vector<Arc> shakes;
+    QRectF bounds; ///< of all that is drawn
+};
+
+/// The sizes and cached shapes of a scene's texts in one font; made once a scene.
+class Texts {
+public:
+    Texts(const Scene& scene, const QFont& font);
+    const QFont& labelFont() const { return m_labelFont; }
+    const QFont& lineFont() const { return m_lineFont; }
+    const QFont& badgeFont() const { return m_badgeFont; }
+    const QStaticText& label(size_t hive) const { return m_labels[hive]; }
+    const QStaticText& line(size_t hive) const { return m_lines[hive]; }
+    double lineHeight() const { return m_lineHeight; } ///< of the lesser text
+    double width(const QString& lesserText) const;
+
+private:
+    QFont m_labelFont, m_lineFont, m_badgeFont;
+    double m_lineHeight = 14;
+    std::vector<QStaticText> m_labels, m_lines;
+};
+
+/// The zoom, how much larger than life hives are, and the size of the window: many hives are drawn more plainly.
+struct View {
+    double pixelsPerMetre = 60;
+    double magnified = 1;
+    QSizeF size{800, 600};
+};
+
+/// Places hives, then the letters of holds, labels and lesser text, each only where it touches nothing placed before;
+/// `chosen` comes first. Arcs are left empty (see routeArcs). Linear in the number of hives.
+Layout layOut(const Scene& scene, const Texts& texts, const View& view, std::optional<size_t> chosen);
+
+/// The detail at which so many hives, each `across` pixels wide, are drawn.
+Detail detailOf(double across, double hivesInView);
+
+/// The turned outline of a hive of this size.
+QPolygonF outlineOf(const QPointF& centre, const QSizeF& size, int headingDeg);
+
+/// All that arcs keep clear of: hives (owner: their position) and texts (owner: their position + number of hives).
+RectGrid obstaclesOf(const Layout& layout);
+
+} // namespace ui::plan

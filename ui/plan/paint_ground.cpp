@@ -1,0 +1,99 @@
+#include "ui/plan/paint_ground.h"
+
+#include <QCoreApplication>
+#include <QFontMetricsF>
+#include <QPainter>
+#include <QPainterPath>
+
+#include <algorithm>
+#include <cmath>
+
+namespace ui::plan {
+
+namespace {
+
+struct Ground {
+    Q_DECLARE_TR_FUNCTIONS(Ground)
+};
+
+/// Lines each `step` metres, crisp on the pixel.
+void gridLines(QPainter& p, const Camera& camera, double step, const QColor& colour) {
+    const QRectF seen = camera.visible();
+    const QPointF offset = camera.offset();
+    const double every = step * camera.pixelsPerMetre;
+    for (double i = std::ceil(seen.left() / every); i * every <= seen.right(); ++i)
+        p.fillRect(QRectF(std::round(i * every + offset.x()), 0, 1, seen.height()), colour);
+    for (double i = std::ceil(seen.top() / every); i * every <= seen.bottom(); ++i)
+        p.fillRect(QRectF(0, std::round(i * every + offset.y()), seen.width(), 1), colour);
+}
+
+} // namespace
+
+void paintGrid(QPainter& p, const Camera& camera, const look::Colours& c) {
+    p.fillRect(QRectF(QPointF(), camera.view), c.paper);
+    p.save();
+    p.setRenderHint(QPainter::Antialiasing, false);
+    double fine = 1;
+    while (fine * camera.pixelsPerMetre < 9) fine *= 10;
+    if (camera.pixelsPerMetre > 400) fine = 0.1;
+    const double bold = fine == 0.1 ? 1 : fine * 5;
+    gridLines(p, camera, fine, c.gridFine);
+    gridLines(p, camera, bold, c.gridBold);
+    p.restore();
+}
+
+void paintGate(QPainter& p, const Camera& camera, core::MmPoint gate, const QFont& font, const look::Colours& c,
+               const QString& word) {
+    const QPointF at = camera.toView(gate);
+    const double wide = std::clamp(camera.pixelsPerMetre * 0.35, 9.0, 18.0);
+    p.setPen(QPen(c.ink, 2, Qt::SolidLine, Qt::FlatCap));
+    p.drawLine(at - QPointF(wide + 8, 0), at - QPointF(8, 0));
+    p.drawLine(at + QPointF(8, 0), at + QPointF(wide + 8, 0));
+    p.drawLine(at - QPointF(8, 0), at + QPointF(3, -12));
+    const QString text = word.isEmpty() ? Ground::tr("gate") : word;
+    const QFontMetricsF metrics(font);
+    p.setFont(font);
+    p.setPen(c.quiet);
+    p.drawText(at + QPointF(-metrics.horizontalAdvance(text) / 2, metrics.height() + 2), text);
+}
+
+void paintNorth(QPainter& p, const Camera& camera, const QFont& font, const look::Colours& c) {
+    const QPointF at(camera.view.width() - 34, 30);
+    p.setPen(QPen(c.ink, 1.6, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    p.drawLine(at, at + QPointF(0, 40));
+    p.drawPolyline(QPolygonF({at + QPointF(-5, 12), at, at + QPointF(5, 12)}));
+    QFont bold = font;
+    bold.setBold(true);
+    p.setFont(bold);
+    //: North, on the plan's arrow
+    const QString text = Ground::tr("N");
+    const QFontMetricsF metrics(bold);
+    p.drawText(at + QPointF(-metrics.horizontalAdvance(text) / 2, 44 + metrics.ascent()), text);
+}
+
+double scaleBarMetres(double pixelsPerMetre) {
+    const double least = 90 / pixelsPerMetre;
+    const double decade = std::pow(10, std::floor(std::log10(least)));
+    for (const double step : {1.0, 2.0, 5.0, 10.0})
+        if (decade * step >= least * 0.999) return decade * step;
+    return decade * 10;
+}
+
+void paintScaleBar(QPainter& p, const Camera& camera, const QFont& font, const look::Colours& c) {
+    const double metres = scaleBarMetres(camera.pixelsPerMetre);
+    const double wide = std::round(metres * camera.pixelsPerMetre);
+    const QPointF right(std::round(camera.view.width() - 28) + 0.5, std::round(camera.view.height() - 22) + 0.5);
+    const QPointF left = right - QPointF(wide, 0);
+    const QFontMetricsF metrics(font);
+    p.fillRect(QRectF(left, right).adjusted(-8, -metrics.height() - 14, 16, 8), c.paper);
+    p.setPen(QPen(c.ink, 1.5, Qt::SolidLine, Qt::FlatCap));
+    p.drawPolyline(QPolygonF({left - QPointF(0, 7), left, right, right - QPointF(0, 7)}));
+    p.drawLine((left + right) / 2, (left + right) / 2 - QPointF(0, 4));
+    p.setFont(font);
+    p.setPen(c.quiet);
+    const QString end = Ground::tr("%1 m").arg(QString::number(metres));
+    p.drawText(left - QPointF(metrics.horizontalAdvance(QLatin1Char('0')) / 2, 10), QStringLiteral("0"));
+    p.drawText(right - QPointF(metrics.horizontalAdvance(end) - 12, 10), end);
+}
+
+} // namespace ui::plan

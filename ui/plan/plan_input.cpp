@@ -1,0 +1,263 @@
+// The hand on the plan: mouse, wheel and keys of PlanView.
+
+#include "ui/plan/ground.h"
+#include "ui/plan/plan_view.h"
+
+#include "ui/look/words.h"
+#include "ui/plan/sprites.h"
+
+#include <QKeyEvent>
+#include <QMouseEvent>
+#include <QWheelEvent>
+
+#include <cmath>
+
+namespace ui::plan {
+
+std::optional<size_t> PlanView::chosenAt() const { return m_chosen ? m_scene.find(*m_chosen) : std::nullopt; }
+
+std::optional<size_t> PlanView::chosenUnion() const {
+    const auto at = chosenAt();
+    for (size_t i = 0; at && i < m_scene.unions.size(); ++i)
+        if (m_scene.unions[i].moved == *at || m_scene.unions[i].host == *at) return i;
+    return std::nullopt;
+}
+
+QPointF PlanView::viewPointOf(core::ColonyId colony) const {
+    const auto hive = m_scene.find(colony);
+    return hive ? m_camera.toView(m_scene.hives[*hive].at) : QPointF(-1, -1);
+}
+
+std::optional<size_t> PlanView::hiveAt(const QPointF& viewPixel) const {
+    const QPointF p = viewPixel - m_camera.offset();
+    std::optional<size_t> found;
+    double nearest = 1e9;
+    for (size_t i = 0; i < m_layout.hives.size() && i < m_scene.hives.size(); ++i) {
+        const HivePlace& h = m_layout.hives[i];
+        const QPointF away = h.centre - p;
+        const bool on = h.box.adjusted(-4, -4, 4, 4).contains(p) || h.label.contains(p);
+        const double apart = std::hypot(away.x(), away.y());
+        if (!on || apart >= nearest) continue;
+        nearest = apart;
+        found = i;
+    }
+    return found;
+}
+
+std::optional<size_t> PlanView::unionAt(const QPointF& viewPixel) const {
+    const double r = signRadius(m_texts->badgeFont()) + 2;
+    for (size_t i = 0; i < m_layout.unions.size(); ++i) {
+        const QPointF away = m_layout.unions[i].sign - (viewPixel - m_camera.offset());
+        if (std::hypot(away.x(), away.y()) < r) return i;
+    }
+    return std::nullopt;
+}
+
+void PlanView::choose(std::optional<size_t> hive) {
+    const auto id = hive ? std::optional(m_scene.hives[*hive].colony) : std::nullopt;
+    setChosen(id);
+    emit chosen(id);
+}
+
+void PlanView::mousePressEvent(QMouseEvent* event) {
+    ensureLayout();
+    const bool grip = event->button() == Qt::MiddleButton || (event->button() == Qt::LeftButton && m_spaceHeld);
+    if (grip) {
+        m_scrollFrom = event->position();
+        setCursor(Qt::ClosedHandCursor);
+        return;
+    }
+    if (event->button() != Qt::LeftButton) return;
+    if (m_drag.carrying()) setDown(); // a burst of keys is finished by the next press
+    if (const auto sign = unionAt(event->position())) return choose(m_scene.unions[*sign].host);
+    const auto hive = hiveAt(event->position());
+    if (!hive) {
+        m_groundPressed = true;
+        m_scrollFrom = event->position();
+        return;
+    }
+    choose(hive);
+    m_drag.press(m_scene.hives[*hive].colony, m_scene.hives[*hive].at, event->position());
+}
+
+void PlanView::mouseMoveEvent(QMouseEvent* event) {
+    if (m_scrollFrom) {
+        const QPointF by = event->position() - *m_scrollFrom;
+        if (m_groundPressed && by.manhattanLength() < 4) return;
+        m_groundPressed = false;
+        setCursor(Qt::ClosedHandCursor);
+        scroll(by);
+        m_scrollFrom = event->position();
+        return;
+    }
+    if (m_drag.state() == DragMachine::State::Idle) {
+        const bool over = hiveAt(event->position()) || unionAt(event->position());
+        setCursor(over ? Qt::PointingHandCursor : Qt::ArrowCursor);
+        return;
+    }
+    const auto carry = m_drag.move(event->position(), !(event->modifiers() & Qt::AltModifier));
+    if (!carry) return;
+    if (!m_carryBarred.isEmpty()) {
+        m_drag.abort();
+        emit said(m_carryBarred);
+        return;
+    }
+    showCarry(*carry);
+}
+
+void PlanView::startCarrying() {
+    m_frameStale = true;
+    setCursor(Qt::ClosedHandCursor);
+    emit carryingChanged(true);
+}
+
+void PlanView::showCarry(const Carry& carry) {
+    const bool begins = !m_carry;
+    m_carry = carry;
+    if (begins) startCarrying();
+    const auto hive = m_scene.find(carry.colony);
+    const auto other = carry.blockedBy ? m_scene.find(*carry.blockedBy) : std::nullopt;
+    if (hive && other)
+        emit said(tr("%1: %2 stands there.").arg(m_scene.hives[*hive].label, m_scene.hives[*other].label));
+    else if (hive && carry.to != carry.from)
+        emit said(tr("%1: %2.").arg(m_scene.hives[*hive].label, look::wayText(carry.from, carry.to)));
+    update();
+}
+
+void PlanView::mouseReleaseEvent(QMouseEvent* event) {
+    if (m_scrollFrom) {
+        if (m_groundPressed && event->button() == Qt::LeftButton) choose(std::nullopt);
+        m_groundPressed = false;
+        m_scrollFrom.reset();
+        unsetCursor();
+        return;
+    }
+    if (event->button() == Qt::LeftButton) setDown();
+}
+
+void PlanView::setDown() {
+    m_nudgeDone.stop();
+    const bool shown = m_carry.has_value();
+    m_carry.reset();
+    const auto carry = m_drag.release();
+    if (!shown) return;
+    unsetCursor();
+    m_frameStale = true;
+    update();
+    emit carryingChanged(false);
+    if (!carry) return;
+    if (carry->blockedBy)
+        emit droppedOn(carry->colony, *carry->blockedBy);
+    else
+        emit carryAsked(carry->colony, carry->to);
+}
+
+void PlanView::abortCarry() {
+    m_nudgeDone.stop();
+    const bool shown = m_carry.has_value();
+    m_carry.reset();
+    m_drag.abort();
+    if (!shown) return;
+    unsetCursor();
+    m_frameStale = true;
+    update();
+    emit carryingChanged(false);
+    emit said(tr("Back where it stood; nothing was changed."));
+}
+
+void PlanView::mouseDoubleClickEvent(QMouseEvent* event) {
+    const auto hive = event->button() == Qt::LeftButton ? hiveAt(event->position()) : std::nullopt;
+    if (hive) emit opened(m_scene.hives[*hive].colony);
+}
+
+void PlanView::wheelEvent(QWheelEvent* event) {
+    const bool fingers = !event->pixelDelta().isNull() && event->phase() != Qt::NoScrollPhase;
+    const bool zooming = event->modifiers() & Qt::ControlModifier;
+    const QPoint turn = event->angleDelta();
+    if (fingers && !zooming) return scroll(event->pixelDelta());
+    if (event->modifiers() & (Qt::ShiftModifier | Qt::AltModifier)) {
+        const double by = (turn.y() != 0 ? turn.y() : turn.x()) / 2.0;
+        return scroll(event->modifiers() & Qt::ShiftModifier ? QPointF(by, 0) : QPointF(0, by));
+    }
+    zoomAt(std::pow(1.0016, turn.y()), event->position());
+}
+
+bool PlanView::nudgeKey(QKeyEvent* event) {
+    core::MmPoint way;
+    switch (event->key()) {
+    case Qt::Key_Left: way = {-1, 0}; break;
+    case Qt::Key_Right: way = {1, 0}; break;
+    case Qt::Key_Up: way = {0, 1}; break;
+    case Qt::Key_Down: way = {0, -1}; break;
+    default: return false;
+    }
+    if (event->modifiers() & Qt::ControlModifier) {
+        scroll(QPointF(-way.x * 60, way.y * 60));
+        return true;
+    }
+    const auto hive = chosenAt();
+    if (!hive) return true;
+    if (!m_carryBarred.isEmpty()) {
+        emit said(m_carryBarred);
+        return true;
+    }
+    const int step = event->modifiers() & Qt::ShiftModifier ? 10 : 100;
+    ensureLayout();
+    showCarry(m_drag.nudge(m_scene.hives[*hive].colony, m_scene.hives[*hive].at, {way.x * step, way.y * step}));
+    m_nudgeDone.start();
+    return true;
+}
+
+void PlanView::keyPressEvent(QKeyEvent* event) {
+    if (nudgeKey(event)) return;
+    const auto hive = chosenAt();
+    switch (event->key()) {
+    case Qt::Key_Escape: return m_drag.state() != DragMachine::State::Idle ? abortCarry() : choose(std::nullopt);
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
+        if (m_drag.carrying()) return setDown();
+        if (hive) emit opened(m_scene.hives[*hive].colony);
+        return;
+    case Qt::Key_F:
+    case Qt::Key_0: return fit();
+    case Qt::Key_Plus:
+    case Qt::Key_Equal: return zoomIn();
+    case Qt::Key_Minus: return zoomOut();
+    case Qt::Key_Space: m_spaceHeld = true; return;
+    default: QWidget::keyPressEvent(event);
+    }
+}
+
+void PlanView::keyReleaseEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Space && !event->isAutoRepeat()) m_spaceHeld = false;
+    QWidget::keyReleaseEvent(event);
+}
+
+void PlanView::focusInEvent(QFocusEvent* event) {
+    m_frameStale = true;
+    QWidget::focusInEvent(event);
+    const bool byTab = event->reason() == Qt::TabFocusReason || event->reason() == Qt::BacktabFocusReason;
+    if (byTab && !chosenAt() && !m_scene.hives.empty())
+        choose(event->reason() == Qt::TabFocusReason ? size_t{0} : m_scene.hives.size() - 1);
+}
+
+void PlanView::focusOutEvent(QFocusEvent* event) {
+    if (m_drag.state() == DragMachine::State::Nudging)
+        setDown(); // what the keys asked for is made, as after a pause
+    else
+        abortCarry();
+    m_spaceHeld = false;
+    m_frameStale = true;
+    QWidget::focusOutEvent(event);
+}
+
+bool PlanView::focusNextPrevChild(bool next) {
+    if (!hasFocus()) return QWidget::focusNextPrevChild(next);
+    if (m_drag.carrying()) setDown();
+    const auto to = neighbourOf(m_scene, chosenAt(), next);
+    if (!to) return QWidget::focusNextPrevChild(next);
+    choose(to);
+    return true;
+}
+
+} // namespace ui::plan

@@ -1,0 +1,220 @@
+#include "ui/plan/plan_view.h"
+
+#include "ui/look/words.h"
+#include "ui/plan/ground.h"
+#include "ui/plan/route.h"
+
+#include <QAccessible>
+#include <QApplication>
+#include <QHelpEvent>
+#include <QPainter>
+#include <QToolTip>
+
+#include <cmath>
+
+namespace ui::plan {
+
+namespace {
+constexpr int kRouteAfterMs = 140;  // a zoom has come to rest
+constexpr int kNudgeBurstMs = 700;  // arrow keys within this are one carry
+constexpr double kMargin = 72;      // pixels around a fitted yard
+constexpr double kNearest = 110;    // pixels a metre when fitted
+} // namespace
+
+PlanView::PlanView(QWidget* parent)
+    : QWidget(parent),
+      m_drag({[this](const QPointF& p) { return m_camera.toPlan(p); },
+              [this](core::MmPoint at, core::ColonyId id) {
+                  return snapped(m_scene, at, id, static_cast<int>(std::min(8000 / m_camera.pixelsPerMetre, 400.0)));
+              },
+              [this](core::MmPoint at, core::ColonyId id) { return standingAt(m_scene, at, id, m_magnified); }},
+             QApplication::startDragDistance()) {
+    setFocusPolicy(Qt::StrongFocus);
+    setMouseTracking(true);
+    setAttribute(Qt::WA_OpaquePaintEvent);
+    setMinimumSize(240, 200);
+    setAccessibleName(tr("Yard plan"));
+    m_routeSoon.setSingleShot(true);
+    m_routeSoon.setInterval(kRouteAfterMs);
+    connect(&m_routeSoon, &QTimer::timeout, this, &PlanView::routeNow);
+    m_nudgeDone.setSingleShot(true);
+    m_nudgeDone.setInterval(kNudgeBurstMs);
+    connect(&m_nudgeDone, &QTimer::timeout, this, &PlanView::setDown);
+    setScene({});
+}
+
+PlanView::~PlanView() = default;
+
+void PlanView::setScene(Scene scene) {
+    const bool another = scene.yard != m_scene.yard;
+    if (m_carry && !scene.find(m_carry->colony)) abortCarry();
+    m_scene = std::move(scene);
+    m_texts = std::make_unique<Texts>(m_scene, font());
+    m_magnified = magnification(m_scene);
+    m_routed.reset();
+    stale();
+    if (another || m_fitted) fit();
+}
+
+void PlanView::setEmptyText(const QString& text) {
+    m_emptyText = text;
+    stale();
+}
+
+void PlanView::setChosen(std::optional<core::ColonyId> colony) {
+    if (colony == m_chosen) return;
+    m_chosen = colony;
+    stale();
+    const auto at = chosenAt();
+    setAccessibleDescription(at ? m_scene.hives[*at].spoken : QString());
+    QAccessibleEvent changed(this, QAccessible::DescriptionChanged);
+    QAccessible::updateAccessibility(&changed);
+    if (at) bringIntoView(*at);
+}
+
+void PlanView::fit() {
+    QRectF metres(m_scene.gate.x / 1000.0 - 0.4, -m_scene.gate.y / 1000.0 - 0.4, 0.8, 0.8);
+    for (const HiveMark& h : m_scene.hives)
+        metres |= QRectF(h.at.x / 1000.0 - 0.4, -h.at.y / 1000.0 - 0.4, 0.8, 0.8);
+    m_camera.view = size();
+    m_camera.fit(metres, kMargin, kNearest);
+    m_fitted = true;
+    stale();
+}
+
+void PlanView::zoomIn() { zoomAt(1.25, rect().center()); }
+void PlanView::zoomOut() { zoomAt(1 / 1.25, rect().center()); }
+
+void PlanView::zoomAt(double factor, const QPointF& at) {
+    m_camera.zoomBy(factor, at);
+    m_fitted = false;
+    stale();
+}
+
+void PlanView::scroll(const QPointF& pixels) {
+    m_camera.scrollBy(pixels);
+    m_fitted = false;
+    m_frameStale = true;
+    update();
+}
+
+void PlanView::bringIntoView(size_t hive) {
+    const QPointF at = m_camera.toView(m_scene.hives[hive].at);
+    const QRectF comfortable = QRectF(rect()).adjusted(50, 50, -50, -70);
+    if (comfortable.contains(at) || comfortable.isEmpty()) return;
+    const QPointF inside(std::clamp(at.x(), comfortable.left(), comfortable.right()),
+                         std::clamp(at.y(), comfortable.top(), comfortable.bottom()));
+    scroll(inside - at);
+}
+
+void PlanView::stale() {
+    m_layoutStale = true;
+    m_frameStale = true;
+    update();
+}
+
+void PlanView::ensureLayout() {
+    if (!m_layoutStale) return;
+    m_layout = layOut(m_scene, *m_texts, {m_camera.pixelsPerMetre, m_magnified, m_camera.view}, chosenAt());
+    m_layoutStale = false;
+    const bool sameZoom = m_routed && m_routed->pixelsPerMetre == m_layout.pixelsPerMetre;
+    if (m_routed) {
+        scaleArcs(*m_routed, m_layout);
+        if (!sameZoom) m_routeSoon.start();
+    } else {
+        routeArcs(m_scene, *m_texts, m_layout);
+        m_routed = m_layout;
+    }
+}
+
+void PlanView::routeNow() {
+    m_routed.reset();
+    stale();
+}
+
+const Layout& PlanView::layoutNow() {
+    ensureLayout();
+    return m_layout;
+}
+
+Shown PlanView::shownNow() const {
+    Shown shown;
+    shown.chosen = chosenAt();
+    shown.focus = hasFocus();
+    shown.chosenUnion = chosenUnion();
+    if (m_carry) shown.pickedUp = m_scene.find(m_carry->colony);
+    return shown;
+}
+
+void PlanView::renderFrame() {
+    ensureLayout();
+    const double ratio = devicePixelRatioF();
+    if (m_frame.size() != size() * ratio) m_frame = QPixmap(size() * ratio);
+    m_frame.setDevicePixelRatio(ratio);
+    QPainter p(&m_frame);
+    const look::Colours c = look::coloursFor(palette());
+    paintScene(p, m_scene, m_layout, *m_texts, m_camera, shownNow(), m_sprites, c);
+    if (m_scene.hives.empty() && !m_emptyText.isEmpty()) {
+        p.setFont(font());
+        p.setPen(c.quiet);
+        p.drawText(rect().adjusted(40, 40, -40, -40), Qt::AlignCenter | Qt::TextWordWrap, m_emptyText);
+    }
+    m_frameStale = false;
+}
+
+void PlanView::paintEvent(QPaintEvent*) {
+    if (m_frameStale) renderFrame();
+    QPainter p(this);
+    p.drawPixmap(0, 0, m_frame);
+    if (m_carry) drawPreview(p);
+}
+
+void PlanView::drawPreview(QPainter& p) const {
+    const auto hive = m_scene.find(m_carry->colony);
+    if (!hive) return;
+    const QPointF offset = m_camera.offset();
+    p.translate(offset);
+    const QString text = m_carry->to == m_carry->from
+                             ? QString()
+                             : look::metresOf(core::distanceTenths(m_carry->from, m_carry->to));
+    paintPreview(p, m_scene.hives[*hive], m_layout.hives[*hive], m_camera.toView(m_carry->to) - offset, text,
+                 m_carry->blockedBy.has_value(), *m_texts, m_layout.detail, look::coloursFor(palette()));
+}
+
+void PlanView::resizeEvent(QResizeEvent*) {
+    m_camera.view = size();
+    if (m_fitted)
+        fit();
+    else
+        stale();
+}
+
+void PlanView::changeEvent(QEvent* event) {
+    if (event->type() == QEvent::FontChange) {
+        m_texts = std::make_unique<Texts>(m_scene, font());
+        m_routed.reset();
+    }
+    if (event->type() == QEvent::FontChange || event->type() == QEvent::PaletteChange) stale();
+    QWidget::changeEvent(event);
+}
+
+bool PlanView::event(QEvent* event) {
+    if (event->type() == QEvent::ToolTip) {
+        auto* help = static_cast<QHelpEvent*>(event);
+        const auto hive = hiveAt(help->pos());
+        if (hive && !m_carry)
+            QToolTip::showText(help->globalPos(), m_scene.hives[*hive].spoken, this);
+        else
+            QToolTip::hideText();
+        return true;
+    }
+    if (event->type() == QEvent::NativeGesture) {
+        auto* gesture = static_cast<QNativeGestureEvent*>(event);
+        if (gesture->gestureType() != Qt::ZoomNativeGesture) return QWidget::event(event);
+        zoomAt(1 + gesture->value(), gesture->position());
+        return true;
+    }
+    return QWidget::event(event);
+}
+
+} // namespace ui::plan

@@ -1,0 +1,112 @@
+#pragma once
+
+#include "ui/plan/camera.h"
+#include "ui/plan/drag_machine.h"
+#include "ui/plan/layout.h"
+#include "ui/plan/paint_scene.h"
+
+#include <QPixmap>
+#include <QTimer>
+#include <QWidget>
+
+#include <memory>
+#include <optional>
+
+namespace ui::plan {
+
+/// The drawing of one yard: scrolled, zoomed, and hives carried about on it, by mouse and by keys. Knows no session: it
+/// says what was asked for.
+class PlanView : public QWidget {
+    Q_OBJECT
+public:
+    explicit PlanView(QWidget* parent = nullptr);
+    ~PlanView() override;
+
+    /// The chosen hive and the part of the yard in view stay, unless it is another yard.
+    void setScene(Scene scene);
+    const Scene& scene() const { return m_scene; }
+    void setChosen(std::optional<core::ColonyId> colony);
+    /// Empty: hives may be carried. Else why not, said when it is tried.
+    void setCarryBarred(const QString& why) { m_carryBarred = why; }
+    /// Said in the middle of an empty drawing.
+    void setEmptyText(const QString& text);
+
+    const Camera& camera() const { return m_camera; }
+    const Layout& layoutNow();
+    bool carrying() const { return m_drag.carrying(); }
+    QPointF viewPointOf(core::ColonyId colony) const; ///< for tests; a hive of the scene
+
+public slots:
+    void fit();
+    void zoomIn();
+    void zoomOut();
+
+signals:
+    void chosen(std::optional<core::ColonyId> colony);
+    void opened(core::ColonyId colony);
+    void carryAsked(core::ColonyId colony, core::MmPoint to);
+    void droppedOn(core::ColonyId carried, core::ColonyId onto);
+    void said(const QString& sentence);
+    void carryingChanged(bool carrying); ///< other edits wait meanwhile
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void mouseMoveEvent(QMouseEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
+    void mouseDoubleClickEvent(QMouseEvent* event) override;
+    void wheelEvent(QWheelEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    void keyReleaseEvent(QKeyEvent* event) override;
+    void focusInEvent(QFocusEvent* event) override;
+    void focusOutEvent(QFocusEvent* event) override;
+    void changeEvent(QEvent* event) override;
+    bool event(QEvent* event) override;
+    bool focusNextPrevChild(bool next) override;
+
+private:
+    std::optional<size_t> hiveAt(const QPointF& viewPixel) const;
+    std::optional<size_t> unionAt(const QPointF& viewPixel) const;
+    std::optional<size_t> chosenAt() const;
+    std::optional<size_t> chosenUnion() const;
+    void choose(std::optional<size_t> hive);
+    void zoomAt(double factor, const QPointF& at);
+    void scroll(const QPointF& pixels);
+    void bringIntoView(size_t hive);
+    bool nudgeKey(QKeyEvent* event);
+    void setDown();
+    void abortCarry();
+    void showCarry(const Carry& carry);
+    void startCarrying();
+    void stale();
+    void ensureLayout();
+    void routeNow();
+    void renderFrame();
+    void drawPreview(QPainter& p) const;
+    Shown shownNow() const;
+
+    Scene m_scene;
+    std::unique_ptr<Texts> m_texts;
+    Layout m_layout;
+    std::optional<Layout> m_routed; ///< the zoom that arcs were last routed at
+    bool m_layoutStale = true;
+    Camera m_camera;
+    double m_magnified = 1;
+    bool m_fitted = true; ///< all is shown, and stays so when the window grows
+    std::optional<core::ColonyId> m_chosen;
+    Sprites m_sprites;
+    QPixmap m_frame;
+    bool m_frameStale = true;
+    DragMachine m_drag;
+    std::optional<Carry> m_carry;
+    std::optional<QPointF> m_scrollFrom;
+    bool m_spaceHeld = false;
+    bool m_groundPressed = false;
+    QString m_carryBarred;
+    QString m_emptyText;
+    QTimer m_routeSoon;
+    QTimer m_nudgeDone;
+};
+
+} // namespace ui::plan

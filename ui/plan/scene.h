@@ -1,0 +1,68 @@
+#pragma once
+
+#include "core/model/snapshot.h"
+#include "core/rules/facts.h"
+#include "core/rules/plan.h"
+
+#include <QString>
+
+#include <optional>
+#include <vector>
+
+namespace ui::plan {
+
+/// One hive of the drawing.
+struct HiveMark {
+    core::ColonyId colony;
+    QString label;
+    QString line;   ///< below the label: "5.25 frames", "not counted since 5 Aug"
+    QString spoken; ///< the whole of it for a screen reader
+    core::MmPoint at;
+    int headingDeg = 180; ///< where the entrance looks, clockwise from north
+    int widthMm = 413;    ///< outside, across the combs
+    int lengthMm = 505;   ///< outside, along the combs
+    int combs = 10;
+    int boxes = 1;
+    std::optional<core::Quarters> bees; ///< not set: no valid count, drawn as "?"
+    bool layingWorkers = false;
+    QString holdLetters; ///< "B", "FCY": empty where nothing holds it
+    int feedHalfLitres = 0;
+    bool held() const { return !holdLetters.isEmpty(); }
+};
+
+/// A planned union as an arc; positions in Scene::hives.
+struct UnionMark {
+    int order = 1;
+    size_t moved = 0;
+    size_t host = 0;
+    QString metres; ///< "7.2 m"
+};
+
+struct ShakeMark {
+    size_t colony = 0;
+    size_t into = 0;
+};
+
+/// What the drawing of one yard on one day shows, read by painter, table and tests alike.
+struct Scene {
+    QString yard;
+    core::MmPoint gate;
+    std::vector<HiveMark> hives; ///< natural order of label
+    std::vector<UnionMark> unions;
+    std::vector<ShakeMark> shakes;
+
+    std::optional<size_t> find(core::ColonyId colony) const;
+};
+
+/// `plan` is of the snapshot's day; its unions, shake-outs and feed of other yards are passed over. nullptr: none drawn.
+Scene sceneOf(const core::Snapshot& s, core::YardIx yard, const std::vector<core::rules::ColonyFacts>& facts,
+              const std::vector<core::rules::Hold>& holds, const core::rules::Plan* plan);
+
+/// Outside size of a hive: as recorded for its kind, else a ten-frame box of 413 × 505 mm with 38 mm a frame more or
+/// less (common practice, no source).
+void setOutline(HiveMark& mark, const core::SnapBoxKind& kind);
+
+/// How much larger than life the hives are drawn: as far as the nearest two stay apart, 1 to 1.8.
+double magnification(const Scene& scene);
+
+} // namespace ui::plan

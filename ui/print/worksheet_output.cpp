@@ -1,0 +1,100 @@
+#include "ui/print/worksheet_output.h"
+
+#include "core/base/error.h"
+#include "ui/print/font_measure.h"
+#include "ui/print/paint_page.h"
+
+#include <QCoreApplication>
+#include <QPageLayout>
+#include <QPainter>
+#include <QPdfWriter>
+#include <QPrintDialog>
+#include <QPrintPreviewDialog>
+#include <QPrinter>
+#include <QSaveFile>
+
+namespace ui::print {
+
+using core::report::Paper;
+
+namespace {
+
+struct WorksheetOutput {
+    Q_DECLARE_TR_FUNCTIONS(WorksheetOutput)
+};
+
+constexpr int kPdfDpi = 600;
+constexpr double kMmPerInch = 25.4;
+
+std::vector<core::report::Page> pagesOf(const core::Snapshot& s, const core::rules::Plan& plan, core::YardIx yard,
+                                        const core::report::WorksheetOptions& options) {
+    requireFonts();
+    return core::report::worksheetPages(s, plan, yard, options, FontMeasure());
+}
+
+QPageLayout layoutFor(Paper paper) {
+    return QPageLayout(QPageSize(paper == Paper::Letter ? QPageSize::Letter : QPageSize::A4), QPageLayout::Portrait,
+                       QMarginsF(0, 0, 0, 0));
+}
+
+core::Error cannotWrite(const QSaveFile& out) {
+    return core::Error(core::Error::Kind::Book,
+                       WorksheetOutput::tr("%1 cannot be written: %2.").arg(out.fileName(), out.errorString()));
+}
+
+} // namespace
+
+WorksheetPages::WorksheetPages(const core::Snapshot& s, const core::rules::Plan& plan, core::YardIx yard,
+                               const core::report::WorksheetOptions& options)
+    : m_pages(pagesOf(s, plan, yard, options)), m_yard(s, plan, yard, options.language) {}
+
+void WorksheetPages::paintAll(QPagedPaintDevice& device, double dotsPerMm) const {
+    QPainter p(&device);
+    for (size_t i = 0; i < m_pages.size(); ++i) {
+        if (i > 0) device.newPage();
+        paintPage(p, m_pages[i], dotsPerMm, &m_yard);
+    }
+}
+
+void writePdf(const WorksheetPages& pages, const QString& title, Paper paper, const QString& file) {
+    QSaveFile out(file);
+    if (!out.open(QIODevice::WriteOnly)) throw cannotWrite(out);
+    {
+        QPdfWriter pdf(&out);
+        pdf.setPageLayout(layoutFor(paper));
+        pdf.setResolution(kPdfDpi);
+        pdf.setTitle(title);
+        pdf.setCreator(QStringLiteral("Yardwright"));
+        pages.paintAll(pdf, kPdfDpi / kMmPerInch);
+    }
+    if (!out.commit()) throw cannotWrite(out);
+}
+
+void printOn(QPrinter& printer, const WorksheetJob& job) {
+    core::report::WorksheetOptions options = job.options;
+    options.paper = printer.pageLayout().pageSize().id() == QPageSize::Letter ? Paper::Letter : Paper::A4;
+    printer.setFullPage(true);
+    WorksheetPages(job.s, job.plan, job.yard, options).paintAll(printer, printer.resolution() / kMmPerInch);
+}
+
+void previewWorksheet(QWidget* parent, const WorksheetJob& job) {
+    requireFonts();
+    QPrinter printer(QPrinter::HighResolution);
+    printer.setPageLayout(layoutFor(job.options.paper));
+    QPrintPreviewDialog dialog(&printer, parent);
+    dialog.setWindowTitle(WorksheetOutput::tr("Worksheet, %1").arg(job.s.yard(job.yard).name));
+    QObject::connect(&dialog, &QPrintPreviewDialog::paintRequested, &dialog,
+                     [&job](QPrinter* on) { printOn(*on, job); });
+    dialog.resize(900, 1000);
+    dialog.exec();
+}
+
+void printWorksheet(QWidget* parent, const WorksheetJob& job) {
+    requireFonts();
+    QPrinter printer(QPrinter::HighResolution);
+    printer.setPageLayout(layoutFor(job.options.paper));
+    QPrintDialog dialog(&printer, parent);
+    if (dialog.exec() == QDialog::Accepted) printOn(printer, job);
+}
+
+} // namespace ui::print

@@ -1,0 +1,141 @@
+#include "ui/visit/visit_draft.h"
+
+#include "ui/look/words.h"
+#include "ui/visit/quarters_text.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace ui::visit {
+
+namespace {
+
+struct Drafts {
+    Q_DECLARE_TR_FUNCTIONS(Drafts)
+};
+
+bool blank(const VisitDraft& d, Field f) { return d[f].trimmed().isEmpty(); }
+
+std::optional<int> wholeOf(const VisitDraft& d, Field f) {
+    if (blank(d, f)) return std::nullopt;
+    const auto n = core::parseDecimal(d[f].trimmed(), 0);
+    return n && *n >= 0 && *n <= 1'000'000 ? std::optional<int>(static_cast<int>(*n)) : std::nullopt;
+}
+
+std::optional<core::Decagrams> weightOf(const VisitDraft& d) {
+    QString text = d[Field::Gross].trimmed();
+    text.replace(u',', u'.');
+    const auto n = core::parseDecimal(text, 2);
+    if (!n || *n < 0 || *n > 30000) return std::nullopt;
+    return core::Decagrams{static_cast<qint32>(*n)};
+}
+
+std::optional<core::Quarters> framesOf(const VisitDraft& d, Field f) {
+    return blank(d, f) ? std::nullopt : parseFrames(d[f]);
+}
+
+class Judge {
+public:
+    Judge(const VisitDraft& d, const VisitPlace& place) : m_d(d), m_place(place) {}
+
+    std::vector<Problem> all() {
+        day();
+        for (Field f : {Field::BeesTop, Field::BeesBottom, Field::UpperTop, Field::UpperBottom, Field::Stores,
+                        Field::UpperStores})
+            frames(f);
+        upper();
+        whole(Field::Brood, 0, 24);
+        whole(Field::Checked, 0, 24);
+        whole(Field::Supers, 0, 10);
+        whole(Field::Mites, 0, 10000);
+        whole(Field::Sample, 1, 10000);
+        together();
+        if (!blank(m_d, Field::Gross) && !weightOf(m_d))
+            add(Field::Gross, Drafts::tr("A weight in kilograms, 0 to 300, to 0.01."));
+        if (m_out.empty() && nothingSeen()) add({}, Drafts::tr("Nothing is filled in yet."));
+        return std::move(m_out);
+    }
+
+private:
+    void add(std::optional<Field> field, const QString& text) { m_out.push_back({field, text}); }
+
+    void day() {
+        if (m_d.day > m_place.today) add({}, Drafts::tr("The day has not come yet."));
+        if (m_d.day < m_place.since)
+            add({}, Drafts::tr("%1 began on %2.").arg(m_place.label, look::dayText(m_place.since)));
+        if (m_place.ended && m_d.day > *m_place.ended)
+            add({}, Drafts::tr("%1 ended on %2.").arg(m_place.label, look::dayText(*m_place.ended)));
+        if (std::ranges::find(m_place.visited, m_d.day) != m_place.visited.end())
+            add({}, Drafts::tr("%1 has a visit of that day already.").arg(m_place.label));
+    }
+
+    void frames(Field f) {
+        if (blank(m_d, f)) return;
+        const auto q = parseFrames(m_d[f]);
+        if (!q)
+            add(f, Drafts::tr("Frames by quarters: 3, 3.25, 3¼ or 3 1/4."));
+        else if (q->value > 4 * m_place.frames)
+            add(f, Drafts::tr("The box has %1 frames.").arg(m_place.frames));
+    }
+
+    void upper() {
+        if (m_d.boxes.value_or(m_place.boxesNow) == 2) return;
+        for (Field f : {Field::UpperTop, Field::UpperBottom, Field::UpperStores})
+            if (!blank(m_d, f)) return add(f, Drafts::tr("%1 is in one box.").arg(m_place.label));
+    }
+
+    void whole(Field f, int least, int most) {
+        if (blank(m_d, f)) return;
+        const auto n = wholeOf(m_d, f);
+        if (!n || *n < least || *n > most) add(f, Drafts::tr("A whole number, %1 to %2.").arg(least).arg(most));
+    }
+
+    void together() {
+        if (blank(m_d, Field::Mites) != blank(m_d, Field::Sample))
+            add(blank(m_d, Field::Mites) ? Field::Mites : Field::Sample, Drafts::tr("Mites and bees: both or neither."));
+        const auto brood = wholeOf(m_d, Field::Brood);
+        const auto checked = wholeOf(m_d, Field::Checked);
+        if (brood && checked && *checked > *brood)
+            add(Field::Checked, Drafts::tr("More checked than there is brood."));
+    }
+
+    bool nothingSeen() const {
+        if (m_d.boxes || m_d.queen || !m_d.signs.empty()) return false;
+        return std::ranges::all_of(m_d.text, [](const QString& t) { return t.trimmed().isEmpty(); });
+    }
+
+    const VisitDraft& m_d;
+    const VisitPlace& m_place;
+    std::vector<Problem> m_out;
+};
+
+} // namespace
+
+std::vector<Problem> problems(const VisitDraft& draft, const VisitPlace& place) { return Judge(draft, place).all(); }
+
+core::Visit visitOf(const VisitDraft& d, const VisitPlace& place) {
+    core::Visit v;
+    v.colony = place.colony;
+    v.day = d.day;
+    v.boxes = d.boxes;
+    v.beesTop = framesOf(d, Field::BeesTop);
+    v.beesBottom = framesOf(d, Field::BeesBottom);
+    v.upperBeesTop = framesOf(d, Field::UpperTop);
+    v.upperBeesBottom = framesOf(d, Field::UpperBottom);
+    v.stores = framesOf(d, Field::Stores);
+    v.upperStores = framesOf(d, Field::UpperStores);
+    v.queen = d.queen;
+    v.broodFrames = wholeOf(d, Field::Brood);
+    v.broodChecked = wholeOf(d, Field::Checked);
+    v.signs = d.signs;
+    v.supers = wholeOf(d, Field::Supers);
+    if (!blank(d, Field::Gross)) v.gross = weightOf(d);
+    v.mites = wholeOf(d, Field::Mites);
+    v.miteSample = wholeOf(d, Field::Sample);
+    v.by = d[Field::By].trimmed();
+    v.note = d[Field::Note].trimmed();
+    return v;
+}
+
+} // namespace ui::visit

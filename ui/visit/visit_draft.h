@@ -1,0 +1,69 @@
+#pragma once
+
+#include "core/model/rows.h"
+
+#include <QString>
+
+#include <array>
+#include <optional>
+#include <vector>
+
+namespace ui::visit {
+
+/// The fields that are typed as text.
+enum class Field {
+    BeesTop,
+    BeesBottom,
+    UpperTop,
+    UpperBottom,
+    Stores,
+    UpperStores,
+    Brood,
+    Checked,
+    Supers,
+    Gross,
+    Mites,
+    Sample,
+    By,
+    Note
+};
+constexpr size_t kFields = 14;
+
+/// A visit as it is typed; nothing in it need be right yet.
+struct VisitDraft {
+    core::Day day;
+    std::optional<int> boxes; ///< not set: as before
+    std::optional<core::QueenSeen> queen;
+    core::Signs signs;
+    std::array<QString, kFields> text;
+
+    QString& operator[](Field f) { return text[static_cast<size_t>(f)]; }
+    const QString& operator[](Field f) const { return text[static_cast<size_t>(f)]; }
+    friend bool operator==(const VisitDraft&, const VisitDraft&) = default;
+};
+
+/// What a draft is judged against.
+struct VisitPlace {
+    core::ColonyId colony;
+    QString label;
+    core::Day since;
+    std::optional<core::Day> ended;
+    core::Day today;
+    int frames = 10;   ///< of its box
+    int boxesNow = 1;  ///< brood boxes where the visit does not say
+    std::vector<core::Day> visited; ///< days that have a visit already
+};
+
+/// What is wrong in one field; the day and the boxes have none of the typed fields.
+struct Problem {
+    std::optional<Field> field;
+    QString text;
+};
+
+/// All that keeps the draft from being saved; empty: it can be. A draft with nothing seen is a problem too.
+std::vector<Problem> problems(const VisitDraft& draft, const VisitPlace& place);
+
+/// The visit; only of a draft without problems.
+core::Visit visitOf(const VisitDraft& draft, const VisitPlace& place);
+
+} // namespace ui::visit

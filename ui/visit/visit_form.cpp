@@ -1,0 +1,288 @@
+#include "ui/visit/visit_form.h"
+
+#include "ui/look/colours.h"
+#include "ui/look/type.h"
+#include "ui/look/words.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QDateEdit>
+#include <QGridLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace ui::visit {
+
+namespace {
+
+struct QueenWord {
+    std::optional<core::QueenSeen> seen;
+    QString text;
+};
+
+std::vector<QueenWord> queenWords() {
+    using core::QueenSeen;
+    return {{std::nullopt, VisitForm::tr("not looked for")},
+            {QueenSeen::Seen, VisitForm::tr("seen")},
+            {QueenSeen::Eggs, VisitForm::tr("eggs seen")},
+            {QueenSeen::Virgin, VisitForm::tr("a virgin")},
+            {QueenSeen::DroneLayer, VisitForm::tr("a drone-layer")},
+            {QueenSeen::None, VisitForm::tr("none")},
+            {QueenSeen::LayingWorkers, VisitForm::tr("laying workers")},
+            {QueenSeen::Unknown, VisitForm::tr("looked for, not known")}};
+}
+
+QStringList signWords() {
+    return {VisitForm::tr("foulbrood (American)"), VisitForm::tr("foulbrood (European)"),
+            VisitForm::tr("brood in doubt"),       VisitForm::tr("chalkbrood"),
+            VisitForm::tr("sacbrood"),             VisitForm::tr("nosema"),
+            VisitForm::tr("deformed wings")};
+}
+
+} // namespace
+
+VisitForm::VisitForm(QWidget* parent) : QWidget(parent) {
+    auto* all = new QVBoxLayout(this);
+    all->setContentsMargins(20, 14, 20, 16);
+    all->setSpacing(8);
+    m_title = new QLabel(this);
+    m_title->setFont(look::headingFont(font()));
+    all->addWidget(m_title);
+    auto* grid = new QGridLayout;
+    grid->setHorizontalSpacing(10);
+    grid->setVerticalSpacing(4);
+    grid->setColumnStretch(3, 1);
+    buildTop(grid);
+    buildFrames(grid);
+    buildBrood(grid);
+    buildRest(grid);
+    all->addLayout(grid);
+    m_problem = new QLabel(this);
+    m_problem->setWordWrap(true);
+    all->addWidget(m_problem);
+    m_save = new QPushButton(tr("&Save visit"), this);
+    m_save->setObjectName(QStringLiteral("saveVisit"));
+    m_save->setProperty("primary", true);
+    connect(m_save, &QPushButton::clicked, this, &VisitForm::save);
+    all->addWidget(m_save, 0, Qt::AlignLeft);
+    auto* hint = new QLabel(tr("Tab goes on, Enter saves, Escape leaves. Frames may be typed as 3, 3.25, 3¼ or 3 1/4; "
+                               "what was not looked at stays empty."),
+                            this);
+    hint->setWordWrap(true);
+    hint->setProperty("quiet", true);
+    all->addWidget(hint);
+    all->addStretch(1);
+}
+
+QLineEdit* VisitForm::addEdit(Field field, const QString& accessibleName) {
+    auto* edit = new QLineEdit(this);
+    edit->setAccessibleName(accessibleName);
+    edit->setAccessibleDescription(tr("Leave empty if not recorded"));
+    edit->setObjectName(QStringLiteral("visitField%1").arg(static_cast<int>(field)));
+    if (field != Field::Note && field != Field::By) edit->setMaximumWidth(86);
+    connect(edit, &QLineEdit::textChanged, this, &VisitForm::check);
+    m_edits[static_cast<size_t>(field)] = edit;
+    return edit;
+}
+
+QLabel* VisitForm::problemRow(QGridLayout* grid, int row, std::initializer_list<Field> fields) {
+    auto* label = new QLabel(this);
+    label->setProperty("warns", true);
+    label->setWordWrap(true);
+    label->hide();
+    grid->addWidget(label, row, 1, 1, 3);
+    for (Field f : fields) m_problemOf[f] = label;
+    return label;
+}
+
+void VisitForm::buildTop(QGridLayout* grid) {
+    m_day = new QDateEdit(this);
+    m_day->setDisplayFormat(QStringLiteral("d MMM yyyy"));
+    m_day->setAccessibleName(tr("Day of the visit"));
+    m_day->setObjectName(QStringLiteral("visitDay"));
+    connect(m_day, &QDateEdit::dateChanged, this, &VisitForm::check);
+    auto* dayLabel = new QLabel(tr("&Day"), this);
+    dayLabel->setBuddy(m_day);
+    grid->addWidget(dayLabel, 0, 0);
+    grid->addWidget(m_day, 0, 1, 1, 2);
+    m_boxes = new QComboBox(this);
+    m_boxes->addItems({tr("as before"), tr("one"), tr("two")});
+    m_boxes->setAccessibleName(tr("Brood boxes from that day on"));
+    connect(m_boxes, &QComboBox::currentIndexChanged, this, &VisitForm::check);
+    auto* boxesLabel = new QLabel(tr("&Brood boxes"), this);
+    boxesLabel->setBuddy(m_boxes);
+    grid->addWidget(boxesLabel, 1, 0);
+    grid->addWidget(m_boxes, 1, 1, 1, 2);
+}
+
+void VisitForm::buildFrames(QGridLayout* grid) {
+    const QStringList heads{tr("from above"), tr("from below"), tr("stores")};
+    for (int i = 0; i < 3; ++i) {
+        auto* head = new QLabel(heads[i], this);
+        head->setProperty("quiet", true);
+        grid->addWidget(head, 2, i + 1);
+    }
+    auto* lower = new QLabel(tr("&Frames of bees"), this);
+    grid->addWidget(lower, 3, 0);
+    grid->addWidget(addEdit(Field::BeesTop, tr("Frames of bees seen from above")), 3, 1);
+    grid->addWidget(addEdit(Field::BeesBottom, tr("Frames of bees seen from below")), 3, 2);
+    grid->addWidget(addEdit(Field::Stores, tr("Frames of stores")), 3, 3);
+    lower->setBuddy(m_edits[static_cast<size_t>(Field::BeesTop)]);
+    problemRow(grid, 4, {Field::BeesTop, Field::BeesBottom, Field::Stores});
+    m_upperLabel = new QLabel(tr("&Upper box"), this);
+    grid->addWidget(m_upperLabel, 5, 0);
+    grid->addWidget(addEdit(Field::UpperTop, tr("Upper box, frames of bees seen from above")), 5, 1);
+    grid->addWidget(addEdit(Field::UpperBottom, tr("Upper box, frames of bees seen from below")), 5, 2);
+    grid->addWidget(addEdit(Field::UpperStores, tr("Upper box, frames of stores")), 5, 3);
+    m_upperLabel->setBuddy(m_edits[static_cast<size_t>(Field::UpperTop)]);
+    problemRow(grid, 6, {Field::UpperTop, Field::UpperBottom, Field::UpperStores});
+}
+
+void VisitForm::buildBrood(QGridLayout* grid) {
+    m_queen = new QComboBox(this);
+    for (const QueenWord& w : queenWords()) m_queen->addItem(w.text);
+    m_queen->setAccessibleName(tr("Queen"));
+    connect(m_queen, &QComboBox::currentIndexChanged, this, &VisitForm::check);
+    auto* queen = new QLabel(tr("&Queen"), this);
+    queen->setBuddy(m_queen);
+    grid->addWidget(queen, 7, 0);
+    grid->addWidget(m_queen, 7, 1, 1, 3);
+    auto* brood = new QLabel(tr("B&rood frames"), this);
+    grid->addWidget(brood, 8, 0);
+    grid->addWidget(addEdit(Field::Brood, tr("Brood frames")), 8, 1);
+    brood->setBuddy(m_edits[static_cast<size_t>(Field::Brood)]);
+    auto* checked = new QLabel(tr("&checked"), this);
+    checked->setToolTip(tr("Brood frames examined for disease"));
+    grid->addWidget(checked, 8, 2, Qt::AlignRight);
+    grid->addWidget(addEdit(Field::Checked, tr("Brood frames examined for disease")), 8, 3);
+    checked->setBuddy(m_edits[static_cast<size_t>(Field::Checked)]);
+    problemRow(grid, 9, {Field::Brood, Field::Checked});
+    grid->addWidget(new QLabel(tr("Signs seen"), this), 10, 0, Qt::AlignTop);
+    auto* signs = new QVBoxLayout;
+    signs->setSpacing(1);
+    const QStringList words = signWords();
+    for (size_t i = 0; i < m_signs.size(); ++i) {
+        m_signs[i] = new QCheckBox(words[static_cast<qsizetype>(i)], this);
+        m_signs[i]->setAccessibleName(tr("Sign: %1").arg(words[static_cast<qsizetype>(i)]));
+        connect(m_signs[i], &QCheckBox::toggled, this, &VisitForm::check);
+        signs->addWidget(m_signs[i]);
+    }
+    grid->addLayout(signs, 10, 1, 1, 3);
+}
+
+void VisitForm::buildRest(QGridLayout* grid) {
+    const auto pair = [&](int row, const QString& a, Field fa, const QString& spokenA, const QString& b, Field fb,
+                          const QString& spokenB) {
+        auto* left = new QLabel(a, this);
+        grid->addWidget(left, row, 0);
+        grid->addWidget(addEdit(fa, spokenA), row, 1);
+        left->setBuddy(m_edits[static_cast<size_t>(fa)]);
+        auto* right = new QLabel(b, this);
+        grid->addWidget(right, row, 2, Qt::AlignRight);
+        grid->addWidget(addEdit(fb, spokenB), row, 3);
+        right->setBuddy(m_edits[static_cast<size_t>(fb)]);
+        problemRow(grid, row + 1, {fa, fb});
+    };
+    pair(11, tr("&Weight, kg"), Field::Gross, tr("Weight of the whole hive in kilograms"), tr("s&upers"), Field::Supers,
+         tr("Honey boxes on the hive"));
+    pair(13, tr("&Mites"), Field::Mites, tr("Mites counted"), tr("in b&ees"), Field::Sample, tr("Bees in the sample"));
+    int row = 15;
+    for (const auto& [field, text, spoken] :
+         {std::tuple{Field::By, tr("B&y"), tr("Seen by")}, std::tuple{Field::Note, tr("&Note"), tr("Note")}}) {
+        auto* label = new QLabel(text, this);
+        grid->addWidget(label, row, 0);
+        grid->addWidget(addEdit(field, spoken), row, 1, 1, 3);
+        label->setBuddy(m_edits[static_cast<size_t>(field)]);
+        ++row;
+    }
+}
+
+void VisitForm::start(const VisitPlace& place, const VisitDraft& draft) {
+    m_place = place;
+    m_title->setText(tr("Visit of %1").arg(place.label));
+    m_day->setDate(core::toDate(draft.day));
+    m_boxes->setCurrentIndex(draft.boxes.value_or(0));
+    const auto words = queenWords();
+    for (size_t i = 0; i < words.size(); ++i)
+        if (words[i].seen == draft.queen) m_queen->setCurrentIndex(static_cast<int>(i));
+    for (size_t i = 0; i < m_signs.size(); ++i) m_signs[i]->setChecked(draft.signs.has(static_cast<core::Sign>(i)));
+    for (size_t i = 0; i < kFields; ++i) m_edits[i]->setText(draft.text[i]);
+    m_started = this->draft();
+    m_leaving = false;
+    check();
+    m_edits[static_cast<size_t>(Field::BeesTop)]->setFocus(Qt::OtherFocusReason);
+}
+
+VisitDraft VisitForm::draft() const {
+    VisitDraft d;
+    d.day = core::dayOf(m_day->date());
+    if (m_boxes->currentIndex() > 0) d.boxes = m_boxes->currentIndex();
+    d.queen = queenWords()[static_cast<size_t>(std::max(m_queen->currentIndex(), 0))].seen;
+    for (size_t i = 0; i < m_signs.size(); ++i)
+        if (m_signs[i]->isChecked()) d.signs.add(static_cast<core::Sign>(i));
+    for (size_t i = 0; i < kFields; ++i) d.text[i] = m_edits[i]->text();
+    return d;
+}
+
+void VisitForm::check() {
+    if (!m_save) return;
+    m_leaving = false;
+    const VisitDraft d = draft();
+    const bool two = d.boxes.value_or(m_place.boxesNow) == 2;
+    bool anyUpper = false;
+    for (Field f : {Field::UpperTop, Field::UpperBottom, Field::UpperStores}) anyUpper |= !d[f].isEmpty();
+    m_upperLabel->setVisible(two || anyUpper);
+    for (Field f : {Field::UpperTop, Field::UpperBottom, Field::UpperStores})
+        m_edits[static_cast<size_t>(f)]->setVisible(two || anyUpper);
+    const std::vector<Problem> found = problems(d, m_place);
+    for (auto& [field, label] : m_problemOf) label->hide();
+    QStringList whole;
+    for (const Problem& p : found) {
+        if (!p.field || !m_problemOf.contains(*p.field)) {
+            whole << p.text;
+            continue;
+        }
+        QLabel* label = m_problemOf.at(*p.field);
+        label->setText(label->isHidden() ? p.text : label->text() + u' ' + p.text);
+        label->show();
+    }
+    m_problem->setText(whole.join(u' '));
+    m_problem->setProperty("warns", dirty());
+    m_save->setEnabled(found.empty());
+    m_save->setToolTip(found.empty() ? tr("Enter") : found.front().text);
+}
+
+void VisitForm::save() {
+    const VisitDraft d = draft();
+    const auto found = problems(d, m_place);
+    if (found.empty()) return emit saveAsked(visitOf(d, m_place));
+    emit said(found.front().text);
+    if (found.front().field) m_edits[static_cast<size_t>(*found.front().field)]->setFocus();
+}
+
+void VisitForm::leave() {
+    if (dirty() && !m_leaving) {
+        m_leaving = true;
+        return emit said(tr("This visit is not saved: Enter saves it, Escape again throws the typing away."));
+    }
+    emit leaveAsked();
+}
+
+void VisitForm::keyPressEvent(QKeyEvent* event) {
+    switch (event->key()) {
+    case Qt::Key_Return:
+    case Qt::Key_Enter: return save();
+    case Qt::Key_Escape: return leave();
+    default: QWidget::keyPressEvent(event);
+    }
+}
+
+void VisitForm::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    m_edits[static_cast<size_t>(Field::BeesTop)]->setFocus(Qt::OtherFocusReason);
+}
+
+} // namespace ui::visit

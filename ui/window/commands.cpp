@@ -1,0 +1,72 @@
+#include "ui/window/commands.h"
+
+#include <QAction>
+#include <QFileInfo>
+#include <QMenu>
+#include <QMenuBar>
+
+namespace ui::window {
+
+QAction* Commands::add(QMenu* menu, const QString& text, const QString& keys, const QString& tip) {
+    QAction* action = menu->addAction(text);
+    if (!keys.isEmpty()) action->setShortcut(QKeySequence(keys));
+    action->setStatusTip(tip);
+    m_window->addAction(action); // its keys work wherever the focus is
+    return action;
+}
+
+Commands::Commands(QMenuBar* bar, QWidget* window) : QObject(window), m_window(window) {
+    QMenu* book = bar->addMenu(tr("&Book"));
+    makeBook = add(book, tr("&New…"), QStringLiteral("Ctrl+N"), tr("Make a new, empty book"));
+    openBook = add(book, tr("&Open…"), QStringLiteral("Ctrl+O"), tr("Open a book"));
+    m_recent = book->addMenu(tr("&Recent"));
+    book->addSeparator();
+    importCsv = add(book, tr("&Import CSV files…"), {}, tr("Read yards, colonies and visits from a folder of CSV files"));
+    book->addSeparator();
+    preview = add(book, tr("Pre&view worksheet"), QStringLiteral("Ctrl+Shift+P"), tr("Look at the merge day's worksheet"));
+    print = add(book, tr("&Print worksheet…"), QStringLiteral("Ctrl+P"), tr("Print the merge day's worksheet"));
+    pdf = add(book, tr("Worksheet as P&DF…"), {}, tr("Write the merge day's worksheet to a file"));
+    book->addSeparator();
+    close = add(book, tr("&Close"), QStringLiteral("Ctrl+Q"), tr("Close the window; everything is saved"));
+    QMenu* edit = bar->addMenu(tr("&Edit"));
+    undo = add(edit, tr("&Undo"), QStringLiteral("Ctrl+Z"), tr("Take the last edit back"));
+    redo = add(edit, tr("&Redo"), QStringLiteral("Ctrl+Shift+Z"), tr("Make the edit again that was taken back"));
+    edit->addSeparator();
+    logVisit = add(edit, tr("&Log a visit…"), QStringLiteral("Ctrl+L"), tr("Write down a visit of the chosen hive"));
+    QMenu* view = bar->addMenu(tr("&View"));
+    yardPlan = add(view, tr("Yard &plan"), QStringLiteral("Ctrl+1"), tr("The yard as it stands today"));
+    mergeDay = add(view, tr("&Merge day"), QStringLiteral("Ctrl+2"), tr("What to unite, and what not to touch"));
+    view->addSeparator();
+    zoomIn = add(view, tr("Zoom &in"), QStringLiteral("Ctrl++"), tr("Look closer"));
+    zoomOut = add(view, tr("Zoom &out"), QStringLiteral("Ctrl+-"), tr("Look from further away"));
+    fit = add(view, tr("&Whole yard"), QStringLiteral("Ctrl+0"), tr("Show the whole yard"));
+    view->addSeparator();
+    table = add(view, tr("&Table of hives"), QStringLiteral("Ctrl+T"), tr("The same hives as a table beside the plan"));
+    table->setCheckable(true);
+    setBookOpen(false, false);
+    setUndo({}, {});
+}
+
+void Commands::setBookOpen(bool open, bool writable) {
+    for (QAction* a : {yardPlan, mergeDay, zoomIn, zoomOut, fit, table, preview, print, pdf}) a->setEnabled(open);
+    for (QAction* a : {importCsv, logVisit}) a->setEnabled(open && writable);
+}
+
+void Commands::setUndo(const QString& undoText, const QString& redoText) {
+    undo->setEnabled(!undoText.isEmpty());
+    undo->setText(undoText.isEmpty() ? tr("&Undo") : tr("&Undo: %1").arg(undoText));
+    redo->setEnabled(!redoText.isEmpty());
+    redo->setText(redoText.isEmpty() ? tr("&Redo") : tr("&Redo: %1").arg(redoText));
+}
+
+void Commands::setRecent(const QStringList& paths) {
+    m_recent->clear();
+    for (const QString& path : paths) {
+        QAction* action = m_recent->addAction(QFileInfo(path).completeBaseName());
+        action->setStatusTip(path);
+        connect(action, &QAction::triggered, this, [this, path] { emit recentAsked(path); });
+    }
+    m_recent->setEnabled(!paths.isEmpty());
+}
+
+} // namespace ui::window

@@ -1,0 +1,36 @@
+#pragma once
+
+#include <QObject>
+#include <QStringList>
+
+class QAction;
+class QMenu;
+class QMenuBar;
+
+namespace ui::window {
+
+/// The window's commands by name, with keys and menus; the window connects them.
+class Commands : public QObject {
+    Q_OBJECT
+public:
+    Commands(QMenuBar* bar, QWidget* window);
+
+    QAction *makeBook, *openBook, *importCsv, *preview, *print, *pdf, *close;
+    QAction *undo, *redo, *logVisit;
+    QAction *yardPlan, *mergeDay, *zoomIn, *zoomOut, *fit, *table;
+
+    void setBookOpen(bool open, bool writable);
+    void setUndo(const QString& undoText, const QString& redoText);
+    void setRecent(const QStringList& paths);
+
+signals:
+    void recentAsked(const QString& path);
+
+private:
+    QAction* add(QMenu* menu, const QString& text, const QString& keys, const QString& tip);
+
+    QWidget* m_window;
+    QMenu* m_recent;
+};
+
+} // namespace ui::window

@@ -1,0 +1,51 @@
+#include "ui/window/import_folder.h"
+
+#include "core/exchange/import.h"
+
+#include <QCoreApplication>
+#include <QDir>
+#include <QFileInfo>
+
+namespace ui::window {
+
+namespace {
+struct Folder {
+    Q_DECLARE_TR_FUNCTIONS(Folder)
+};
+} // namespace
+
+ImportedFolder importFolderInto(core::edit::Session& session, const QString& folder) {
+    core::exchange::ImportFiles files;
+    for (const core::exchange::FileKind kind : core::exchange::kFileKinds) {
+        const QString path = QDir(folder).filePath(core::exchange::fileName(kind));
+        if (QFileInfo::exists(path)) files.files.push_back({kind, path});
+    }
+    ImportedFolder out;
+    if (files.files.empty()) {
+        out.faults << Folder::tr("%1 holds none of the files yards.csv, colonies.csv, visits.csv, transfers.csv, "
+                                 "results.csv, treatments.csv, lineage.csv, placements.csv, box_kinds.csv, settings.csv.")
+                          .arg(folder);
+        return out;
+    }
+    const core::exchange::ImportReport report = core::exchange::importFiles(session, files, false);
+    out.faults = report.faults.lines();
+    out.summary = report.line ? report.summary().join(QStringLiteral("; ")) + Folder::tr(" · saved")
+                              : Folder::tr("The book has all of it already; nothing was changed.");
+    return out;
+}
+
+std::unique_ptr<core::edit::Session> openOrRead(const QString& path, const core::Clock& clock) {
+    using core::edit::Session;
+    try {
+        return Session::open(path, clock);
+    } catch (const core::Error&) {
+        try {
+            return Session::open(path, clock, Session::Access::ReadOnly);
+        } catch (const core::Error&) {
+            // for reading neither: what stood against writing is the thing to say
+        }
+        throw;
+    }
+}
+
+} // namespace ui::window

@@ -1,0 +1,19 @@
+#pragma once
+
+#include "ui/dialogs.h"
+
+namespace ui::window {
+
+/// Asks on the screen, over the active window.
+class RealDialogs : public Dialogs {
+public:
+    void showError(const core::Error& error) override;
+    void showFaults(const QString& title, const QStringList& faults) override;
+    std::optional<QString> bookToOpen() override;
+    std::optional<QString> bookToMake() override;
+    std::optional<QString> folderOfCsv() override;
+    std::optional<QString> pdfToWrite(const QString& suggestedName) override;
+    std::optional<core::edit::Correction> correction(const QString& what, const QString& message) override;
+};
+
+} // namespace ui::window

@@ -1,0 +1,119 @@
+#include "ui/window/snapshots.h"
+
+#include "core/base/error.h"
+#include "ui/board/board.h"
+#include "ui/look/sheet.h"
+#include "ui/window/main_window.h"
+#include "ui/window/work_page.h"
+
+#include <QApplication>
+#include <QDir>
+#include <QTimeZone>
+
+namespace ui::window {
+
+namespace {
+
+struct FixedClock : core::Clock {
+    explicit FixedClock(core::Day day) : m_day(day) {}
+    QDateTime nowUtc() const override { return QDateTime(core::toDate(m_day), QTime(9, 0), QTimeZone::utc()); }
+    core::Day today() const override { return m_day; }
+
+private:
+    core::Day m_day;
+};
+
+/// Pictures are taken of what is there; a question is an error.
+struct NoDialogs : Dialogs {
+    void showError(const core::Error& error) override { throw error; }
+    void showFaults(const QString& title, const QStringList&) override { refuse(title); }
+    std::optional<QString> bookToOpen() override { return std::nullopt; }
+    std::optional<QString> bookToMake() override { return std::nullopt; }
+    std::optional<QString> folderOfCsv() override { return std::nullopt; }
+    std::optional<QString> pdfToWrite(const QString&) override { return std::nullopt; }
+    std::optional<core::edit::Correction> correction(const QString& what, const QString&) override {
+        refuse(what);
+        return std::nullopt;
+    }
+    static void refuse(const QString& what) { throw core::Error(core::Error::Kind::Internal, what); }
+};
+
+class Camera {
+public:
+    Camera(const QString& folder, QStringList& written) : m_folder(folder), m_written(written) {}
+
+    void take(MainWindow& window, const QString& name) {
+        QCoreApplication::processEvents();
+        QCoreApplication::sendPostedEvents();
+        const QString path = QDir(m_folder).filePath(name + QStringLiteral(".png"));
+        if (!window.grab().save(path))
+            throw core::Error(core::Error::Kind::Book, QCoreApplication::translate("Screenshots", "Cannot write %1.").arg(path));
+        m_written << path;
+    }
+
+private:
+    QString m_folder;
+    QStringList& m_written;
+};
+
+/// The yard with the most to do, a held hive of it and a host.
+struct Sights {
+    std::optional<core::YardId> yard;
+    std::optional<core::ColonyId> held;
+    std::optional<core::ColonyId> host;
+};
+
+Sights sightsOf(const desk::Reading& r) {
+    Sights out;
+    size_t most = 0;
+    for (size_t y = 0; y < r.snapshot.yards.size(); ++y) {
+        const core::YardIx yard{static_cast<qint32>(y)};
+        Sights here{r.snapshot.yards[y].id, {}, {}};
+        size_t things = 0;
+        for (const auto& h : r.plan.holds)
+            if (r.factsOf(h.colony).yard == yard) here.held = r.snapshot.colony(h.colony).id, ++things;
+        for (const auto& u : r.plan.unions)
+            if (u.yard == yard) here.host = r.snapshot.colony(u.host).id, things += 2;
+        if (things >= most) out = here, most = things;
+    }
+    return out;
+}
+
+void takeAll(const QString& book, core::Day on, Camera& camera, const QString& shade) {
+    const FixedClock clock(on);
+    NoDialogs dialogs;
+    MainWindow window(clock, dialogs);
+    if (!window.openBook(book)) return;
+    window.show();
+    const Sights sights = sightsOf(window.desk()->reading());
+    if (sights.yard) window.desk()->setYard(*sights.yard);
+    camera.take(window, QStringLiteral("yard-plan-") + shade);
+    if (sights.held) window.desk()->choose(sights.held);
+    camera.take(window, QStringLiteral("colony-card-") + shade);
+    window.setPlace(Place::MergeDay);
+    window.desk()->choose(sights.host);
+    camera.take(window, QStringLiteral("merge-day-") + shade);
+    window.page()->setTableShown(true);
+    camera.take(window, QStringLiteral("table-") + shade);
+    window.page()->setTableShown(false);
+    window.setPlace(Place::YardPlan);
+    window.page()->logVisit();
+    camera.take(window, QStringLiteral("visit-") + shade);
+}
+
+} // namespace
+
+QStringList saveScreenshots(const QString& book, core::Day on, const QString& folder) {
+    look::setUpStyle();
+    QStringList written;
+    Camera camera(folder, written);
+    const QPalette before = QApplication::palette();
+    for (const bool dark : {false, true}) {
+        QApplication::setPalette(look::paletteOf(look::colours(dark)));
+        takeAll(book, on, camera, dark ? QStringLiteral("dark") : QStringLiteral("light"));
+    }
+    QApplication::setPalette(before);
+    return written;
+}
+
+} // namespace ui::window

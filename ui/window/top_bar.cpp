@@ -1,0 +1,64 @@
+#include "ui/window/top_bar.h"
+
+#include <QButtonGroup>
+#include <QHBoxLayout>
+#include <QMenuBar>
+#include <QPushButton>
+
+namespace ui::window {
+
+TopBar::TopBar(QWidget* parent)
+    : QWidget(parent), m_menus(new QMenuBar(this)), m_places(new QButtonGroup(this)), m_undo(new QPushButton(this)) {
+    auto* all = new QHBoxLayout(this);
+    all->setContentsMargins(8, 0, 12, 0);
+    all->setSpacing(0);
+    m_menus->setNativeMenuBar(false);
+    m_menus->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Preferred);
+    all->addWidget(m_menus);
+    all->addSpacing(14);
+    const std::pair<Place, QString> places[] = {{Place::YardPlan, tr("Yard plan")}, {Place::MergeDay, tr("Merge day")}};
+    for (const auto& [place, name] : places) {
+        auto* button = new QPushButton(name, this);
+        button->setProperty("place", true);
+        button->setCheckable(true);
+        button->setAccessibleName(tr("Place: %1").arg(name));
+        m_places->addButton(button, static_cast<int>(place));
+        all->addWidget(button);
+    }
+    connect(m_places, &QButtonGroup::idClicked, this, [this](int id) { emit placeAsked(static_cast<Place>(id)); });
+    all->addStretch(1);
+    m_undo->setProperty("plain", true);
+    m_undo->setObjectName(QStringLiteral("undoButton"));
+    m_undo->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Preferred);
+    connect(m_undo, &QPushButton::clicked, this, &TopBar::undoAsked);
+    all->addWidget(m_undo);
+    setUndo({});
+}
+
+void TopBar::setPlacesShown(bool shown) {
+    for (QAbstractButton* b : m_places->buttons()) b->setVisible(shown);
+}
+
+void TopBar::setPlace(Place place) { m_places->button(static_cast<int>(place))->setChecked(true); }
+
+void TopBar::setUndo(const QString& text) {
+    m_undoText = text.isEmpty() ? QString() : tr("Undo: %1 · saved").arg(text);
+    m_undo->setVisible(!text.isEmpty());
+    m_undo->setAccessibleName(m_undoText.isEmpty() ? tr("Nothing to undo") : m_undoText);
+    m_undo->setToolTip(m_undoText);
+    elide();
+}
+
+QString TopBar::undoShown() const { return m_undoText; }
+
+void TopBar::elide() {
+    const int room = std::max(width() / 2 - 40, 120);
+    m_undo->setText(m_undo->fontMetrics().elidedText(m_undoText, Qt::ElideRight, room));
+}
+
+void TopBar::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    elide();
+}
+
+} // namespace ui::window

@@ -1,0 +1,43 @@
+#pragma once
+
+#include <QWidget>
+
+class QButtonGroup;
+class QMenuBar;
+class QPushButton;
+
+namespace ui::window {
+
+enum class Place { YardPlan, MergeDay };
+
+/// Menus, the places, and at the right what was last done, with its undo.
+class TopBar : public QWidget {
+    Q_OBJECT
+public:
+    explicit TopBar(QWidget* parent = nullptr);
+
+    QMenuBar* menus() const { return m_menus; }
+    void setPlacesShown(bool shown);
+    void setPlace(Place place);
+    /// "Carried K5 2.0 m east"; empty: nothing to undo.
+    void setUndo(const QString& text);
+    QString undoShown() const;
+    QPushButton* undoButton() const { return m_undo; }
+
+signals:
+    void placeAsked(Place place);
+    void undoAsked();
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
+private:
+    void elide();
+
+    QMenuBar* m_menus;
+    QButtonGroup* m_places;
+    QPushButton* m_undo;
+    QString m_undoText;
+};
+
+} // namespace ui::window

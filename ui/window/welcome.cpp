@@ -1,0 +1,76 @@
+#include "ui/window/welcome.h"
+
+#include "ui/look/type.h"
+
+#include <QFileInfo>
+#include <QLabel>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace ui::window {
+
+Welcome::Welcome(QWidget* parent) : QWidget(parent) {
+    auto* across = new QHBoxLayout(this);
+    across->addStretch(2);
+    auto* middle = new QWidget(this);
+    middle->setFixedWidth(460);
+    m_column = new QVBoxLayout(middle);
+    m_column->setSpacing(10);
+    across->addWidget(middle);
+    across->addStretch(3);
+}
+
+void Welcome::clear() {
+    while (QLayoutItem* item = m_column->takeAt(0)) {
+        delete item->widget();
+        delete item;
+    }
+    m_column->addStretch(2);
+}
+
+void Welcome::addTitle(const QString& text, const QString& sentence) {
+    auto* title = new QLabel(text, this);
+    title->setFont(look::headingFont(look::headingFont(font())));
+    m_column->addWidget(title);
+    auto* next = new QLabel(sentence, this);
+    next->setWordWrap(true);
+    m_column->addWidget(next);
+}
+
+QPushButton* Welcome::addButton(const QString& text, bool primary) {
+    auto* button = new QPushButton(text, this);
+    button->setProperty(primary ? "primary" : "other", true);
+    m_column->addWidget(button, 0, Qt::AlignLeft);
+    return button;
+}
+
+void Welcome::showStart(const QStringList& recent) {
+    clear();
+    addTitle(tr("Yardwright"), tr("A book of your yards: where every hive stands, what was seen at every visit, and "
+                                  "what to unite before winter. Make a book to begin, or open one."));
+    connect(addButton(tr("&New book…"), true), &QPushButton::clicked, this, &Welcome::makeAsked);
+    connect(addButton(tr("&Open a book…"), false), &QPushButton::clicked, this, &Welcome::openAsked);
+    if (!recent.isEmpty()) {
+        auto* label = new QLabel(tr("Opened before"), this);
+        label->setProperty("quiet", true);
+        m_column->addSpacing(10);
+        m_column->addWidget(label);
+    }
+    for (const QString& path : recent) {
+        QPushButton* button = addButton(QFileInfo(path).completeBaseName(), false);
+        button->setProperty("plain", true);
+        button->setToolTip(path);
+        connect(button, &QPushButton::clicked, this, [this, path] { emit recentAsked(path); });
+    }
+    m_column->addStretch(3);
+}
+
+void Welcome::showEmptyBook(const QString& title) {
+    clear();
+    addTitle(title, tr("This book has no yard yet. Put yards.csv, colonies.csv and visits.csv (a notebook's lists, one "
+                       "row a hive or a visit) into one folder and read them in; everything can be undone."));
+    connect(addButton(tr("&Import CSV files…"), true), &QPushButton::clicked, this, &Welcome::importAsked);
+    m_column->addStretch(3);
+}
+
+} // namespace ui::window

@@ -1,0 +1,36 @@
+#pragma once
+
+#include <QStringList>
+#include <QWidget>
+
+class QLabel;
+class QPushButton;
+class QVBoxLayout;
+
+namespace ui::window {
+
+/// Shown where there is nothing to draw yet: one sentence on what to do next, with its button.
+class Welcome : public QWidget {
+    Q_OBJECT
+public:
+    explicit Welcome(QWidget* parent = nullptr);
+
+    /// No book is open.
+    void showStart(const QStringList& recent);
+    /// The open book has no yard yet.
+    void showEmptyBook(const QString& title);
+
+signals:
+    void makeAsked();
+    void openAsked();
+    void importAsked();
+    void recentAsked(const QString& path);
+
+private:
+    void clear();
+    void addTitle(const QString& text, const QString& sentence);
+    QPushButton* addButton(const QString& text, bool primary);
+    QVBoxLayout* m_column;
+};
+
+} // namespace ui::window

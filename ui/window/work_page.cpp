@@ -1,0 +1,220 @@
+#include "ui/window/work_page.h"
+
+#include "ui/board/board.h"
+#include "ui/card/colony_card.h"
+#include "ui/plan/plan_view.h"
+#include "ui/table/hive_model.h"
+#include "ui/visit/visit_form.h"
+#include "ui/window/yard_list.h"
+
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QSplitter>
+#include <QStackedWidget>
+#include <QTableView>
+
+namespace ui::window {
+
+namespace {
+constexpr int kVisitsOnCard = 8;
+constexpr int kAllVisits = 100000;
+} // namespace
+
+WorkPage::WorkPage(desk::Desk& desk, Dialogs& dialogs, QWidget* parent)
+    : QWidget(parent), m_desk(desk), m_dialogs(dialogs), m_yards(new YardList(this)) {
+    auto* all = new QHBoxLayout(this);
+    all->setContentsMargins(0, 0, 0, 0);
+    auto* across = new QSplitter(Qt::Horizontal, this);
+    across->setHandleWidth(1);
+    across->addWidget(m_yards);
+    buildMiddle(across);
+    buildRight(across);
+    across->setStretchFactor(1, 1);
+    across->setSizes({210, 860, 370});
+    across->setCollapsible(1, false);
+    all->addWidget(across);
+    connect(m_yards, &YardList::chosen, this, [this](core::YardId yard) { m_desk.setYard(yard); });
+    connectPlan();
+    connectRight();
+    connect(&m_desk, &desk::Desk::read, this, &WorkPage::showAll);
+    connect(&m_desk, &desk::Desk::yardChanged, this, &WorkPage::showYard);
+    connect(&m_desk, &desk::Desk::chosenChanged, this, &WorkPage::showChosen);
+    showAll();
+}
+
+void WorkPage::buildMiddle(QSplitter* across) {
+    auto* down = new QSplitter(Qt::Vertical, across);
+    down->setHandleWidth(1);
+    m_plan = new plan::PlanView(down);
+    m_plan->setEmptyText(tr("No hive stands in this yard on this day."));
+    m_table = new QTableView(down);
+    m_hives = new table::HiveModel(this);
+    m_sorter = new table::HiveSorter(this);
+    m_sorter->setSourceModel(m_hives);
+    m_table->setModel(m_sorter);
+    m_table->setSortingEnabled(true);
+    m_table->sortByColumn(0, Qt::AscendingOrder);
+    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    m_table->setSelectionMode(QAbstractItemView::SingleSelection);
+    m_table->setTabKeyNavigation(false);
+    m_table->verticalHeader()->hide();
+    m_table->horizontalHeader()->setStretchLastSection(true);
+    m_table->setAccessibleName(tr("Table of hives"));
+    m_table->hide();
+    down->addWidget(m_plan);
+    down->addWidget(m_table);
+    down->setStretchFactor(0, 3);
+    down->setStretchFactor(1, 2);
+    down->setCollapsible(0, false);
+    across->addWidget(down);
+    connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this](const QModelIndex& now) {
+        if (!m_telling && now.isValid()) m_desk.choose(m_hives->colonyAt(m_sorter->mapToSource(now).row()));
+    });
+    connect(m_table, &QTableView::activated, this, [this](const QModelIndex& at) {
+        if (at.isValid()) openCard(m_hives->colonyAt(m_sorter->mapToSource(at).row()));
+    });
+}
+
+void WorkPage::buildRight(QSplitter* across) {
+    m_right = new QStackedWidget(across);
+    m_right->setMinimumWidth(330);
+    m_card = new card::ColonyCard(m_right);
+    m_board = new board::Board(m_right);
+    m_form = new visit::VisitForm(m_right);
+    m_right->addWidget(m_card);
+    m_right->addWidget(m_board);
+    m_right->addWidget(m_form);
+    across->addWidget(m_right);
+}
+
+void WorkPage::connectPlan() {
+    connect(m_plan, &plan::PlanView::chosen, this, [this](auto colony) { m_desk.choose(colony); });
+    connect(m_plan, &plan::PlanView::opened, this, &WorkPage::openCard);
+    connect(m_plan, &plan::PlanView::carryAsked, this, [this](core::ColonyId colony, core::MmPoint to) {
+        guarded(m_dialogs, [&] { m_desk.carry(colony, to); });
+    });
+    connect(m_plan, &plan::PlanView::droppedOn, this, [this](core::ColonyId carried, core::ColonyId onto) {
+        guarded(m_dialogs, [&] { m_desk.explainDrop(carried, onto); });
+    });
+    connect(m_plan, &plan::PlanView::said, &m_desk, &desk::Desk::said);
+    connect(m_plan, &plan::PlanView::carryingChanged, this, &WorkPage::carryingChanged);
+}
+
+void WorkPage::connectRight() {
+    connect(m_card, &card::ColonyCard::visitAsked, this, &WorkPage::logVisit);
+    connect(m_card, &card::ColonyCard::backAsked, this, [this] { m_right->setCurrentWidget(m_board); });
+    connect(m_board, &board::Board::chosen, this, [this](auto colony) { m_desk.choose(colony); });
+    connect(m_board, &board::Board::opened, this, &WorkPage::openCard);
+    connect(m_board, &board::Board::dayAsked, this, [this](core::Day day) {
+        m_mergeDay = day;
+        guarded(m_dialogs, [&] { m_desk.setDay(day); });
+    });
+    connect(m_board, &board::Board::previewAsked, this, &WorkPage::previewAsked);
+    connect(m_board, &board::Board::printAsked, this, &WorkPage::printAsked);
+    connect(m_board, &board::Board::pdfAsked, this, &WorkPage::pdfAsked);
+    connect(m_form, &visit::VisitForm::said, &m_desk, &desk::Desk::said);
+    connect(m_form, &visit::VisitForm::leaveAsked, this, &WorkPage::settleRight);
+    connect(m_form, &visit::VisitForm::saveAsked, this, [this](const core::Visit& visit) {
+        guarded(m_dialogs, [&] {
+            if (m_desk.logVisit(visit)) settleRight();
+        });
+    });
+}
+
+void WorkPage::setPlace(Place place) {
+    m_place = place;
+    if (place == Place::MergeDay && !m_mergeDay) m_mergeDay = m_desk.likelyMergeDay();
+    m_card->setBackShown(place == Place::MergeDay);
+    const core::Day day = place == Place::MergeDay ? *m_mergeDay : m_desk.today();
+    if (day != m_desk.day())
+        m_desk.setDay(day);
+    else
+        showAll();
+    settleRight();
+}
+
+void WorkPage::setTableShown(bool shown) {
+    m_table->setVisible(shown);
+    if (shown) m_table->resizeColumnsToContents();
+}
+
+/// The right side as the place wants it; the keys go back to the plan.
+void WorkPage::settleRight() {
+    m_right->setCurrentWidget(m_place == Place::MergeDay ? static_cast<QWidget*>(m_board) : m_card);
+    m_plan->setFocus(Qt::OtherFocusReason);
+}
+
+void WorkPage::showAll() {
+    m_yards->show(m_desk.reading(), m_desk.yard());
+    m_plan->setCarryBarred(m_desk.carryBarred());
+    m_card->setVisitAllowed(!m_desk.session().readOnly());
+    showYard();
+}
+
+void WorkPage::showYard() {
+    const auto& r = m_desk.reading();
+    const auto yard = m_desk.yard() ? r.find(*m_desk.yard()) : std::nullopt;
+    m_telling = true;
+    m_yards->show(r, m_desk.yard());
+    if (yard) {
+        const core::rules::Plan* plan = m_place == Place::MergeDay ? &r.plan : nullptr;
+        m_plan->setScene(plan::sceneOf(r.snapshot, *yard, r.facts, r.plan.holds, plan));
+        m_board->show(r, *yard);
+    } else {
+        m_plan->setScene({});
+    }
+    m_hives->show(r, yard);
+    m_telling = false;
+    showChosen();
+}
+
+void WorkPage::showChosen() {
+    const auto chosen = m_desk.chosen();
+    m_plan->setChosen(chosen);
+    m_board->setChosen(chosen);
+    m_telling = true;
+    const auto row = chosen ? m_hives->rowOf(*chosen) : std::nullopt;
+    if (row)
+        m_table->setCurrentIndex(m_sorter->mapFromSource(m_hives->index(*row, 0)));
+    else
+        m_table->clearSelection();
+    m_telling = false;
+    guarded(m_dialogs, [this] { showCard(); });
+}
+
+void WorkPage::showCard() {
+    const auto& r = m_desk.reading();
+    const auto chosen = m_desk.chosen();
+    const auto ix = chosen ? r.find(*chosen) : std::nullopt;
+    if (!ix) return m_card->show(std::nullopt);
+    std::vector<core::Visit> visits = m_desk.session().visitsOf(*chosen, m_desk.present() ? kVisitsOnCard : kAllVisits);
+    std::erase_if(visits, [&](const core::Visit& v) { return v.day > m_desk.day(); });
+    if (visits.size() > kVisitsOnCard) visits.resize(kVisitsOnCard);
+    m_card->show(card::cardOf(r, *ix, visits));
+}
+
+void WorkPage::openCard(core::ColonyId colony) {
+    m_desk.choose(colony);
+    m_right->setCurrentWidget(m_card);
+}
+
+void WorkPage::logVisit() {
+    guarded(m_dialogs, [this] {
+        const auto chosen = m_desk.chosen();
+        const auto ix = chosen ? m_desk.reading().find(*chosen) : std::nullopt;
+        if (!ix) return emit m_desk.said(tr("Choose a hive first: its visit is logged here."));
+        if (m_desk.session().readOnly()) return emit m_desk.said(m_desk.carryBarred());
+        const core::SnapColony& c = m_desk.reading().snapshot.colony(*ix);
+        visit::VisitPlace place{*chosen, c.shown, c.since, {}, m_desk.today(),
+                                m_desk.reading().snapshot.boxKindOf(*ix).frames,
+                                m_desk.reading().factsOf(*ix).boxes, {}};
+        for (const core::Visit& v : m_desk.session().visitsOf(*chosen, kAllVisits)) place.visited.push_back(v.day);
+        if (const auto colony = m_desk.session().colony(*chosen)) place.ended = colony->ended;
+        visit::VisitDraft draft;
+        draft.day = m_desk.day();
+        m_right->setCurrentWidget(m_form);
+        m_form->start(place, draft);
+    });
+}
+
+} // namespace ui::window

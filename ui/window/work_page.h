@@ -1,0 +1,84 @@
+#pragma once
+
+#include "ui/desk/desk.h"
+#include "ui/window/top_bar.h"
+
+#include <QWidget>
+
+class QSplitter;
+class QStackedWidget;
+class QTableView;
+
+namespace ui::board {
+class Board;
+}
+namespace ui::card {
+class ColonyCard;
+}
+namespace ui::plan {
+class PlanView;
+}
+namespace ui::table {
+class HiveModel;
+class HiveSorter;
+} // namespace ui::table
+namespace ui::visit {
+class VisitForm;
+}
+
+namespace ui::window {
+
+class YardList;
+
+/// The open book: yards at the left, the plan (and its table) in the middle, card, board or visit form at the right;
+/// one chosen hive for all of them.
+class WorkPage : public QWidget {
+    Q_OBJECT
+public:
+    WorkPage(desk::Desk& desk, Dialogs& dialogs, QWidget* parent = nullptr);
+
+    void setPlace(Place place);
+    Place place() const { return m_place; }
+    void setTableShown(bool shown);
+    void logVisit();
+    plan::PlanView* plan() const { return m_plan; }
+    board::Board* board() const { return m_board; }
+    YardList* yards() const { return m_yards; }
+    visit::VisitForm* form() const { return m_form; }
+    QTableView* table() const { return m_table; }
+
+signals:
+    void previewAsked();
+    void printAsked();
+    void pdfAsked();
+    void carryingChanged(bool carrying);
+
+private:
+    void buildMiddle(QSplitter* across);
+    void buildRight(QSplitter* across);
+    void connectPlan();
+    void connectRight();
+    void showAll();
+    void showYard();
+    void showChosen();
+    void showCard();
+    void openCard(core::ColonyId colony);
+    void settleRight();
+
+    desk::Desk& m_desk;
+    Dialogs& m_dialogs;
+    Place m_place = Place::YardPlan;
+    std::optional<core::Day> m_mergeDay;
+    YardList* m_yards;
+    plan::PlanView* m_plan;
+    QTableView* m_table;
+    table::HiveModel* m_hives;
+    table::HiveSorter* m_sorter;
+    QStackedWidget* m_right;
+    card::ColonyCard* m_card;
+    board::Board* m_board;
+    visit::VisitForm* m_form;
+    bool m_telling = false;
+};
+
+} // namespace ui::window

@@ -1,0 +1,110 @@
+#include "ui/window/yard_list.h"
+
+#include "ui/look/colours.h"
+#include "ui/look/type.h"
+
+#include <QLabel>
+#include <QListView>
+#include <QPainter>
+#include <QVBoxLayout>
+
+namespace ui::window {
+
+void YardModel::show(const desk::Reading& reading) {
+    std::vector<desk::YardLine> lines = desk::yardLines(reading);
+    const bool same = lines.size() == m_lines.size();
+    if (!same) beginResetModel();
+    m_lines = std::move(lines);
+    if (!same) return endResetModel();
+    if (!m_lines.empty()) emit dataChanged(index(0), index(rowCount() - 1));
+}
+
+int YardModel::rowOf(core::YardId yard) const {
+    for (size_t i = 0; i < m_lines.size(); ++i)
+        if (m_lines[i].yard == yard) return static_cast<int>(i);
+    return -1;
+}
+
+int YardModel::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : static_cast<int>(m_lines.size());
+}
+
+QVariant YardModel::data(const QModelIndex& index, int role) const {
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
+    const desk::YardLine& line = at(index.row());
+    switch (role) {
+    case Qt::DisplayRole: return line.name;
+    case Qt::ToolTipRole:
+    case Qt::AccessibleTextRole: return tr("%1, %n hive(s), %2", nullptr, line.hives).arg(line.name, line.status);
+    default: return {};
+    }
+}
+
+void YardDelegate::paint(QPainter* p, const QStyleOptionViewItem& option, const QModelIndex& index) const {
+    const desk::YardLine& line = static_cast<const YardModel*>(index.model())->at(index.row());
+    const look::Colours c = look::coloursFor(option.palette);
+    p->save();
+    p->setRenderHint(QPainter::Antialiasing, true);
+    const bool chosen = option.state & QStyle::State_Selected;
+    const QRectF frame = QRectF(option.rect).adjusted(8, 2, -8, -2);
+    if (chosen) {
+        const bool focus = option.state & QStyle::State_HasFocus;
+        p->setPen(QPen(focus ? c.planned : c.rule, focus ? 2 : 1));
+        p->setBrush(c.paper);
+        p->drawRoundedRect(frame.adjusted(0.5, 0.5, -0.5, -0.5), 4, 4);
+    }
+    QFont name = option.font;
+    name.setBold(chosen);
+    const QRectF inner = frame.adjusted(12, 6, -12, -6);
+    const QFontMetricsF metrics(name);
+    p->setFont(option.font);
+    p->setPen(c.quiet);
+    const QString count = QString::number(line.hives);
+    const double wide = QFontMetricsF(option.font).horizontalAdvance(count) + 8;
+    p->drawText(inner, Qt::AlignRight | Qt::AlignTop, count);
+    p->setFont(name);
+    p->setPen(c.ink);
+    p->drawText(inner, Qt::AlignLeft | Qt::AlignTop,
+                metrics.elidedText(line.name, Qt::ElideRight, inner.width() - wide));
+    p->setFont(look::lesserFont(option.font));
+    p->setPen(c.quiet);
+    p->drawText(inner, Qt::AlignLeft | Qt::AlignBottom, line.status);
+    p->restore();
+}
+
+QSize YardDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex&) const {
+    const double high = QFontMetricsF(option.font).height() + QFontMetricsF(look::lesserFont(option.font)).height();
+    return {180, static_cast<int>(high) + 18};
+}
+
+YardList::YardList(QWidget* parent) : QWidget(parent), m_model(new YardModel(this)), m_list(new QListView(this)) {
+    auto* all = new QVBoxLayout(this);
+    all->setContentsMargins(0, 12, 0, 8);
+    all->setSpacing(4);
+    auto* title = new QLabel(tr("&Yards"), this);
+    title->setProperty("quiet", true);
+    title->setContentsMargins(20, 0, 20, 2);
+    title->setBuddy(m_list);
+    all->addWidget(title);
+    m_list->setModel(m_model);
+    m_list->setItemDelegate(new YardDelegate(m_list));
+    m_list->setAccessibleName(tr("Yards"));
+    m_list->setFrameShape(QFrame::NoFrame);
+    m_list->setUniformItemSizes(true);
+    m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_list->viewport()->setAutoFillBackground(false);
+    all->addWidget(m_list, 1);
+    connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex& now) {
+        if (!m_telling && now.isValid()) emit chosen(m_model->at(now.row()).yard);
+    });
+}
+
+void YardList::show(const desk::Reading& reading, std::optional<core::YardId> yard) {
+    m_telling = true;
+    m_model->show(reading);
+    const int row = yard ? m_model->rowOf(*yard) : -1;
+    m_list->setCurrentIndex(row < 0 ? QModelIndex() : m_model->index(row));
+    m_telling = false;
+}
+
+} // namespace ui::window

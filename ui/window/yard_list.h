@@ -1,0 +1,54 @@
+#pragma once
+
+#include "ui/desk/reading.h"
+
+#include <QAbstractListModel>
+#include <QStyledItemDelegate>
+#include <QWidget>
+
+class QListView;
+
+namespace ui::window {
+
+/// The yards with their counts and what is to be done in each.
+class YardModel : public QAbstractListModel {
+    Q_OBJECT
+public:
+    using QAbstractListModel::QAbstractListModel;
+    void show(const desk::Reading& reading);
+    const desk::YardLine& at(int row) const { return m_lines[static_cast<size_t>(row)]; }
+    int rowOf(core::YardId yard) const; ///< −1 where it is not
+
+    int rowCount(const QModelIndex& parent = {}) const override;
+    QVariant data(const QModelIndex& index, int role) const override;
+
+private:
+    std::vector<desk::YardLine> m_lines;
+};
+
+class YardDelegate : public QStyledItemDelegate {
+    Q_OBJECT
+public:
+    using QStyledItemDelegate::QStyledItemDelegate;
+    void paint(QPainter* p, const QStyleOptionViewItem& option, const QModelIndex& index) const override;
+    QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override;
+};
+
+class YardList : public QWidget {
+    Q_OBJECT
+public:
+    explicit YardList(QWidget* parent = nullptr);
+    void show(const desk::Reading& reading, std::optional<core::YardId> chosen);
+    const YardModel& model() const { return *m_model; }
+    QListView* list() const { return m_list; }
+
+signals:
+    void chosen(core::YardId yard);
+
+private:
+    YardModel* m_model;
+    QListView* m_list;
+    bool m_telling = false;
+};
+
+} // namespace ui::window
