@@ -11,7 +11,7 @@ namespace core::exchange {
 
 namespace {
 
-constexpr qint64 kChunk = 1 << 18;
+constexpr qint64 kReadChunk = 1 << 18;
 
 } // namespace
 
@@ -23,7 +23,7 @@ void CsvReader::forget() {
 }
 
 bool CsvReader::fill() {
-    QByteArray chunk = m_device.read(kChunk);
+    QByteArray chunk = m_device.read(kReadChunk);
     if (chunk.isEmpty()) return false;
     m_read += chunk.size();
     if (m_keep) m_text += chunk;

@@ -9,7 +9,7 @@ namespace core::exchange {
 
 namespace {
 
-constexpr qsizetype kChunk = 1 << 16;
+constexpr qsizetype kWriteChunk = 1 << 16;
 
 void appendCell(QByteArray& line, const QString& cell) {
     const bool quoted = cell.contains(u',') || cell.contains(u'"') || cell.contains(u'\n') || cell.contains(u'\r');
@@ -43,7 +43,7 @@ void CsvWriter::row(const QStringList& cells) {
         appendCell(m_waiting, cells[i]);
     }
     m_waiting += '\n';
-    if (m_waiting.size() < kChunk) return;
+    if (m_waiting.size() < kWriteChunk) return;
     write(m_waiting);
     m_waiting.clear();
 }
