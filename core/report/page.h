@@ -60,12 +60,25 @@ struct HatchMark {
     double spacing = 1.2;
     double lineWidth = 0.35;
 };
-using Mark = std::variant<TextMark, PathMark, CurveMark, CircleMark, HatchMark>;
+/// Room for the drawing of the yard from above, which ui draws: `ground` (metres from the yard's origin, x east, y
+/// south) fits into `area` (mm).
+struct YardMark {
+    Rect area;
+    Rect ground;
+};
+using Mark = std::variant<TextMark, PathMark, CurveMark, CircleMark, HatchMark, YardMark>;
+
+/// A part of the page that holds together, named for whoever looks for it: "union 2".
+struct Zone {
+    QString name;
+    Rect rect;
+};
 
 struct Page {
     double width = 210; ///< mm
     double height = 297;
     std::vector<Mark> marks;
+    std::vector<Zone> zones;
 };
 
 /// Text widths come from outside, so that core needs no GUI and page breaks do not happen while painting.

@@ -21,10 +21,14 @@ constexpr int kTypePixels = 100; // text is painted in one size and scaled, so t
 
 QColor colourOf(Ink ink) {
     switch (ink) {
-    case Ink::Black: return Qt::black;
-    case Ink::Grey: return QColor(0x70, 0x70, 0x70);
-    case Ink::Pale: return QColor(0xd0, 0xd0, 0xd0);
-    case Ink::White: break;
+    case Ink::Black:
+        return Qt::black;
+    case Ink::Grey:
+        return QColor(0x70, 0x70, 0x70);
+    case Ink::Pale:
+        return QColor(0xd0, 0xd0, 0xd0);
+    case Ink::White:
+        break;
     }
     return Qt::white;
 }

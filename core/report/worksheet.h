@@ -1,0 +1,31 @@
+#pragma once
+
+#include "core/model/snapshot.h"
+#include "core/report/page.h"
+#include "core/rules/plan.h"
+
+#include <QString>
+
+#include <optional>
+#include <vector>
+
+namespace core::report {
+
+enum class Language { English, Spanish };
+enum class Paper { A4, Letter };
+
+struct WorksheetOptions {
+    Paper paper = Paper::A4;
+    Language language = Language::English;
+    QString book;                 ///< its title
+    qint64 revision = 0;          ///< number of the book's last history line
+    std::optional<Day> printedOn; ///< not set: not printed on the pages
+};
+
+/// The merge-day worksheet of one yard: what must not be touched, the drawing, a strip a union in walking order,
+/// shake-outs, lists, kit, checks, cautions. Nothing is less than 11 pt; no strip is split over pages. Each strip is a
+/// zone of its page, "union N" or "shake-out LABEL". `plan` is of the snapshot's day; other yards are passed over.
+std::vector<Page> worksheetPages(const Snapshot& s, const rules::Plan& plan, YardIx yard,
+                                 const WorksheetOptions& options, const TextMeasure& measure);
+
+} // namespace core::report

@@ -1,0 +1,150 @@
+#include "core/report/worksheet_flow.h"
+
+namespace core::report {
+
+namespace {
+
+constexpr double kHead = 9;  // running head, mm
+constexpr double kFoot = 13; // two lines
+constexpr Type kHeading{14, true, Ink::Black};
+
+Mark moved(Mark mark, double dx, double dy) {
+    const auto shift = [dx, dy](Point& p) {
+        p.x += dx;
+        p.y += dy;
+    };
+    if (auto* text = std::get_if<TextMark>(&mark)) shift(text->at);
+    if (auto* path = std::get_if<PathMark>(&mark))
+        for (Point& p : path->points) shift(p);
+    if (auto* curve = std::get_if<CurveMark>(&mark))
+        for (Point* p : {&curve->from, &curve->control1, &curve->control2, &curve->to}) shift(*p);
+    if (auto* circle = std::get_if<CircleMark>(&mark)) shift(circle->centre);
+    if (auto* hatch = std::get_if<HatchMark>(&mark))
+        for (Point& p : hatch->polygon) shift(p);
+    if (auto* yard = std::get_if<YardMark>(&mark)) {
+        yard->area.x += dx;
+        yard->area.y += dy;
+    }
+    return mark;
+}
+
+class Flow {
+public:
+    Flow(const PageTexts& texts, const PageSize& size, const TextMeasure& measure)
+        : m_texts(texts), m_size(size), m_measure(measure) {
+        newPage();
+        writeTitle();
+    }
+
+    void add(const Section& section) {
+        if (section.blocks.empty()) return;
+        if (section.ownPage && m_y > m_size.contentTop()) newPage();
+        Block heading = headingOf(section, section.heading);
+        if (!fits(heading.height + heading.gapAfter + section.blocks.front().height)) newPage();
+        place(heading);
+        for (const Block& block : section.blocks) {
+            if (!fits(block.height)) {
+                newPage();
+                if (!section.heading.isEmpty()) place(headingOf(section, section.heading + u' ' + m_texts.continued));
+            }
+            place(block);
+        }
+        m_y += 3;
+    }
+
+    std::vector<Page> take() {
+        for (size_t i = 0; i < m_pages.size(); ++i) finish(i);
+        return std::move(m_pages);
+    }
+
+private:
+    bool fits(double height) const { return m_y + height <= m_size.contentBottom() + 1e-6; }
+
+    void newPage() {
+        Page page;
+        page.width = m_size.width;
+        page.height = m_size.height;
+        m_pages.push_back(std::move(page));
+        m_y = m_size.contentTop();
+    }
+
+    Block headingOf(const Section& section, const QString& heading) const {
+        Block block;
+        block.gapAfter = 0;
+        if (heading.isEmpty()) return block;
+        BlockPen pen(m_measure, block);
+        double y = pen.paragraph(0, 0, m_size.contentWidth(), heading, kHeading);
+        if (!section.note.isEmpty()) y = pen.paragraph(0, y, m_size.contentWidth(), section.note, kText);
+        block.height = y;
+        block.gapAfter = 1.8;
+        return block;
+    }
+
+    void place(const Block& block) {
+        Page& page = m_pages.back();
+        for (const Mark& mark : block.marks) page.marks.push_back(moved(mark, m_size.margin, m_y));
+        if (!block.zone.isEmpty())
+            page.zones.push_back({block.zone, {m_size.margin, m_y, block.zoneWidth, block.height}});
+        m_y += block.height + block.gapAfter;
+    }
+
+    /// The title of the first page, where the others have their running head.
+    void writeTitle() {
+        Block block;
+        BlockPen pen(m_measure, block);
+        const double pageWide = pen.width(m_texts.page.arg(QStringLiteral("99"), QStringLiteral("99")), kText);
+        double y = pen.paragraph(0, 0, m_size.contentWidth() - pageWide - 4, m_texts.title, kTitle);
+        y = pen.paragraph(0, y, m_size.contentWidth(), m_texts.summary, kLarge);
+        block.height = y;
+        block.gapAfter = 4;
+        m_y = m_size.margin;
+        place(block);
+    }
+
+    void finish(size_t index) {
+        Block block;
+        BlockPen pen(m_measure, block);
+        const double left = m_size.margin;
+        const double right = m_size.width - m_size.margin;
+        const QString number = m_texts.page.arg(index + 1).arg(m_pages.size());
+        const double top = m_size.margin + (index == 0 ? 1.5 : 0);
+        pen.line(right, top, number, kText, Align::Right);
+        if (index > 0) {
+            const double room = m_size.contentWidth() - pen.width(number, kText) - 4;
+            pen.line(left, m_size.margin, elided(m_measure, m_texts.running, kStrong, room), kStrong);
+            pen.stroke({left, m_size.margin + 6}, {right, m_size.margin + 6}, 0.2);
+        }
+        const double foot = m_size.height - m_size.margin - 2 * lineHeight(11) + 3;
+        pen.stroke({left, foot - 1}, {right, foot - 1}, 0.2);
+        pen.line(left, foot, elided(m_measure, m_texts.foot, kText, m_size.contentWidth()), kText);
+        const double room = m_size.contentWidth() - pen.width(m_texts.revision, kText) - 6;
+        pen.line(left, foot + lineHeight(11), elided(m_measure, m_texts.book, kText, room), kText);
+        pen.line(right, foot + lineHeight(11), m_texts.revision, kText, Align::Right);
+        for (Mark& mark : block.marks) m_pages[index].marks.push_back(std::move(mark));
+    }
+
+    const PageTexts& m_texts;
+    const PageSize& m_size;
+    const TextMeasure& m_measure;
+    std::vector<Page> m_pages;
+    double m_y = 0;
+};
+
+} // namespace
+
+double PageSize::contentTop() const { return margin + kHead; }
+double PageSize::contentBottom() const { return height - margin - kFoot + 4; }
+
+PageSize pageSize(Paper paper) {
+    if (paper == Paper::Letter) return {215.9, 279.4, 14};
+    return {};
+}
+
+std::vector<Page> pagesOf(const std::vector<Section>& sections, const PageTexts& texts, const PageSize& size,
+                          const TextMeasure& measure) {
+    Flow flow(texts, size, measure);
+    for (const Section& section : sections) flow.add(section);
+    return flow.take();
+}
+
+} // namespace core::report

@@ -1,0 +1,106 @@
+#include "core/report/worksheet_part.h"
+
+// What to load before leaving, what comes free, and how to stay whole: design of the paper's last part.
+
+namespace core::report {
+
+namespace {
+
+struct KitCount {
+    int unions = 0;
+    int shakeOuts = 0;
+    int boxes = 0;  ///< come free
+    int queens = 0; ///< to be removed
+    int carried = 0;
+    qint64 halfLitres = 0;
+};
+
+KitCount countKit(const SheetInput& in) {
+    KitCount kit;
+    for (const rules::Union& u : in.plan.unions) {
+        if (u.yard != in.yard) continue;
+        ++kit.unions;
+        ++kit.carried;
+        kit.boxes += static_cast<int>(u.consolidate.size());
+        kit.queens += u.queen == rules::QueenPlan::RemoveMoved ? 1 : 0;
+        for (const ColonyIx c : {u.moved, u.host}) kit.queens += in.of(c).queen == QueenSeen::DroneLayer ? 1 : 0;
+    }
+    for (const rules::ShakeOut& shaken : in.plan.shakeOuts) {
+        if (shaken.yard != in.yard) continue;
+        ++kit.shakeOuts;
+        ++kit.carried;
+        kit.boxes += in.of(shaken.colony).boxes;
+        kit.queens += shaken.removeQueen ? 1 : 0;
+    }
+    for (const rules::Feed& f : in.plan.feed)
+        if (in.here(f.colony)) kit.halfLitres += f.halfLitres;
+    return kit;
+}
+
+Block tickLine(const SheetInput& in, const QString& text) {
+    Block block;
+    BlockPen pen(in.measure, block);
+    pen.tick(0, 0, {});
+    block.height = std::max(kTickSide, pen.paragraph(kTickSide + 3, 0, in.width - kTickSide - 3, text, kLarge));
+    block.gapAfter = 1.4;
+    return block;
+}
+
+Block care(const SheetInput& in, const char* lead, const char* text) {
+    Block block;
+    BlockPen pen(in.measure, block);
+    block.height = pen.paragraph(0, 0, in.width, in.say(text), kText, in.say(lead));
+    block.gapAfter = 1;
+    return block;
+}
+
+} // namespace
+
+Section kitSection(const SheetInput& in) {
+    Section section;
+    section.heading = in.say("Kit");
+    const KitCount kit = countKit(in);
+    if (kit.unions + kit.shakeOuts > 0) {
+        if (kit.unions > 0)
+            section.blocks.push_back(
+                tickLine(in, in.say.count(kit.unions, "1 sheet of newspaper", "%1 sheets of newspaper, one a union")));
+        if (kit.unions > 0)
+            section.blocks.push_back(tickLine(
+                in, in.say.count(kit.unions, "1 strap for the hive that is carried",
+                                 "straps for %1 hives that are carried, and a barrow or a second pair of hands")));
+        if (kit.queens > 0)
+            section.blocks.push_back(tickLine(in, in.say.count(kit.queens, "a cage: 1 queen is to be removed",
+                                                               "cages: %1 queens are to be removed")));
+        section.blocks.push_back(
+            tickLine(in, in.say("smoker with fuel, water, hive tool, brush, pencil, spare gloves")));
+        section.blocks.push_back(
+            tickLine(in, in.say("comes free: %1 lids, %1 floors, %2 boxes")
+                             .arg(QString::number(kit.unions + kit.shakeOuts), QString::number(kit.boxes))));
+    }
+    if (kit.halfLitres > 0)
+        section.blocks.push_back(tickLine(in, in.say("syrup: %1 L in all").arg(decimalText(kit.halfLitres * 5, 1))));
+    return section;
+}
+
+Section careSection(const SheetInput& in) {
+    Section section;
+    section.heading = in.say("Take care");
+    section.blocks = {
+        care(in, "Lifting.",
+             "A full box can pass 25 kg: two people or a barrow. Your local rules for lifting by hand decide."),
+        care(in, "Stings.",
+             "Never work alone. Keep the emergency number at hand, and adrenaline where it is prescribed."),
+        care(in, "Smoke.", "Mind dry grass; keep water by the smoker, and put it out before you leave."),
+        care(in, "Robbing.", "Keep kit and combs closed, spill no syrup, work fast; reduce entrances."),
+        care(in, "Medicines.", "The label and the veterinarian decide."),
+        care(in, "Foulbrood.",
+             "It is notifiable nearly everywhere. Sunken, perforated or smelling brood: stop, close up, clean tools "
+             "and hands, call the inspector."),
+        care(in, "This paper advises.",
+             "Apiary law, inspectors, veterinarians and labels decide. Which colonies to unite was reckoned with value "
+             "tables that are an assumption, not from your own winters."),
+    };
+    return section;
+}
+
+} // namespace core::report

@@ -1,0 +1,157 @@
+#include "core/report/worksheet_part.h"
+
+#include <algorithm>
+#include <map>
+
+// The shorter lists of the paper: kept apart, open questions, order of boxes, feed, what to mind.
+
+namespace core::report {
+
+using rules::CautionKind;
+using rules::Unresolved;
+
+namespace {
+
+constexpr double kTickLeft = 8; // words right of a box to tick
+
+/// Labels in 14 pt, wrapped, and a sentence below; with a box to tick where it is work.
+Block entry(const SheetInput& in, const QStringList& names, const QString& sentence, bool work) {
+    Block block;
+    BlockPen pen(in.measure, block);
+    const double left = work ? kTickLeft : 0;
+    if (work) pen.tick(0, 0.8, {});
+    double y = pen.paragraph(left, 0, in.width - left, names.join(QStringLiteral(",  ")), kLabel);
+    if (!sentence.isEmpty()) y = pen.paragraph(left, y, in.width - left, sentence, kText);
+    block.height = y;
+    block.gapAfter = 1.6;
+    return block;
+}
+
+QString tenths(qint64 value) { return QStringLiteral("%1.%2").arg(value / 10).arg(value % 10); }
+
+/// One colony a cell, two cells a row.
+constexpr int kFeedColumns = 2;
+
+double feedCell(const SheetInput& in, BlockPen& pen, const rules::Feed& f, double x, double width) {
+    pen.tick(x, 0.8, {});
+    const QString litres = in.say("%1 L").arg(tenths(qint64(f.halfLitres) * 5));
+    const QString kg = in.say("(%1 kg short)").arg(tenths(f.shortTenthsKg));
+    const double right = x + width - 4;
+    const double kgWide = pen.width(kg, kText);
+    const double litresWide = pen.width(litres, kLabel);
+    pen.line(right, 0.5, kg, kText, Align::Right);
+    pen.line(right - kgWide - 3, 0, litres, kLabel, Align::Right);
+    return pen.paragraph(x + kTickLeft, 0, right - kgWide - litresWide - 6 - x - kTickLeft, in.name(f.colony), kLabel);
+}
+
+} // namespace
+
+Section separateSection(const SheetInput& in) {
+    Section section;
+    section.heading = in.say("Keep apart");
+    QStringList names;
+    for (const ColonyIx c : in.plan.separate)
+        if (in.here(c)) names << in.name(c);
+    if (!names.isEmpty())
+        section.blocks.push_back(
+            entry(in, names, in.say("Laying workers: no ordinary union. They would kill a queen."), false));
+    return section;
+}
+
+Section openSection(const SheetInput& in) {
+    Section section;
+    section.heading = in.say("Not decided, at risk, left alone");
+    std::map<Unresolved, QStringList> why;
+    for (const rules::UnresolvedColony& u : in.plan.unresolved)
+        if (in.here(u.colony)) why[u.why] << in.name(u.colony);
+    for (const auto& [reason, names] : why)
+        section.blocks.push_back(entry(in, names, in.say.unresolved(reason) + u'.', true));
+    QStringList left;
+    for (const rules::Alone& a : in.plan.alone) {
+        if (!in.here(a.colony)) continue;
+        if (a.atRisk)
+            section.blocks.push_back(entry(in, {in.name(a.colony)},
+                                           in.say("At risk over winter: %1, %2; no union or shake-out fits.")
+                                               .arg(in.say.strengthClass(a.strengthClass), in.say.frames(a.frames)),
+                                           false));
+        else
+            left << in.name(a.colony);
+    }
+    if (!left.isEmpty()) section.blocks.push_back(entry(in, left, in.say("Left as they are."), false));
+    return section;
+}
+
+Section boxSection(const SheetInput& in) {
+    Section section;
+    section.heading = in.say("Boxes and divides");
+    std::map<rules::BoxAction, QStringList> actions;
+    for (const rules::BoxOrderAdvice& b : in.plan.boxOrder)
+        if (in.here(b.colony)) actions[b.action] << in.name(b.colony);
+    for (const auto& [action, names] : actions)
+        section.blocks.push_back(entry(in, names,
+                                       action == rules::BoxAction::Reverse
+                                           ? in.say("Reverse the two boxes: the bees sit in the upper one alone.")
+                                           : in.say("Set the heavier box on top: the lower one holds more stores."),
+                                       true));
+    for (const rules::Divide& d : in.plan.divides)
+        if (in.here(d.colony))
+            section.blocks.push_back(
+                entry(in, {in.name(d.colony)},
+                      in.say("Divide into %1: %2 of bees, %3 frames of brood (what a part needs is an assumption).")
+                          .arg(QString::number(d.parts), in.say.frames(d.frames), QString::number(d.broodFrames)),
+                      true));
+    return section;
+}
+
+Section feedSection(const SheetInput& in) {
+    Section section;
+    section.heading = in.say("Feed");
+    section.note = in.say("Syrup of two parts of sugar to one of water by mass. Each held colony from its own can.");
+    std::vector<const rules::Feed*> feed;
+    for (const rules::Feed& f : in.plan.feed)
+        if (in.here(f.colony)) feed.push_back(&f);
+    const double width = in.width / kFeedColumns;
+    for (size_t i = 0; i < feed.size(); i += kFeedColumns) {
+        Block block;
+        BlockPen pen(in.measure, block);
+        for (size_t k = i; k < std::min(i + kFeedColumns, feed.size()); ++k)
+            block.height =
+                std::max(block.height, feedCell(in, pen, *feed[k], static_cast<double>(k - i) * width, width));
+        block.gapAfter = 1.6;
+        section.blocks.push_back(std::move(block));
+    }
+    return section;
+}
+
+Section mindSection(const SheetInput& in) {
+    Section section;
+    section.heading = in.say("Mind, with the other colonies");
+    for (const rules::ColonyCaution& c : in.plan.cautions) {
+        if (!in.here(c.colony)) continue;
+        Block block;
+        BlockPen pen(in.measure, block);
+        block.height =
+            pen.paragraph(0, 0, in.width, cautionText(in, c.caution, {c.colony}), kText,
+                          in.name(c.colony) + QStringLiteral(" · ") + in.say.cautionTitle(c.caution.kind) + u'.');
+        block.gapAfter = 1;
+        section.blocks.push_back(std::move(block));
+    }
+    return section;
+}
+
+Section checkSection(const SheetInput& in) {
+    Section section;
+    section.heading = in.say("Look afterwards");
+    std::map<std::pair<Day, rules::DueKind>, QStringList> due;
+    for (const rules::Due& d : in.plan.due)
+        if (in.here(d.colony)) due[{d.on, d.what}] << in.name(d.colony);
+    for (const rules::Union& u : in.plan.unions)
+        if (u.yard == in.yard)
+            due[{in.plan.on + in.s.settings.followUnionDays, rules::DueKind::UnionCheck}] << in.name(u.host);
+    for (const auto& [when, names] : due)
+        section.blocks.push_back(
+            entry(in, names, in.say("%1: %2.").arg(in.say.longDay(when.first), in.say.due(when.second)), true));
+    return section;
+}
+
+} // namespace core::report

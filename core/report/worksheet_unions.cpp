@@ -1,0 +1,138 @@
+#include "core/report/worksheet_part.h"
+
+#include <algorithm>
+
+// A strip a union, and a lower one a shake-out: what to do, boxes to tick, a line to write on.
+
+namespace core::report {
+
+namespace {
+
+constexpr double kLeft = 19; // of the words, right of the number
+constexpr double kInside = 4;
+constexpr qsizetype kMostCautionLines = 6;
+
+void number(BlockPen& pen, const QString& text) {
+    CircleMark circle;
+    circle.centre = {10, 9.5};
+    circle.radius = 5.6;
+    circle.lineWidth = 0.7;
+    pen.add(circle);
+    pen.line(10, 9.5 - lineHeight(16) / 2 + 0.3, text, {16, true, Ink::Black}, Align::Centre);
+}
+
+/// Names as large as fit on one line, else 14 pt and wrapped.
+double title(BlockPen& pen, double x, double y, double width, const QString& text) {
+    for (double size = kTitle.pointSize; size > kLabel.pointSize; size -= 2)
+        if (pen.width(text, {size, true, Ink::Black}) <= width) return pen.line(x, y, text, {size, true, Ink::Black});
+    return pen.paragraph(x, y, width, text, kLabel);
+}
+
+double numbered(BlockPen& pen, double x, double y, double width, const QStringList& steps) {
+    for (qsizetype i = 0; i < steps.size(); ++i) {
+        pen.line(x, y, QStringLiteral("%1.").arg(i + 1), kStrong);
+        y = pen.paragraph(x + 6, y, width - 6, steps[i], kText);
+    }
+    return y;
+}
+
+double cautions(const SheetInput& in, BlockPen& pen, double x, double y, double width,
+                const std::vector<rules::Caution>& list, const std::vector<ColonyIx>& colonies) {
+    for (const rules::Caution& c : list) {
+        PathMark sign;
+        const double top = y + 0.9;
+        sign.points = {{x + 1.9, top}, {x + 3.8, top + 3.3}, {x, top + 3.3}};
+        sign.closed = true;
+        sign.lineWidth = 0.5;
+        pen.add(sign);
+        QString text = cautionText(in, c, colonies);
+        const QStringList lines = wrapped(in.measure, text, kText, width - 6, width - 6);
+        if (lines.size() > kMostCautionLines) text = lines.mid(0, kMostCautionLines).join(u' ') + QStringLiteral(" …");
+        y = pen.paragraph(x + 6, y, width - 6, text, kText, in.say.cautionTitle(c.kind) + u'.');
+    }
+    return y;
+}
+
+/// Boxes to tick and a line to write on, across the strip. Returns the y below.
+double outcome(const SheetInput& in, BlockPen& pen, double y) {
+    double x = kLeft;
+    for (const char* word : {"done", "not done", "changed:"}) x = pen.tick(x, y, in.say(word)) + 7;
+    pen.stroke({x - 4, y + kTickSide + 1.4}, {in.width - kInside, y + kTickSide + 1.4}, 0.3);
+    return y + kTickSide + 1.4;
+}
+
+void closeStrip(const SheetInput& in, BlockPen& pen, Block& block, double bottom, const QString& zone) {
+    block.height = bottom + 3.4;
+    block.zone = zone;
+    block.zoneWidth = in.width;
+    block.gapAfter = 3;
+    pen.frame({0, 0, in.width, block.height}, 0.45);
+}
+
+Block unionStrip(const SheetInput& in, const rules::Union& u) {
+    Block block;
+    BlockPen pen(in.measure, block);
+    number(pen, QString::number(u.order));
+    const double wordsWidth = in.width - kLeft - kStackWidth - kInside - 4;
+    const QString& moved = in.name(u.moved);
+    const QString& host = in.name(u.host);
+    double y = title(pen, kLeft, 4.2, wordsWidth, QStringLiteral("%1 → %2").arg(moved, host));
+    y = pen.paragraph(kLeft, y, wordsWidth, in.say("carry %1 to stand %2").arg(in.say.metres(u.carryTenths), u.stand),
+                      kLarge);
+    y = pen.paragraph(
+        kLeft, y, wordsWidth,
+        in.say("%1 + %2 = %3 frames").arg(framesText(u.movedFrames), framesText(u.hostFrames), framesText(u.frames)),
+        kLarge);
+    y = pen.paragraph(kLeft, y, wordsWidth, in.say.queen(u.queen, moved, host), kLarge, in.say("Queen:"));
+    y = pen.paragraph(kLeft, y, wordsWidth, in.say("both to %1").arg(in.say.direction(u.headingDeg)), kLarge,
+                      in.say("Entrances:"));
+    if (u.pinned) y = pen.paragraph(kLeft, y, wordsWidth, in.say("This pair was asked for."), kText);
+    const double stack = stackDrawing(in, u, pen, in.width - kStackWidth - 1, 4.6);
+    y = std::max(y, stack) + 1;
+    const double wide = in.width - kLeft - kInside;
+    y = numbered(pen, kLeft, y, wide, unionSteps(in, u)) + 0.8;
+    y = cautions(in, pen, kLeft, y, wide, u.cautions, {u.moved, u.host}) + 1.8;
+    closeStrip(in, pen, block, outcome(in, pen, y), QStringLiteral("union %1").arg(u.order));
+    return block;
+}
+
+Block shakeOutStrip(const SheetInput& in, const rules::ShakeOut& shaken) {
+    Block block;
+    BlockPen pen(in.measure, block);
+    pen.stroke({5, 9.5}, {14, 9.5}, 0.9, {0.1, 1.7});
+    PathMark head;
+    head.points = {{11.6, 7.2}, {14.6, 9.5}, {11.6, 11.8}};
+    head.lineWidth = 0.7;
+    pen.add(head);
+    const double wide = in.width - kLeft - kInside;
+    double y =
+        title(pen, kLeft, 4.2, wide, QStringLiteral("%1 → %2").arg(in.name(shaken.colony), in.name(shaken.into)));
+    y = pen.paragraph(kLeft, y, wide,
+                      in.say("%1, carried %2").arg(in.say.frames(shaken.frames), in.say.metres(shaken.carryTenths)),
+                      kLarge);
+    y = numbered(pen, kLeft, y + 0.6, wide, shakeOutSteps(in, shaken)) + 0.8;
+    y = cautions(in, pen, kLeft, y, wide, shaken.cautions, {shaken.colony, shaken.into}) + 1.8;
+    closeStrip(in, pen, block, outcome(in, pen, y), QStringLiteral("shake-out %1").arg(in.name(shaken.colony)));
+    return block;
+}
+
+} // namespace
+
+Section unionSection(const SheetInput& in) {
+    Section section;
+    section.heading = in.say("Unite, in this order");
+    section.note = in.say("In the boxes: thick lines are combs with bees, small squares combs of stores.");
+    for (const rules::Union& u : in.plan.unions)
+        if (u.yard == in.yard) section.blocks.push_back(unionStrip(in, u));
+    return section;
+}
+
+Section shakeOutSection(const SheetInput& in) {
+    Section section;
+    section.heading = in.say("Shake out");
+    for (const rules::ShakeOut& shaken : in.plan.shakeOuts)
+        if (shaken.yard == in.yard) section.blocks.push_back(shakeOutStrip(in, shaken));
+    return section;
+}
+
+} // namespace core::report

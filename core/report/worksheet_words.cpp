@@ -1,0 +1,110 @@
+#include "core/report/worksheet_words.h"
+
+#include "core/report/worksheet_spanish.h"
+
+#include <QLocale>
+
+namespace core::report {
+
+using rules::CautionKind;
+using rules::HoldKind;
+
+QString Words::operator()(const char* english) const {
+    if (m_language == Language::Spanish)
+        if (const char* spanish = spanishOf(QString::fromUtf8(english))) return QString::fromUtf8(spanish);
+    return QString::fromUtf8(english);
+}
+
+bool Words::known(const QString& english, Language language) {
+    return language == Language::English || spanishOf(english) != nullptr;
+}
+
+namespace {
+QString dated(Language language, Day day, const char* english, const char* spanish) {
+    const QLocale locale = language == Language::Spanish ? QLocale(QLocale::Spanish, QLocale::Spain)
+                                                         : QLocale(QLocale::English, QLocale::UnitedKingdom);
+    return locale.toString(toDate(day), QString::fromUtf8(language == Language::Spanish ? spanish : english));
+}
+} // namespace
+
+QString Words::longDay(Day day) const {
+    return dated(m_language, day, "dddd d MMMM yyyy", "dddd d 'de' MMMM 'de' yyyy");
+}
+QString Words::shortDay(Day day) const { return dated(m_language, day, "d MMMM yyyy", "d 'de' MMMM 'de' yyyy"); }
+QString Words::weekday(Day day) const { return dated(m_language, day, "dddd d MMMM", "dddd d 'de' MMMM"); }
+
+QString Words::direction(int deg) const {
+    static constexpr const char* kWays[] = {"the north", "the north-east", "the east", "the south-east",
+                                            "the south", "the south-west", "the west", "the north-west"};
+    return (*this)(kWays[((deg % 360 + 360) * 2 + 45) / 90 % 8]);
+}
+
+QString Words::metres(qint64 tenths) const { return QStringLiteral("%1.%2 m").arg(tenths / 10).arg(tenths % 10); }
+
+QString Words::frames(Quarters q) const {
+    return q.value == 4 ? (*this)("1 frame") : (*this)("%1 frames").arg(framesText(q));
+}
+
+QString Words::list(const QStringList& names) const {
+    if (names.size() < 2) return names.join(QString());
+    return names.mid(0, names.size() - 1).join(QStringLiteral(", ")) + u' ' + (*this)("and") + u' ' + names.last();
+}
+
+QString Words::count(int n, const char* one, const char* more) const {
+    return n == 1 ? (*this)(one) : (*this)(more).arg(n);
+}
+
+QString Words::holdTitle(HoldKind kind) const {
+    static constexpr const char* kTitles[] = {"An inspector's order",
+                                              "American foulbrood, confirmed",
+                                              "American foulbrood, suspected",
+                                              "Contact with American foulbrood",
+                                              "Stood in a yard with American foulbrood",
+                                              "European foulbrood",
+                                              "Brood in doubt",
+                                              "Brood not checked"};
+    return (*this)(kTitles[static_cast<size_t>(kind)]);
+}
+
+QString Words::cautionTitle(CautionKind kind) const {
+    static constexpr const char* kTitles[] = {
+        "Mites high",       "Check may be masked", "Signs of illness",           "Counted before a transfer",
+        "Queen not known",  "Room not known",      "American foulbrood near by", "Drift to a held hive",
+        "Lower box heavier"};
+    return (*this)(kTitles[static_cast<size_t>(kind)]);
+}
+
+QString Words::queen(rules::QueenPlan queen, const QString& moved, const QString& host) const {
+    switch (queen) {
+    case rules::QueenPlan::LeaveBoth:
+        return (*this)("leave both");
+    case rules::QueenPlan::RemoveMoved:
+        return (*this)("remove that of %1").arg(moved);
+    case rules::QueenPlan::KeepMoved:
+        return (*this)("keep that of %1; %2 has none").arg(moved, host);
+    case rules::QueenPlan::KeepHost:
+        break;
+    }
+    return (*this)("keep that of %1; %2 has none").arg(host, moved);
+}
+
+QString Words::strengthClass(rules::StrengthClass c) const {
+    static constexpr const char* kNames[] = {"to shake out", "weak", "medium", "strong"};
+    return (*this)(kNames[static_cast<size_t>(c)]);
+}
+
+QString Words::unresolved(rules::Unresolved why) const {
+    static constexpr const char* kWhy[] = {
+        "Bees not counted: count them, then plan again", "Count too old: count the bees, then plan again",
+        "No bees seen at the last count: look, and clear the hive", "To be shaken out, but no colony can take the bees",
+        "No queen, and no union fits: give one a queen, or plan again"};
+    return (*this)(kWhy[static_cast<size_t>(why)]);
+}
+
+QString Words::due(rules::DueKind what) const {
+    static constexpr const char* kWhat[] = {"look whether the union took", "take the treatment out",
+                                            "a result on American foulbrood is awaited"};
+    return (*this)(kWhat[static_cast<size_t>(what)]);
+}
+
+} // namespace core::report

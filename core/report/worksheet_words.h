@@ -1,0 +1,43 @@
+#pragma once
+
+#include "core/model/snapshot.h"
+#include "core/report/worksheet.h"
+#include "core/rules/hold.h"
+#include "core/rules/plan.h"
+
+#include <QString>
+#include <QStringList>
+
+namespace core::report {
+
+/// The worksheet's own words in the language asked for. Phrases are keyed by their English text; %1, %2 stay.
+class Words {
+public:
+    explicit Words(Language language) : m_language(language) {}
+
+    Language language() const { return m_language; }
+    QString operator()(const char* english) const;
+    /// Whether there is a translation: English always.
+    static bool known(const QString& english, Language language);
+
+    QString longDay(Day day) const;   ///< "Sunday 20 September 2026"
+    QString shortDay(Day day) const;  ///< "20 September 2026"
+    QString weekday(Day day) const;   ///< "Sunday 20 September"
+    QString direction(int deg) const; ///< "the south-east"
+    QString metres(qint64 tenths) const;
+    QString frames(Quarters q) const;                              ///< "5.25 frames"
+    QString list(const QStringList& names) const;                  ///< "K1, K2 and K3"
+    QString count(int n, const char* one, const char* more) const; ///< "1 union", "3 unions"
+
+    QString holdTitle(rules::HoldKind kind) const;
+    QString cautionTitle(rules::CautionKind kind) const;
+    QString queen(rules::QueenPlan queen, const QString& moved, const QString& host) const;
+    QString strengthClass(rules::StrengthClass c) const;
+    QString unresolved(rules::Unresolved why) const;
+    QString due(rules::DueKind what) const;
+
+private:
+    Language m_language;
+};
+
+} // namespace core::report
