@@ -1,0 +1,30 @@
+#include "app/window_run.h"
+
+#include "app/cli.h"
+#include "ui/print/worksheet_paper.h"
+#include "ui/window/main_window.h"
+#include "ui/window/real_dialogs.h"
+
+#include <QApplication>
+
+namespace app {
+
+bool isWindow(const QStringList& words) {
+    return words.isEmpty() || (needs(words) == Needs::Window && words.first() != QLatin1StringView("pictures"));
+}
+
+int runWindow(const QStringList& words, const core::Clock& clock, QTextStream& err) {
+    if (words.size() > 1) {
+        err << "yardwright: “" << words.at(1) << "” was not expected; yardwright --help lists the commands.\n";
+        return 2;
+    }
+    ui::window::RealDialogs dialogs;
+    ui::window::MainWindow window(clock, dialogs);
+    window.setPaper(ui::print::worksheetPaper());
+    window.resize(1440, 900);
+    window.show();
+    if (!words.isEmpty() && !window.openBook(words.first())) return 5;
+    return QApplication::exec();
+}
+
+} // namespace app
