@@ -38,7 +38,8 @@ done
 status 4 "$program" set demo.yardwright afb.recheck_days 59
 status 0 "$program" set demo.yardwright afb.recheck_days 61
 status 0 "$program" worksheet demo.yardwright --on 2026-09-20 --yard "Larkspur Bottom" --pdf sheet.pdf
-pdftotext sheet.pdf - | grep -q 'Larkspur Bottom' || fail "the worksheet does not name its yard"
+pdftotext sheet.pdf sheet.txt
+grep -q 'Larkspur Bottom' sheet.txt || fail "the worksheet does not name its yard"
 status 0 "$program" backup demo.yardwright --to copy.yardwright
 status 0 "$program" check copy.yardwright
 echo "smoke: the release program does the main job"
