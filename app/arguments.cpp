@@ -47,7 +47,8 @@ core::Day Arguments::day(const QString& option) const {
     const QString text = required(option);
     const auto day = core::parseIsoDay(text);
     if (!day)
-        throw UsageError(QStringLiteral("--%1 “%2” is not a date, a date as 2026-09-20 was expected.").arg(option, text));
+        throw UsageError(
+            QStringLiteral("--%1 “%2” is not a date, a date as 2026-09-20 was expected.").arg(option, text));
     return *day;
 }
 
@@ -65,7 +66,8 @@ std::optional<int> Arguments::count(const QString& option, int least, int most) 
 QString Arguments::choice(const QString& option, const QStringList& choices) const {
     const QString text = value(option).value_or(choices.first());
     if (!choices.contains(text))
-        throw UsageError(QStringLiteral("--%1 “%2” is not one of %3.").arg(option, text, choices.join(QStringLiteral(", "))));
+        throw UsageError(
+            QStringLiteral("--%1 “%2” is not one of %3.").arg(option, text, choices.join(QStringLiteral(", "))));
     return text;
 }
 

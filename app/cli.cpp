@@ -32,7 +32,8 @@ constexpr Command kCommands[] = {
 };
 
 const Command* commandNamed(const QString& name) {
-    const auto found = std::ranges::find_if(kCommands, [&](const Command& c) { return name == QLatin1StringView(c.name); });
+    const auto found =
+        std::ranges::find_if(kCommands, [&](const Command& c) { return name == QLatin1StringView(c.name); });
     return found == std::end(kCommands) ? nullptr : found;
 }
 
@@ -42,16 +43,20 @@ void printHelp(QTextStream& out) {
     out << "yardwright --help | --version\n\n"
            "Exit status: 0 done, 1 internal error, 2 wrong usage, 3 check found a problem, 4 bad input data,\n"
            "5 the book or an output cannot be used. Dates are ISO 8601 (2026-09-20).\n\n"
-           "The program advises. Local apiary law, inspectors, veterinarians, product labels and lifting rules decide.\n";
+           "The program advises. Local apiary law, inspectors, veterinarians, product labels and lifting rules "
+           "decide.\n";
 }
 
 int exitStatus(core::Error::Kind kind) {
     switch (kind) {
-    case core::Error::Kind::Internal: return 1;
+    case core::Error::Kind::Internal:
+        return 1;
     case core::Error::Kind::BadData:
     case core::Error::Kind::Hold:
-    case core::Error::Kind::Correction: return 4;
-    case core::Error::Kind::Book: return 5;
+    case core::Error::Kind::Correction:
+        return 4;
+    case core::Error::Kind::Book:
+        return 5;
     }
     return 1;
 }

@@ -32,10 +32,12 @@ std::optional<core::ColonyIx> findColony(const core::Snapshot& s, QStringView na
 core::ColonyIx colonyCalled(const core::Snapshot& s, const QString& name) {
     const auto found = findColony(s, name);
     if (!found)
-        throw Error(Error::Kind::BadData, QStringLiteral("“%1” is no colony of this book on %2.").arg(name, core::isoText(s.on)));
+        throw Error(Error::Kind::BadData,
+                    QStringLiteral("“%1” is no colony of this book on %2.").arg(name, core::isoText(s.on)));
     const core::SnapColony& c = s.colony(*found);
     if (!c.living())
-        throw Error(Error::Kind::BadData, QStringLiteral("%1 ended on %2 (%3).").arg(name, core::isoText(*c.ended), core::word(c.end)));
+        throw Error(Error::Kind::BadData,
+                    QStringLiteral("%1 ended on %2 (%3).").arg(name, core::isoText(*c.ended), core::word(c.end)));
     return *found;
 }
 
@@ -45,10 +47,14 @@ core::rules::ColonyPair pairCalled(const core::Snapshot& s, const QString& optio
         if (findColony(s, QStringView(text).left(plus)) && findColony(s, QStringView(text).mid(plus + 1)))
             fits.emplace_back(text.left(plus), text.mid(plus + 1));
     if (fits.empty())
-        throw Error(Error::Kind::BadData, QStringLiteral("--%1 “%2” does not name two colonies of this book; two labels with + between were expected.")
-                                              .arg(option, text));
+        throw Error(Error::Kind::BadData,
+                    QStringLiteral(
+                        "--%1 “%2” does not name two colonies of this book; two labels with + between were expected.")
+                        .arg(option, text));
     if (fits.size() > 1)
-        throw Error(Error::Kind::BadData, QStringLiteral("--%1 “%2” can be read as more than one pair; write LABEL@SINCE.").arg(option, text));
+        throw Error(
+            Error::Kind::BadData,
+            QStringLiteral("--%1 “%2” can be read as more than one pair; write LABEL@SINCE.").arg(option, text));
     return {colonyCalled(s, fits.front().first), colonyCalled(s, fits.front().second)};
 }
 

@@ -42,7 +42,8 @@ int runTemplate(const QStringList& words, const core::Clock&, Streams) {
 int runExport(const QStringList& words, const core::Clock& clock, Streams) {
     const Arguments a(words, {{QStringLiteral("to")}}, {QStringLiteral("BOOK")});
     const QString dir = a.required(QStringLiteral("to"));
-    const auto session = core::edit::Session::open(a.word(QStringLiteral("BOOK")), clock, core::edit::Session::Access::ReadOnly);
+    const auto session =
+        core::edit::Session::open(a.word(QStringLiteral("BOOK")), clock, core::edit::Session::Access::ReadOnly);
     core::exchange::exportBook(*session, dir);
     return 0;
 }

@@ -31,7 +31,9 @@ core::rules::PlanRequest requestOf(const Arguments& a, const core::Snapshot& s) 
     return request;
 }
 
-void printJson(QTextStream& out, const QJsonObject& object) { out << QString::fromUtf8(QJsonDocument(object).toJson()); }
+void printJson(QTextStream& out, const QJsonObject& object) {
+    out << QString::fromUtf8(QJsonDocument(object).toJson());
+}
 
 } // namespace
 

@@ -22,9 +22,12 @@ bool displayThere() { return qEnvironmentVariableIsSet("DISPLAY") || qEnvironmen
 
 std::unique_ptr<QCoreApplication> applicationFor(app::Needs needs, int& argc, char** argv) {
     switch (needs) {
-    case app::Needs::Console: return std::make_unique<QCoreApplication>(argc, argv);
-    case app::Needs::Pages: return std::make_unique<QGuiApplication>(argc, argv);
-    case app::Needs::Window: break;
+    case app::Needs::Console:
+        return std::make_unique<QCoreApplication>(argc, argv);
+    case app::Needs::Pages:
+        return std::make_unique<QGuiApplication>(argc, argv);
+    case app::Needs::Window:
+        break;
     }
     return std::make_unique<QApplication>(argc, argv);
 }

@@ -24,8 +24,8 @@ namespace {
 /// One hive of the demo with the ids that its rows take.
 struct Hive {
     QString label;
-    int yard = 0;      ///< position in Plan::yards
-    int number = 0;    ///< in its yard
+    int yard = 0;   ///< position in Plan::yards
+    int number = 0; ///< in its yard
     core::ColonyId id;
 };
 
@@ -108,11 +108,19 @@ ChangeSet placeHives(const EditContext& c, Made& made) {
         made.ids.insert(hive.label, hive.id);
         const StoryColony* told = made.story.colony(hive.label);
         const auto box = c.boxKindNamed(told ? told->box : QStringLiteral("langstroth-10"));
-        if (!box) throw core::Error(core::Error::Kind::Internal, QStringLiteral("The shipped box kinds are not in the book."));
-        stands.push_back({{}, {made.firstYard + hive.yard}, QString::number(hive.number + 1), hiveAt(yard, hive.number), false});
+        if (!box)
+            throw core::Error(core::Error::Kind::Internal,
+                              QStringLiteral("The shipped box kinds are not in the book."));
+        stands.push_back(
+            {{}, {made.firstYard + hive.yard}, QString::number(hive.number + 1), hiveAt(yard, hive.number), false});
         colonies.push_back(colonyRow(made, hive, box->id));
-        placements.push_back({{}, hive.id, {firstStand + static_cast<qint64>(i)}, headingOf(yard, hive.number),
-                              colonies.back().since, colonies.back().ended, true});
+        placements.push_back({{},
+                              hive.id,
+                              {firstStand + static_cast<qint64>(i)},
+                              headingOf(yard, hive.number),
+                              colonies.back().since,
+                              colonies.back().ended,
+                              true});
     }
     ChangeSet change;
     change.text = QStringLiteral("Placed %1 hives in %2 yards").arg(made.hives.size()).arg(made.yards.size());
@@ -133,7 +141,8 @@ ChangeSet visitHives(const EditContext& c, const Made& made, size_t from, size_t
         const Rounds rounds = made.roundsOf(made.hives[i]);
         int skip = 0;
         while (skip < rounds.count() &&
-               plainVisit(rounds, skip, made.hives[i].yard, static_cast<int>(i), made.size.seed).day < made.sinceOf(made.hives[i]))
+               plainVisit(rounds, skip, made.hives[i].yard, static_cast<int>(i), made.size.seed).day <
+                   made.sinceOf(made.hives[i]))
             ++skip;
         begins->push_back(count);
         skipped->push_back(skip);
@@ -141,14 +150,17 @@ ChangeSet visitHives(const EditContext& c, const Made& made, size_t from, size_t
     }
     ChangeSet change;
     change.text = QStringLiteral("Logged %1 visits").arg(count);
-    change.bulk.push_back({Table::Visit, c.nextId(Table::Visit), count, [&made, from, begins, skipped](qint64 n) {
-        const auto at = static_cast<size_t>(std::upper_bound(begins->begin(), begins->end(), n) - begins->begin()) - 1;
-        const Hive& hive = made.hives[from + at];
-        const int visit = static_cast<int>(n - (*begins)[at]) + (*skipped)[at];
-        core::Visit row = plainVisit(made.roundsOf(hive), visit, hive.yard, static_cast<int>(from + at), made.size.seed);
-        row.colony = hive.id;
-        return core::toRow(row);
-    }});
+    change.bulk.push_back(
+        {Table::Visit, c.nextId(Table::Visit), count, [&made, from, begins, skipped](qint64 n) {
+             const auto at =
+                 static_cast<size_t>(std::upper_bound(begins->begin(), begins->end(), n) - begins->begin()) - 1;
+             const Hive& hive = made.hives[from + at];
+             const int visit = static_cast<int>(n - (*begins)[at]) + (*skipped)[at];
+             core::Visit row =
+                 plainVisit(made.roundsOf(hive), visit, hive.yard, static_cast<int>(from + at), made.size.seed);
+             row.colony = hive.id;
+             return core::toRow(row);
+         }});
     return change;
 }
 
@@ -190,8 +202,9 @@ void addSigns(ChangeSet& change, const EditContext& c, qint64 firstVisit, const 
     for (size_t i = 0; i < visits.size(); ++i)
         for (size_t s = 0; s < core::wordsOf<core::Sign>().size(); ++s)
             if (visits[i].visit.signs.has(static_cast<core::Sign>(s)))
-                change.rows.push_back({Table::VisitSign, id++, std::nullopt,
-                                       core::Row{firstVisit + static_cast<qint64>(i), core::word(static_cast<core::Sign>(s))}});
+                change.rows.push_back(
+                    {Table::VisitSign, id++, std::nullopt,
+                     core::Row{firstVisit + static_cast<qint64>(i), core::word(static_cast<core::Sign>(s))}});
 }
 
 /// Whom a story record is about: exactly one of colony and yard.

@@ -31,11 +31,12 @@ QString codeOf(int yard) {
 }
 
 QString nameOf(int yard) {
-    constexpr std::array kFirst = {"Sorrel", "Bramble", "Clover", "Yarrow", "Heather", "Teasel", "Mallow", "Borage",
-                                   "Campion", "Comfrey", "Vetch", "Burdock", "Hawkbit", "Betony", "Gorse", "Sedge",
-                                   "Alder", "Hazel", "Rowan", "Willow"};
-    constexpr std::array kSecond = {"Bank", "Hollow", "Field", "Corner", "Rise", "Edge", "Dell", "Slope", "Nook", "Piece",
-                                    "Bottom", "Strip", "Terrace", "Holm", "Shelf", "Fold", "Gap", "Lea", "Knoll", "Turn"};
+    constexpr std::array kFirst = {"Sorrel", "Bramble", "Clover",  "Yarrow", "Heather", "Teasel",  "Mallow",
+                                   "Borage", "Campion", "Comfrey", "Vetch",  "Burdock", "Hawkbit", "Betony",
+                                   "Gorse",  "Sedge",   "Alder",   "Hazel",  "Rowan",   "Willow"};
+    constexpr std::array kSecond = {"Bank",  "Hollow", "Field", "Corner", "Rise",  "Edge",    "Dell",
+                                    "Slope", "Nook",   "Piece", "Bottom", "Strip", "Terrace", "Holm",
+                                    "Shelf", "Fold",   "Gap",   "Lea",    "Knoll", "Turn"};
     const auto n = static_cast<size_t>(yard);
     const QString name = QString::fromLatin1(kFirst[n % kFirst.size()]) + QLatin1Char(' ') +
                          QString::fromLatin1(kSecond[(n / kFirst.size() + n) % kSecond.size()]);
@@ -65,19 +66,26 @@ std::vector<DemoYard> demoYards(const DemoSize& size) {
     return yards;
 }
 
+namespace {
+
+int hivesPerRow(const DemoYard& yard) { return yard.hives > 30 ? 9 : yard.hives > 20 ? 8 : 6; }
+
+} // namespace
+
 core::MmPoint hiveAt(const DemoYard& yard, int number) {
-    // Rows of twelve, 1.9 m apart in pairs of hives, bowed a little as rows along a slope are.
-    const int perRow = yard.hives > 20 ? 12 : 7;
+    // Rows of hives in pairs, bowed a little as rows along a slope are, each row set off against the one before.
+    const int perRow = hivesPerRow(yard);
     const int row = number / perRow;
     const int place = number % perRow;
-    const int along = place * 1900 + (place / 2) * 700;
-    const int bow = (place - perRow / 2) * (place - perRow / 2) * 45;
-    const int uneven = chance(240, 7, static_cast<std::uint64_t>(yard.code.at(0).unicode()), static_cast<std::uint64_t>(number));
-    return {1500 + along + row * 420, 2500 + row * 4300 + bow + uneven};
+    const int along = place * 1250 + (place / 2) * 450;
+    const int bow = (place - perRow / 2) * (place - perRow / 2) * 40;
+    const int uneven =
+        chance(160, 7, static_cast<std::uint64_t>(yard.code.at(0).unicode()), static_cast<std::uint64_t>(number));
+    return {1800 + along + (row % 2) * 500, 2200 + row * 2900 + bow + uneven};
 }
 
 int headingOf(const DemoYard& yard, int number) {
-    const int perRow = yard.hives > 20 ? 12 : 7;
+    const int perRow = hivesPerRow(yard);
     const int turned = (number % perRow - perRow / 2) * -3;
     return (180 + turned + 360) % 360;
 }

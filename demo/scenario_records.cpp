@@ -88,11 +88,12 @@ void addStoryRecords(Story& story) {
     story.transfers.push_back(gave("A18", "A17", TransferKind::Brood, 1, on(9, 16)));
     story.transfers.push_back(gave("C2", "B3", TransferKind::Frames, 2, on(8, 27)));
     story.transfers.push_back(gave("A20", "A25", TransferKind::Feed, 1, on(9, 15)));
-    story.results.push_back(found("C2", Disease::Afb, Verdict::Positive, Method::Laboratory, "regional laboratory", "R-118",
-                                  on(9, 14)));
-    story.results.push_back(found("B12", Disease::Afb, Verdict::Order, Method::Inspector, "district inspector", "N-17", on(9, 15)));
-    story.results.push_back(found("B1", Disease::Afb, Verdict::Negative, Method::Laboratory, "regional laboratory", "R-119",
-                                  on(9, 15)));
+    story.results.push_back(
+        found("C2", Disease::Afb, Verdict::Positive, Method::Laboratory, "regional laboratory", "R-118", on(9, 14)));
+    story.results.push_back(
+        found("B12", Disease::Afb, Verdict::Order, Method::Inspector, "district inspector", "N-17", on(9, 15)));
+    story.results.push_back(
+        found("B1", Disease::Afb, Verdict::Negative, Method::Laboratory, "regional laboratory", "R-119", on(9, 15)));
     addTreatments(story);
     addLineage(story);
 }

@@ -23,7 +23,8 @@ qint32 julianDay(int year, int month, int day) {
 }
 
 template <class Char> std::optional<Day> parse(const Char* text, qsizetype size) {
-    if (size != 10 || static_cast<unsigned>(text[4]) != '-' || static_cast<unsigned>(text[7]) != '-') return std::nullopt;
+    if (size != 10 || static_cast<unsigned>(text[4]) != '-' || static_cast<unsigned>(text[7]) != '-')
+        return std::nullopt;
     const int year = digitsAt(text, 0, 4);
     const int month = digitsAt(text, 5, 2);
     const int day = digitsAt(text, 8, 2);
@@ -42,7 +43,19 @@ Day dayOf(QDate date) { return {static_cast<qint32>(date.toJulianDay())}; }
 
 QDate toDate(Day day) { return QDate::fromJulianDay(day.number); }
 
-QString isoText(Day day) { return toDate(day).toString(Qt::ISODate); }
+// By hand: thousands of reasons name several days each, and QDate::toString goes through printf.
+QString isoText(Day day) {
+    const QDate date = toDate(day);
+    if (date.year() < 1 || date.year() > 9999) return date.toString(Qt::ISODate);
+    QString text(10, u'-');
+    const auto put = [&text](int at, int digits, int value) {
+        for (int i = at + digits - 1; i >= at; --i, value /= 10) text[i] = QChar(u'0' + value % 10);
+    };
+    put(0, 4, date.year());
+    put(5, 2, date.month());
+    put(8, 2, date.day());
+    return text;
+}
 
 std::optional<Day> parseIsoDay(QStringView text) { return parse(text.utf16(), text.size()); }
 

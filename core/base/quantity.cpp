@@ -7,8 +7,7 @@ namespace core {
 
 namespace {
 
-constexpr std::array<qint64, 10> kPowers = {1,      10,      100,      1000,      10000,
-                                            100000, 1000000, 10000000, 100000000, 1000000000};
+constexpr std::array<qint64, 10> kPowers = {1, 10, 100, 1000, 10000, 100000, 1000000, 10000000, 100000000, 1000000000};
 
 } // namespace
 

@@ -52,8 +52,8 @@ QString decimalText(qint64 scaled, int decimals);
 /// the point that are not zero (else nullopt), and within qint64.
 std::optional<qint64> parseDecimal(QStringView text, int decimals);
 
-QString framesText(Quarters q);      ///< "3.25"
-QString kilogramsText(Decagrams w);  ///< "32.5"
-QString metresText(Millimetres mm);  ///< "-2.125"
+QString framesText(Quarters q);     ///< "3.25"
+QString kilogramsText(Decagrams w); ///< "32.5"
+QString metresText(Millimetres mm); ///< "-2.125"
 
 } // namespace core

@@ -4,6 +4,7 @@
 #include "core/edit/session_private.h"
 #include "core/edit/store_context.h"
 #include "core/store/backup.h"
+#include "core/store/check.h"
 #include "core/store/reads.h"
 #include "core/store/snapshot_reader.h"
 
@@ -70,8 +71,9 @@ void Session::backUp(const QString& to) const { store::copyBook(*d->db, to); }
 
 QStringList Session::check() const {
     const store::ReadTransaction steady(*d->db);
-    QStringList problems = historyProblems(*d->db);
-    return problems;
+    QStringList problems;
+    for (const QString& problem : store::checkBook(*d->db)) problems << problem;
+    return problems << historyProblems(*d->db);
 }
 
 std::optional<Day> Session::lastDay() const { return store::lastDay(*d->db); }

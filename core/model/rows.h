@@ -24,9 +24,7 @@ struct Yard {
     bool closed = false;
     friend bool operator==(const Yard&, const Yard&) = default;
 
-    MmPoint gate() const {
-        return {gateX.value_or(Millimetres{}).value, gateY.value_or(Millimetres{}).value};
-    }
+    MmPoint gate() const { return {gateX.value_or(Millimetres{}).value, gateY.value_or(Millimetres{}).value}; }
 };
 
 /// A place on the ground of a yard; its position is fixed (correcting it corrects the drawing).
@@ -42,9 +40,9 @@ struct Stand {
 struct BoxKind {
     BoxKindId id;
     QString name;
-    int frames = 10;              ///< 1..24
-    std::optional<int> widthMm;   ///< outside, across the combs
-    std::optional<int> lengthMm;  ///< outside, along the combs
+    int frames = 10;             ///< 1..24
+    std::optional<int> widthMm;  ///< outside, across the combs
+    std::optional<int> lengthMm; ///< outside, along the combs
     std::optional<int> heightMm;
     std::optional<Decagrams> tare;
     friend bool operator==(const BoxKind&, const BoxKind&) = default;
@@ -169,8 +167,8 @@ struct Lineage {
 struct Kit {
     qint64 id = 0;
     std::optional<YardId> yard;
-    QString part;  ///< a box kind's name, or floor, lid, ...
-    QString state; ///< usable, to-clean, quarantined, burned, sterilised
+    QString part;                   ///< a box kind's name, or floor, lid, ...
+    QString state;                  ///< usable, to-clean, quarantined, burned, sterilised
     std::optional<ColonyId> colony; ///< quarantined with it
     int count = 0;
     friend bool operator==(const Kit&, const Kit&) = default;

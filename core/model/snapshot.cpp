@@ -45,8 +45,8 @@ std::optional<YardIx> Snapshot::yardNamed(QStringView name) const {
 }
 
 size_t Snapshot::livingCount() const {
-    const auto firstEnded = std::partition_point(colonies.begin(), colonies.end(),
-                                                 [](const SnapColony& c) { return c.living(); });
+    const auto firstEnded =
+        std::partition_point(colonies.begin(), colonies.end(), [](const SnapColony& c) { return c.living(); });
     return static_cast<size_t>(firstEnded - colonies.begin());
 }
 

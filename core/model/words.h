@@ -29,9 +29,7 @@ template <> std::span<const char* const> wordsOf<Method>();
 template <> std::span<const char* const> wordsOf<LineageHow>();
 template <> std::span<const char* const> wordsOf<Sign>();
 
-template <class E> QString word(E value) {
-    return QString::fromLatin1(wordsOf<E>()[static_cast<size_t>(value)]);
-}
+template <class E> QString word(E value) { return QString::fromLatin1(wordsOf<E>()[static_cast<size_t>(value)]); }
 
 /// The enum value of exactly this word; nullopt for any other text.
 template <class E> std::optional<E> fromWord(QStringView text) {

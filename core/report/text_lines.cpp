@@ -1,5 +1,7 @@
 #include "core/report/text_lines.h"
 
+#include <QRegularExpression>
+
 namespace core::report {
 
 namespace {
@@ -57,10 +59,16 @@ private:
 
 } // namespace
 
+/// A number stays with its unit.
+static QString glued(QString text) {
+    static const QRegularExpression kUnit(QStringLiteral("(\\d) (m|kg|L|km)(?!\\w)"));
+    return text.replace(kUnit, QStringLiteral("\\1\u00a0\\2"));
+}
+
 QStringList wrapped(const TextMeasure& measure, const QString& text, const Type& type, double width,
                     double firstWidth) {
     Lines lines(measure, type, width, firstWidth);
-    for (const QString& word : text.split(u' ', Qt::SkipEmptyParts)) lines.add(word);
+    for (const QString& word : glued(text).split(u' ', Qt::SkipEmptyParts)) lines.add(word);
     return lines.take();
 }
 

@@ -66,7 +66,7 @@ std::vector<Page> worksheetPages(const Snapshot& s, const rules::Plan& plan, Yar
     const Words say(options.language);
     const PageSize size = pageSize(options.paper);
     const SheetInput in{s, plan, yard, facts, say, measure, size.contentWidth()};
-    std::vector<Section> sections{heldSection(in), drawingSection(in, size.contentHeight())};
+    std::vector<Section> sections{heldSection(in), drawingSection(in, size.contentHeight() - 12)};
     const Section unions = unionSection(in);
     const Section shakeOuts = shakeOutSection(in);
     sections.push_back(unions.blocks.empty() && shakeOuts.blocks.empty() ? nothingSection(in) : unions);

@@ -37,6 +37,27 @@ size_t addHives(const SheetInput& in, Ground& ground) {
     return hives;
 }
 
+/// Arcs bow out above and below a row.
+double arcRoom(const SheetInput& in) {
+    int arcs = 0;
+    for (const rules::Union& u : in.plan.unions) arcs += u.yard == in.yard ? 1 : 0;
+    return 6 + std::min(4.0 * arcs, 24.0);
+}
+
+Block drawingBlock(const SheetInput& in, const Ground& shown, double height) {
+    Block block;
+    block.height = height;
+    block.gapAfter = 4;
+    block.zone = QStringLiteral("drawing");
+    block.zoneWidth = in.width;
+    YardMark mark;
+    mark.area = {0, 0, in.width, height};
+    mark.ground = {shown.left, shown.top, shown.width(), shown.height()};
+    block.marks.push_back(mark);
+    BlockPen(in.measure, block).frame(mark.area, 0.35);
+    return block;
+}
+
 /// With the gate, unless it lies so far away that the hives would be small.
 Ground withGate(const SheetInput& in, const Ground& hives) {
     Ground all = hives;
@@ -62,18 +83,14 @@ Section drawingSection(const SheetInput& in, double pageRoom) {
     const double down = std::max(shown.height(), 0.8);
     const double scale = std::min((in.width - 2 * kMargin) / across, kMostPerMetre);
     const double most = mostTall(hives, pageRoom);
-    Block block;
-    block.height = hives > kWholePage ? most : std::clamp(down * scale + 2 * kMargin + 6, std::min(65.0, most), most);
-    block.gapAfter = 4;
-    block.zone = QStringLiteral("drawing");
-    block.zoneWidth = in.width;
-    YardMark mark;
-    mark.area = {0, 0, in.width, block.height};
-    mark.ground = {shown.left, shown.top, shown.width(), shown.height()};
-    block.marks.push_back(mark);
-    BlockPen(in.measure, block).frame(mark.area, 0.35);
-    section.blocks.push_back(std::move(block));
+    const double wanted = hives > kWholePage ? most : std::max(down * scale + 2 * kMargin + arcRoom(in), 65.0);
+    const auto block = [in, shown](double height) { return drawingBlock(in, shown, height); };
+    section.note = in.say("Hatched: held (letters as above). Numbers: order of the unions. Dotted: shake-out. "
+                          "L: laying workers. ?: not counted.");
+    section.blocks.push_back(block(std::min(wanted, most)));
     section.ownPage = hives > kWholePage;
+    section.stretch = std::max(0.0, wanted - most);
+    section.stretched = block;
     return section;
 }
 

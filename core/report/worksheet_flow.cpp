@@ -1,11 +1,14 @@
 #include "core/report/worksheet_flow.h"
 
+#include <algorithm>
+
 namespace core::report {
 
 namespace {
 
 constexpr double kHead = 9;  // running head, mm
 constexpr double kFoot = 13; // two lines
+constexpr double kAfterSection = 3;
 constexpr Type kHeading{14, true, Ink::Black};
 
 Mark moved(Mark mark, double dx, double dy) {
@@ -36,12 +39,17 @@ public:
         writeTitle();
     }
 
-    void add(const Section& section) {
-        if (section.blocks.empty()) return;
+    /// `next`: what follows, if anything does.
+    void add(const Section& section, const Section* next) {
         if (section.ownPage && m_y > m_size.contentTop()) newPage();
-        Block heading = headingOf(section, section.heading);
+        const Block heading = headingOf(section, section.heading);
         if (!fits(heading.height + heading.gapAfter + section.blocks.front().height)) newPage();
         place(heading);
+        if (section.stretch > 0) {
+            place(section.stretched(section.blocks.front().height + spare(section, next)));
+            m_y += kAfterSection;
+            return;
+        }
         for (const Block& block : section.blocks) {
             if (!fits(block.height)) {
                 newPage();
@@ -49,7 +57,7 @@ public:
             }
             place(block);
         }
-        m_y += 3;
+        m_y += kAfterSection;
     }
 
     std::vector<Page> take() {
@@ -59,6 +67,15 @@ public:
 
 private:
     bool fits(double height) const { return m_y + height <= m_size.contentBottom() + 1e-6; }
+
+    /// What a section's only block may take of the rest of the page, which else stays empty.
+    double spare(const Section& section, const Section* next) const {
+        const Block& block = section.blocks.front();
+        const double left = m_size.contentBottom() - m_y - block.height;
+        const double beginning = next ? headingOf(*next, next->heading).height + 2 + next->blocks.front().height : 0;
+        if (next && beginning <= left - block.gapAfter - kAfterSection) return 0;
+        return std::clamp(left, 0.0, section.stretch);
+    }
 
     void newPage() {
         Page page;
@@ -71,9 +88,10 @@ private:
     Block headingOf(const Section& section, const QString& heading) const {
         Block block;
         block.gapAfter = 0;
-        if (heading.isEmpty()) return block;
+        if (heading.isEmpty() && section.note.isEmpty()) return block;
         BlockPen pen(m_measure, block);
-        double y = pen.paragraph(0, 0, m_size.contentWidth(), heading, kHeading);
+        double y = 0;
+        if (!heading.isEmpty()) y = pen.paragraph(0, y, m_size.contentWidth(), heading, kHeading);
         if (!section.note.isEmpty()) y = pen.paragraph(0, y, m_size.contentWidth(), section.note, kText);
         block.height = y;
         block.gapAfter = 1.8;
@@ -143,7 +161,10 @@ PageSize pageSize(Paper paper) {
 std::vector<Page> pagesOf(const std::vector<Section>& sections, const PageTexts& texts, const PageSize& size,
                           const TextMeasure& measure) {
     Flow flow(texts, size, measure);
-    for (const Section& section : sections) flow.add(section);
+    std::vector<const Section*> filled;
+    for (const Section& section : sections)
+        if (!section.blocks.empty()) filled.push_back(&section);
+    for (size_t i = 0; i < filled.size(); ++i) flow.add(*filled[i], i + 1 < filled.size() ? filled[i + 1] : nullptr);
     return flow.take();
 }
 

@@ -217,7 +217,7 @@ void addEntry(const SheetInput& in, const Group& group, std::vector<Block>& out)
 
 Section heldSection(const SheetInput& in) {
     Section section;
-    section.heading = in.say("Do not touch: unite nothing with these, take nothing from them");
+    section.heading = in.say("Do not unite these, and take nothing from them");
     for (const Group& group : groupsOf(in)) addEntry(in, group, section.blocks);
     if (!section.blocks.empty() && in.say.language() == Language::Spanish)
         section.note = in.say("The reasons below are kept in the book in English.");

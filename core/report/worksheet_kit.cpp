@@ -74,7 +74,7 @@ Section kitSection(const SheetInput& in) {
         section.blocks.push_back(
             tickLine(in, in.say("smoker with fuel, water, hive tool, brush, pencil, spare gloves")));
         section.blocks.push_back(
-            tickLine(in, in.say("comes free: %1 lids, %1 floors, %2 boxes")
+            tickLine(in, in.say("comes free: lids %1, floors %1, boxes %2")
                              .arg(QString::number(kit.unions + kit.shakeOuts), QString::number(kit.boxes))));
     }
     if (kit.halfLitres > 0)

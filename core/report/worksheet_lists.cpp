@@ -71,7 +71,7 @@ Section openSection(const SheetInput& in) {
         if (!in.here(a.colony)) continue;
         if (a.atRisk)
             section.blocks.push_back(entry(in, {in.name(a.colony)},
-                                           in.say("At risk over winter: %1, %2; no union or shake-out fits.")
+                                           in.say("At risk over winter: %1, %2; no union fits.")
                                                .arg(in.say.strengthClass(a.strengthClass), in.say.frames(a.frames)),
                                            false));
         else

@@ -6,6 +6,7 @@
 
 #include <QString>
 
+#include <functional>
 #include <vector>
 
 namespace core::report {
@@ -31,6 +32,9 @@ struct Section {
     QString note; ///< smaller, below the heading
     std::vector<Block> blocks;
     bool ownPage = false; ///< begins on a new page
+    /// Where what follows does not fit on the page any more, the one block may be made taller, up to this much.
+    double stretch = 0;
+    std::function<Block(double height)> stretched = {};
 };
 
 Section heldSection(const SheetInput& in);

@@ -10,7 +10,7 @@ namespace core::report {
 namespace {
 
 constexpr double kBoxWide = 31;
-constexpr double kBoxHigh = 16.5;
+constexpr double kBoxHigh = 15;
 constexpr double kWordsLeft = kBoxWide + 4;
 
 struct BoxContent {
@@ -71,7 +71,7 @@ double boxWords(const SheetInput& in, BlockPen& pen, const BoxContent& box, cons
     const double width = kStackWidth - kWordsLeft;
     y = pen.paragraph(x + kWordsLeft, y, width, in.say(where).arg(box.label), kStrong);
     y = pen.line(x + kWordsLeft, y, in.say("bees %1").arg(framesText(box.bees)), kText);
-    const QString stores = box.stores ? framesText(*box.stores) : in.say("not recorded");
+    const QString stores = box.stores ? framesText(*box.stores) : QString(QChar(0x2014));
     return pen.paragraph(x + kWordsLeft, y, width, in.say("stores %1").arg(stores), kText);
 }
 

@@ -43,7 +43,6 @@ QStringList unionSteps(const SheetInput& in, const rules::Union& u) {
     steps << in.say("One sheet of newspaper, slit, over %1's frames; %2's box on it; lid.")
                  .arg(in.name(u.lower), in.name(u.upper));
     steps << in.say("Both entrances to %1.").arg(in.say.direction(u.headingDeg));
-    steps << in.say("Look again on %1.").arg(in.say.weekday(in.plan.on + in.s.settings.followUnionDays));
     return steps;
 }
 

@@ -28,10 +28,18 @@ double title(BlockPen& pen, double x, double y, double width, const QString& tex
     return pen.paragraph(x, y, width, text, kLabel);
 }
 
-double numbered(BlockPen& pen, double x, double y, double width, const QStringList& steps) {
+/// How wide the words may be at a height: the drawing stands to their right, down to `free`.
+struct Room {
+    double wide;
+    double narrow = 0;
+    double free = 0;
+    double at(double y) const { return y < free ? narrow : wide; }
+};
+
+double numbered(BlockPen& pen, double x, double y, const Room& room, const QStringList& steps) {
     for (qsizetype i = 0; i < steps.size(); ++i) {
         pen.line(x, y, QStringLiteral("%1.").arg(i + 1), kStrong);
-        y = pen.paragraph(x + 6, y, width - 6, steps[i], kText);
+        y = pen.paragraph(x + 6, y, room.at(y) - 6, steps[i], kText);
     }
     return y;
 }
@@ -88,12 +96,20 @@ Block unionStrip(const SheetInput& in, const rules::Union& u) {
                       in.say("Entrances:"));
     if (u.pinned) y = pen.paragraph(kLeft, y, wordsWidth, in.say("This pair was asked for."), kText);
     const double stack = stackDrawing(in, u, pen, in.width - kStackWidth - 1, 4.6);
-    y = std::max(y, stack) + 1;
     const double wide = in.width - kLeft - kInside;
-    y = numbered(pen, kLeft, y, wide, unionSteps(in, u)) + 0.8;
+    y = numbered(pen, kLeft, y + 1, {wide, wordsWidth, stack}, unionSteps(in, u)) + 0.8;
+    y = std::max(y, stack);
     y = cautions(in, pen, kLeft, y, wide, u.cautions, {u.moved, u.host}) + 1.8;
     closeStrip(in, pen, block, outcome(in, pen, y), QStringLiteral("union %1").arg(u.order));
     return block;
+}
+
+/// The colony and its host; where that is a union, both its colonies.
+std::vector<ColonyIx> takingPart(const SheetInput& in, const rules::ShakeOut& shaken) {
+    std::vector<ColonyIx> out{shaken.colony, shaken.into};
+    for (const rules::Union& u : in.plan.unions)
+        if (shaken.intoUnion && u.host == shaken.into) out.push_back(u.moved);
+    return out;
 }
 
 Block shakeOutStrip(const SheetInput& in, const rules::ShakeOut& shaken) {
@@ -110,8 +126,8 @@ Block shakeOutStrip(const SheetInput& in, const rules::ShakeOut& shaken) {
     y = pen.paragraph(kLeft, y, wide,
                       in.say("%1, carried %2").arg(in.say.frames(shaken.frames), in.say.metres(shaken.carryTenths)),
                       kLarge);
-    y = numbered(pen, kLeft, y + 0.6, wide, shakeOutSteps(in, shaken)) + 0.8;
-    y = cautions(in, pen, kLeft, y, wide, shaken.cautions, {shaken.colony, shaken.into}) + 1.8;
+    y = numbered(pen, kLeft, y + 0.6, {wide}, shakeOutSteps(in, shaken)) + 0.8;
+    y = cautions(in, pen, kLeft, y, wide, shaken.cautions, takingPart(in, shaken)) + 1.8;
     closeStrip(in, pen, block, outcome(in, pen, y), QStringLiteral("shake-out %1").arg(in.name(shaken.colony)));
     return block;
 }
@@ -122,6 +138,9 @@ Section unionSection(const SheetInput& in) {
     Section section;
     section.heading = in.say("Unite, in this order");
     section.note = in.say("In the boxes: thick lines are combs with bees, small squares combs of stores.");
+    section.note +=
+        u' ' +
+        in.say("Look again at each union on %1.").arg(in.say.weekday(in.plan.on + in.s.settings.followUnionDays));
     for (const rules::Union& u : in.plan.unions)
         if (u.yard == in.yard) section.blocks.push_back(unionStrip(in, u));
     return section;

@@ -27,6 +27,8 @@ public:
     /// In the order of days.
     std::span<const Gift> from(ColonyIx giver) const { return of(m_from, m_fromStart, giver); }
     std::span<const Gift> to(ColonyIx receiver) const { return of(m_to, m_toStart, receiver); }
+    /// Position of a gift that `to` gave, among all.
+    size_t positionTo(const Gift& gift) const { return static_cast<size_t>(&gift - m_to.data()); }
 
 private:
     static std::span<const Gift> of(const std::vector<Gift>& gifts, const std::vector<qint32>& start, ColonyIx ix);

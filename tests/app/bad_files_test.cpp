@@ -22,7 +22,8 @@ protected:
         ASSERT_FALSE(ran.errorLines().isEmpty());
         EXPECT_LE(ran.errorLines().size(), 51);
         for (const QString& line : ran.errorLines()) EXPECT_LT(line.size(), 1000);
-        EXPECT_TRUE(ran.errorLines().first().startsWith("yardwright: " + file + ':')) << ran.err.left(500).toStdString();
+        EXPECT_TRUE(ran.errorLines().first().startsWith("yardwright: " + file + ':'))
+            << ran.err.left(500).toStdString();
         EXPECT_TRUE(ran.out.isEmpty());
         EXPECT_EQ(bytesOf(book), before);
     }

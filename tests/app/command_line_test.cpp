@@ -32,7 +32,8 @@ void expectAgrees(const QJsonValue& got, const QJsonValue& expected, const QStri
         for (auto it = e.begin(); it != e.end(); ++it) {
             if (it.key() == "caution_kinds") {
                 QStringList kinds, wanted;
-                for (const QJsonValue c : got.toObject().value("cautions").toArray()) kinds << c.toObject().value("kind").toString();
+                for (const QJsonValue c : got.toObject().value("cautions").toArray())
+                    kinds << c.toObject().value("kind").toString();
                 for (const QJsonValue k : it.value().toArray()) wanted << k.toString();
                 std::ranges::sort(kinds);
                 std::ranges::sort(wanted);
@@ -46,8 +47,8 @@ void expectAgrees(const QJsonValue& got, const QJsonValue& expected, const QStri
         for (int i = 0; i < expected.toArray().size(); ++i)
             expectAgrees(got.toArray().at(i), expected.toArray().at(i), where + QString("[%1]").arg(i));
     } else {
-        EXPECT_EQ(got, expected) << where.toStdString() << ": " << got.toVariant().toString().toStdString() << " against "
-                                 << expected.toVariant().toString().toStdString();
+        EXPECT_EQ(got, expected) << where.toStdString() << ": " << got.toVariant().toString().toStdString()
+                                 << " against " << expected.toVariant().toString().toStdString();
     }
 }
 
@@ -98,7 +99,9 @@ protected:
     void SetUp() override { ASSERT_EQ(runProgram(importWords(book, yardFolder("kiln-field"))).status, 0); }
     QTemporaryDir dir;
     QString book = dir.filePath("b.yardwright");
-    Ran advise(const QStringList& more) { return runProgram(QStringList{"advise", book, "--on", "2026-09-15", "--json"} + more); }
+    Ran advise(const QStringList& more) {
+        return runProgram(QStringList{"advise", book, "--on", "2026-09-15", "--json"} + more);
+    }
 };
 
 TEST_F(OneYard, PinForbidAndMostAreObeyed) {
@@ -113,7 +116,8 @@ TEST_F(OneYard, PinForbidAndMostAreObeyed) {
     const Ran pinned = advise({"--pin", "K6+K2", "--most", "1"});
     ASSERT_EQ(pinned.status, 0) << pinned.err.toStdString();
     ASSERT_EQ(jsonOf(pinned).value("unite").toArray().size(), 1);
-    EXPECT_EQ(jsonOf(pinned).value("unite").toArray().at(0).toObject().value("gain").toInt(), 620); // tests/data/yards/README.md
+    EXPECT_EQ(jsonOf(pinned).value("unite").toArray().at(0).toObject().value("gain").toInt(),
+              620); // tests/data/yards/README.md
     // The best single union of the yard. Source: worked by hand (README there): K3 + K11, 1502.
     EXPECT_EQ(jsonOf(advise({"--most", "1"})).value("totals").toObject().value("gain").toInt(), 1502);
 }
@@ -165,7 +169,8 @@ TEST_F(OneYard, ExportGivesBackWhatImportTook) {
     const QStringList files = QDir(dir.filePath("first")).entryList({"*.csv"});
     EXPECT_EQ(files.size(), 10);
     for (const QString& file : files)
-        EXPECT_EQ(bytesOf(dir.filePath("first/" + file)), bytesOf(dir.filePath("second/" + file))) << file.toStdString();
+        EXPECT_EQ(bytesOf(dir.filePath("first/" + file)), bytesOf(dir.filePath("second/" + file)))
+            << file.toStdString();
     EXPECT_EQ(runProgram({"advise", second, "--on", "2026-09-15", "--json"}).out, advise({}).out);
 }
 
@@ -173,10 +178,13 @@ TEST_F(OneYard, OutputsAndBooksThatCannotBeUsed) {
     EXPECT_EQ(runProgram({"new", book}).status, 5);
     EXPECT_EQ(runProgram({"export", book, "--to", "/proc/no/such"}).status, 5);
     EXPECT_EQ(runProgram({"backup", book, "--to", book}).status, 5);
-    EXPECT_EQ(runProgram({"worksheet", book, "--on", "2026-09-15", "--yard", "Kiln Field", "--pdf", "/proc/no.pdf"}).status, 5);
+    EXPECT_EQ(
+        runProgram({"worksheet", book, "--on", "2026-09-15", "--yard", "Kiln Field", "--pdf", "/proc/no.pdf"}).status,
+        5);
     const QString rubbish = dir.filePath("rubbish.yardwright");
     writeFile(rubbish, QByteArray(5000, '\x7f'));
-    for (const QStringList& words : {QStringList{"check", rubbish}, {"advise", rubbish, "--on", "2026-09-15"},
+    for (const QStringList& words : {QStringList{"check", rubbish},
+                                     {"advise", rubbish, "--on", "2026-09-15"},
                                      {"import", rubbish, "--yards", yardFolder("kiln-field") + "/yards.csv"}}) {
         const Ran ran = runProgram(words);
         EXPECT_EQ(ran.status, 5) << words.join(' ').toStdString();

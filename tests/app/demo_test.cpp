@@ -50,11 +50,11 @@ TEST(Demo, EveryHoldCautionAndAdviceOccurs) {
     EXPECT_GE(fall.value("totals").toObject().value("colonies").toInt(), 90);
 
     const QSet<QString> holds = textsOf(fall, {"holds"}, "kind");
-    EXPECT_EQ(holds, (QSet<QString>{"order", "afb-confirmed", "afb-suspected", "afb-contact", "afb-yard", "efb", "brood-doubt",
-                                    "brood-not-checked"}));
+    EXPECT_EQ(holds, (QSet<QString>{"order", "afb-confirmed", "afb-suspected", "afb-contact", "afb-yard", "efb",
+                                    "brood-doubt", "brood-not-checked"}));
     const QSet<QString> cautions = textsOf(fall, {"unite", "shake_out", "cautions"}, "kind");
-    EXPECT_EQ(cautions, (QSet<QString>{"mites-high", "masked", "signs", "count-before-transfer", "queen-unknown", "room-unknown",
-                                       "near-afb", "drift-to-held", "lower-heavier"}));
+    EXPECT_EQ(cautions, (QSet<QString>{"mites-high", "masked", "signs", "count-before-transfer", "queen-unknown",
+                                       "room-unknown", "near-afb", "drift-to-held", "lower-heavier"}));
     EXPECT_EQ(textsOf(fall, {"unresolved"}, "why"),
               (QSet<QString>{"no-count", "count-old", "no-bees", "no-host", "no-partner"}));
     EXPECT_EQ(textsOf(fall, {"separate"}, "why"), QSet<QString>{"laying-workers"});
@@ -72,8 +72,10 @@ TEST(Demo, EveryHoldCautionAndAdviceOccurs) {
 TEST(Demo, TheSameArgumentsGiveTheSameContent) {
     QTemporaryDir dir;
     for (const char* name : {"one", "two"})
-        ASSERT_EQ(runProgram({"demo", dir.filePath(name), "--colonies", "200", "--years", "1", "--seed", "7"}).status, 0);
-    ASSERT_EQ(runProgram({"demo", dir.filePath("other"), "--colonies", "200", "--years", "1", "--seed", "8"}).status, 0);
+        ASSERT_EQ(runProgram({"demo", dir.filePath(name), "--colonies", "200", "--years", "1", "--seed", "7"}).status,
+                  0);
+    ASSERT_EQ(runProgram({"demo", dir.filePath("other"), "--colonies", "200", "--years", "1", "--seed", "8"}).status,
+              0);
     for (const char* name : {"one", "two", "other"})
         ASSERT_EQ(runProgram({"export", dir.filePath(name), "--to", dir.filePath(QString(name) + ".csv")}).status, 0);
     EXPECT_EQ(bytesOf(dir.filePath("one.csv/visits.csv")), bytesOf(dir.filePath("two.csv/visits.csv")));
@@ -85,7 +87,8 @@ TEST(Demo, SmallOnesToo) {
     for (const char* count : {"1", "60", "97"}) {
         const QString book = dir.filePath(QString(count) + ".yardwright");
         ASSERT_EQ(runProgram({"demo", book, "--colonies", count}).status, 0);
-        EXPECT_EQ(planOf(book, core::dayOf(2026, 8, 1)).value("totals").toObject().value("colonies").toInt(), QString(count).toInt());
+        EXPECT_EQ(planOf(book, core::dayOf(2026, 8, 1)).value("totals").toObject().value("colonies").toInt(),
+                  QString(count).toInt());
         EXPECT_EQ(runProgram({"check", book}).status, 0);
     }
 }

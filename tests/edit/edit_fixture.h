@@ -46,6 +46,8 @@ protected:
     /// Where the colony's hive stands: its open placement's stand.
     Stand standOf(ColonyId colony) const;
     std::vector<Stand> stands(YardId yard) const;
+    /// What check() finds wrong, a line each.
+    std::string problems() const { return session->check().join(u'\n').toStdString(); }
 
     QTemporaryDir dir;
     FixedClock clock;

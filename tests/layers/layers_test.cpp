@@ -26,7 +26,8 @@ const std::map<QString, Allowed> kAllowed = {
     {"core/rules", {{"core/base/", "core/model/", "core/pairing/", "core/rules/"}, {"Core"}}},
     {"core/store", {{"core/base/", "core/model/", "core/store/", "sqlite3.h"}, {"Core", "Sql"}}},
     {"core/edit", {{"core/base/", "core/model/", "core/store/", "core/rules/", "core/edit/"}, {"Core"}}},
-    {"core/exchange", {{"core/base/", "core/model/", "core/store/", "core/rules/", "core/edit/", "core/exchange/"}, {"Core"}}},
+    {"core/exchange",
+     {{"core/base/", "core/model/", "core/store/", "core/rules/", "core/edit/", "core/exchange/"}, {"Core"}}},
     {"core/report", {{"core/base/", "core/model/", "core/rules/", "core/report/"}, {"Core"}}},
     {"demo", {{"core/base/", "core/model/", "core/edit/", "core/rules/", "demo/"}, {"Core"}}},
     {"ui",
@@ -39,8 +40,9 @@ const std::map<QString, Allowed> kAllowed = {
 QString moduleOf(const QString& header) {
     if (header.contains('/')) return header.section('/', 0, 0).mid(2); // QtSql/QSqlQuery
     static const QString root = [] {
-        for (const QString& dir : {QStringLiteral("/usr/include/x86_64-linux-gnu/qt6"), QStringLiteral("/usr/include/qt6"),
-                                   QStringLiteral("/usr/include/aarch64-linux-gnu/qt6")})
+        for (const QString& dir :
+             {QStringLiteral("/usr/include/x86_64-linux-gnu/qt6"), QStringLiteral("/usr/include/qt6"),
+              QStringLiteral("/usr/include/aarch64-linux-gnu/qt6")})
             if (QDir(dir).exists()) return dir;
         return QString();
     }();
@@ -76,7 +78,8 @@ QStringList sourceFiles() {
 }
 
 QStringList forbiddenIn(const QString& path, const QString& text) {
-    static const QRegularExpression kInclude("^\\s*#\\s*include\\s*([<\"])([^>\"]+)[>\"]", QRegularExpression::MultilineOption);
+    static const QRegularExpression kInclude("^\\s*#\\s*include\\s*([<\"])([^>\"]+)[>\"]",
+                                             QRegularExpression::MultilineOption);
     QStringList faults;
     const auto allowed = kAllowed.find(folderOf(path));
     if (allowed == kAllowed.end()) return {path + ": a folder without a line in the map of arrows"};
@@ -96,7 +99,8 @@ TEST(Layers, EveryIncludeFollowsTheMap) {
     for (const QString& path : files) {
         QFile file(QDir(YW_SOURCE_DIR).filePath(path));
         ASSERT_TRUE(file.open(QIODevice::ReadOnly)) << path.toStdString();
-        for (const QString& fault : forbiddenIn(path, QString::fromUtf8(file.readAll()))) ADD_FAILURE() << fault.toStdString();
+        for (const QString& fault : forbiddenIn(path, QString::fromUtf8(file.readAll())))
+            ADD_FAILURE() << fault.toStdString();
     }
 }
 

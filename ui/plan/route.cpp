@@ -131,7 +131,7 @@ private:
         arc.sign = pointAt(arc, pieces, 0.5);
         const QLineF ends(arc.points.front(), arc.points.back());
         if (ends.length() < 6 * m_sign) arc.sign += QPointF(0, -m_sign - 3); // a short arc would vanish beneath it
-        for (double t : {0.5, 0.43, 0.57, 0.36, 0.64, 0.29, 0.71, 0.22, 0.78}) {
+        for (double t : {0.5, 0.46, 0.54, 0.43, 0.57, 0.39, 0.61, 0.36, 0.64, 0.32, 0.68, 0.29, 0.71, 0.25, 0.75, 0.22, 0.78, 0.17, 0.83}) {
             if (ends.length() < 6 * m_sign) break;
             const QPointF p = pointAt(arc, pieces, t);
             const QRectF round(p - QPointF(m_sign + 2, m_sign + 2), QSizeF(2 * m_sign + 4, 2 * m_sign + 4));

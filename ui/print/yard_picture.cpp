@@ -4,6 +4,7 @@
 #include "ui/plan/camera.h"
 #include "ui/plan/paint_scene.h"
 #include "ui/plan/route.h"
+#include "ui/plan/sprites.h"
 #include "ui/print/font_measure.h"
 
 #include <QPainter>
@@ -40,8 +41,56 @@ struct YardPicture::Drawn {
     plan::Layout layout;
     plan::Camera camera;
     int unlabelled = 0;
-    bool whole = true; ///< nothing was left out for want of room
+    double faults = 0; ///< what found no room, or stands on something else
 };
+
+namespace {
+
+/// All hives and texts, each as rectangles that nothing may run across.
+std::vector<QRectF> takenBy(const plan::HivePlace& h) {
+    std::vector<QRectF> out{h.box};
+    for (const QRectF& r : {h.label, h.line, h.badge, h.drop, h.laying})
+        if (!r.isEmpty()) out.push_back(r);
+    return out;
+}
+
+double arcFaults(const plan::Layout& layout, const plan::Texts& texts) {
+    double faults = 0;
+    const double r = plan::signRadius(texts.badgeFont());
+    for (const plan::Arc& arc : layout.unions) {
+        const QRectF sign(arc.sign - QPointF(r, r), QSizeF(2 * r, 2 * r));
+        faults += arc.metres.isEmpty() ? 1 : 0;
+        for (const plan::HivePlace& h : layout.hives)
+            for (const QRectF& taken : takenBy(h)) faults += taken.intersects(sign) ? 4 : 0;
+    }
+    return faults;
+}
+
+double textFaults(const plan::Scene& scene, const plan::Layout& layout, bool lines) {
+    double faults = 0;
+    for (size_t i = 0; i < layout.hives.size(); ++i) {
+        const plan::HivePlace& h = layout.hives[i];
+        const plan::HiveMark& m = scene.hives[i];
+        faults += h.label.isEmpty() ? 100 : 0;
+        faults += m.held() && h.badge.isEmpty() ? 10 : 0;
+        faults += m.layingWorkers && h.laying.isEmpty() ? 10 : 0;
+        faults += m.feedHalfLitres > 0 && h.drop.isEmpty() ? 3 : 0;
+        faults += lines && h.line.isEmpty() ? 2 : 0;
+    }
+    return faults;
+}
+
+QRectF arcsOf(const plan::Layout& layout) {
+    QRectF all;
+    for (const auto* arcs : {&layout.unions, &layout.shakes})
+        for (const plan::Arc& arc : *arcs) {
+            for (const QPointF& p : arc.points) all |= QRectF(p - QPointF(3, 3), QSizeF(6, 6));
+            all |= arc.metres;
+        }
+    return all;
+}
+
+} // namespace
 
 YardPicture::YardPicture(const core::Snapshot& s, const core::rules::Plan& plan, core::YardIx yard,
                          core::report::Language language) {
@@ -58,7 +107,7 @@ YardPicture::Drawn YardPicture::drawAt(const QSizeF& view, const QRectF& ground,
     if (!lines)
         for (plan::HiveMark& h : scene.hives) h.line.clear();
     const QFont font = paperFont(labelPixels, false);
-    Drawn d{scene, font, plan::Texts(scene, font), {}, {}, 0, true};
+    Drawn d{scene, font, plan::Texts(scene, font), {}, {}, 0, 0};
     const QSizeF room(view.width() - kMargin - kRight, view.height() - kMargin - kBottom);
     d.camera.view = view;
     d.camera.fit(ground, kMargin, kNearest);
@@ -66,40 +115,41 @@ YardPicture::Drawn YardPicture::drawAt(const QSizeF& view, const QRectF& ground,
     const QRectF gate(scene.gate.x / 1000.0, -scene.gate.y / 1000.0, 1e-6, 1e-6);
     const bool gateSeen = ground.adjusted(-0.01, -0.01, 0.01, 0.01).contains(gate);
     QRectF all;
-    for (int turn = 0; turn < 6; ++turn) {
-        d.layout = plan::layOut(scene, d.texts, {d.camera.pixelsPerMetre, magnified, view}, std::nullopt);
-        all = bodiesOf(d.layout);
+    for (int turn = 0; turn < 8; ++turn) {
         const double ppm = d.camera.pixelsPerMetre;
+        d.layout = plan::layOut(scene, d.texts, {ppm, magnified, view}, std::nullopt);
+        all = bodiesOf(d.layout);
         if (gateSeen) all |= QRectF(gate.x() * ppm - 26, gate.y() * ppm - 14, 52, 40);
-        const double fits = std::min(room.width() / all.width(), room.height() / all.height());
-        if (fits >= 1) break;
-        d.camera.pixelsPerMetre = std::max(ppm * std::max(fits, 0.5) * 0.995, plan::Camera::kLeast);
+        double fits = std::min(room.width() / all.width(), room.height() / all.height());
+        if (fits >= 1) {
+            plan::routeArcs(scene, d.texts, d.layout);
+            all |= arcsOf(d.layout);
+            fits = std::min(room.width() / all.width(), room.height() / all.height());
+        }
+        if (fits >= 1 || turn == 7) break;
+        d.camera.pixelsPerMetre = std::max(ppm * std::max(fits, 0.5) * 0.99, plan::Camera::kLeast);
     }
     const QPointF middle(kMargin + room.width() / 2, kMargin + room.height() / 2);
     d.camera.centre = (all.center() + QPointF(view.width() / 2, view.height() / 2) - middle) / d.camera.pixelsPerMetre;
-    for (size_t i = 0; i < d.layout.hives.size(); ++i) {
-        const plan::HivePlace& h = d.layout.hives[i];
-        d.unlabelled += h.label.isEmpty() ? 1 : 0;
-        d.whole &= !h.label.isEmpty() && (!lines || !h.line.isEmpty()) &&
-                   (!scene.hives[i].held() || !h.badge.isEmpty()) &&
-                   (scene.hives[i].feedHalfLitres == 0 || !h.drop.isEmpty());
-    }
+    for (const plan::HivePlace& h : d.layout.hives) d.unlabelled += h.label.isEmpty() ? 1 : 0;
+    d.faults = textFaults(scene, d.layout, lines) + arcFaults(d.layout, d.texts);
     return d;
 }
 
-/// The largest type in which all finds room; 9 pt (12 pixels) at least, the lesser text too.
+/// The largest type in which all finds room, else that with the fewest faults; 9 pt (12 pixels) at least.
 YardPicture::Drawn YardPicture::draw(const QSizeF& view, const QRectF& ground) const {
-    std::optional<Drawn> found;
-    for (const int pixels : {19, 17, 16, 15, 14}) {
-        found.emplace(drawAt(view, ground, pixels, true));
-        if (found->whole) break;
+    struct Try {
+        int pixels;
+        bool lines;
+    };
+    std::optional<Drawn> best;
+    for (const Try& t :
+         {Try{19, true}, Try{17, true}, Try{15, true}, Try{14, true}, Try{16, false}, Try{14, false}, Try{12, false}}) {
+        Drawn d = drawAt(view, ground, t.pixels, t.lines);
+        if (!best || d.faults < best->faults) best.emplace(std::move(d));
+        if (best->faults == 0) break;
     }
-    for (const int pixels : {16, 14, 13, 12}) {
-        if (found->unlabelled == 0) break;
-        found.emplace(drawAt(view, ground, pixels, false));
-    }
-    plan::routeArcs(found->scene, found->texts, found->layout);
-    return std::move(*found);
+    return std::move(*best);
 }
 
 void YardPicture::paint(QPainter& p, const QRectF& area, const QRectF& ground) const {

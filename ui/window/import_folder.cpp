@@ -1,5 +1,6 @@
 #include "ui/window/import_folder.h"
 
+#include "core/base/error.h"
 #include "core/exchange/import.h"
 
 #include <QCoreApplication>

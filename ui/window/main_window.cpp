@@ -2,6 +2,7 @@
 
 #include "ui/look/sheet.h"
 #include "ui/plan/plan_view.h"
+#include "ui/print/worksheet_paper.h"
 #include "ui/window/commands.h"
 #include "ui/window/import_folder.h"
 #include "ui/window/recent_books.h"
@@ -9,8 +10,10 @@
 #include "ui/window/work_page.h"
 
 #include <QAction>
-#include <QFileInfo>
+#include <QEvent>
+#include <QFrame>
 #include <QLabel>
+#include <QPushButton>
 #include <QStackedWidget>
 #include <QStatusBar>
 #include <QVBoxLayout>
@@ -18,7 +21,7 @@
 namespace ui::window {
 
 MainWindow::MainWindow(const core::Clock& clock, Dialogs& dialogs)
-    : m_clock(clock), m_dialogs(dialogs), m_top(new TopBar(this)), m_stack(new QStackedWidget(this)),
+    : m_clock(clock), m_dialogs(dialogs), m_paper(print::worksheetPaper()), m_top(new TopBar(this)), m_stack(new QStackedWidget(this)),
       m_welcome(new Welcome(m_stack)), m_saying(new QLabel(this)) {
     setWindowTitle(tr("Yardwright"));
     resize(1440, 900);
