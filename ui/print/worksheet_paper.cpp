@@ -1,0 +1,41 @@
+#include "ui/print/worksheet_paper.h"
+
+#include "ui/print/worksheet_output.h"
+
+#include <QLocale>
+
+namespace ui::print {
+
+namespace {
+
+/// Letter where the system measures in inches, else A4.
+core::report::Paper usualPaper() {
+    return QLocale::system().measurementSystem() == QLocale::MetricSystem ? core::report::Paper::A4
+                                                                          : core::report::Paper::Letter;
+}
+
+WorksheetJob jobOf(const window::PaperJob& job) {
+    core::report::WorksheetOptions options;
+    options.paper = usualPaper();
+    options.book = job.session.bookTitle();
+    const auto history = job.session.history(1);
+    options.revision = history.empty() ? 0 : history.front().seq;
+    options.printedOn = job.session.clock().today();
+    return {job.reading.snapshot, job.reading.plan, job.yard, options};
+}
+
+} // namespace
+
+window::Paper worksheetPaper() {
+    window::Paper paper;
+    paper.preview = [](QWidget* parent, const window::PaperJob& job) { previewWorksheet(parent, jobOf(job)); };
+    paper.print = [](QWidget* parent, const window::PaperJob& job) { printWorksheet(parent, jobOf(job)); };
+    paper.pdf = [](const window::PaperJob& job, const QString& path) {
+        const WorksheetJob sheet = jobOf(job);
+        writePdf(WorksheetPages(sheet.s, sheet.plan, sheet.yard, sheet.options), sheet.s.yard(sheet.yard).name,
+                 sheet.options.paper, path);
+    };
+    return paper;
+}
+
+} // namespace ui::print
