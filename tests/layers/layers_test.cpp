@@ -29,9 +29,11 @@ const std::map<QString, Allowed> kAllowed = {
     {"core/exchange",
      {{"core/base/", "core/model/", "core/store/", "core/rules/", "core/edit/", "core/exchange/"}, {"Core"}}},
     {"core/report", {{"core/base/", "core/model/", "core/rules/", "core/report/"}, {"Core"}}},
+    {"core", {{}, {"Core"}}}, // core/precompiled.h
     {"demo", {{"core/base/", "core/model/", "core/edit/", "core/rules/", "demo/"}, {"Core"}}},
     {"ui",
-     {{"core/base/", "core/model/", "core/edit/", "core/rules/", "core/exchange/", "core/report/", "ui/"},
+     {{"core/base/", "core/model/", "core/edit/", "core/rules/", "core/exchange/", "core/report/", "ui/",
+       "core/precompiled.h"},
       {"Core", "Gui", "Widgets", "PrintSupport", "Svg", "SvgWidgets", "Charts"}}},
     {"app", {{"core/", "ui/", "demo/", "app/"}, {"Core", "Gui", "Widgets"}}},
 };
@@ -53,9 +55,10 @@ QString moduleOf(const QString& header) {
 }
 
 QString folderOf(const QString& path) {
-    for (const auto& [folder, allowed] : kAllowed)
-        if (path.startsWith(folder + '/')) return folder;
-    return {};
+    QString longest;
+    for (const auto& [folder, allowed] : kAllowed) // sorted: a longer prefix comes later
+        if (path.startsWith(folder + '/')) longest = folder;
+    return longest;
 }
 
 bool mayInclude(const Allowed& allowed, const QString& header, bool quoted) {
