@@ -105,6 +105,7 @@ void orderRecords(Ledger& ledger, const ImportOrder& order) {
     std::ranges::sort(ledger.visits, {}, [&](const RecordEntry<VisitDraft>& e) {
         return std::pair(at(order.colonyRank, e.colony), e.draft->row.day);
     });
+    std::ranges::sort(ledger.settings, {}, &SettingEntry::name);
     orderByDay(ledger.transfers, order.colonyRank, order.colonyRank);
     orderByDay(ledger.results, order.colonyRank, order.yardRank);
     orderByDay(ledger.treatments, order.colonyRank, order.yardRank);
