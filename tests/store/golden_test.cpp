@@ -1,0 +1,119 @@
+#include "core/edit/edits.h"
+#include "core/exchange/import.h"
+#include "core/store/migration.h"
+#include "core/store/snapshot_reader.h"
+#include "tests/store/snapshot_text.h"
+#include "tests/store/test_book.h"
+
+#include <gtest/gtest.h>
+
+#include <QFile>
+#include <QTextStream>
+
+using namespace core;
+
+namespace {
+
+struct StillClock : Clock {
+    QDateTime nowUtc() const override { return QDateTime(QDate(2026, 11, 25), QTime(12, 0), Qt::UTC); }
+    Day today() const override { return dayOf(2026, 11, 25); }
+};
+
+const Clock& clock() {
+    static const StillClock still;
+    return still;
+}
+
+QString golden(int version, const char* extension) {
+    return QStringLiteral(YW_SOURCE_DIR "/tests/golden/version-%1.%2").arg(version).arg(QLatin1String(extension));
+}
+
+QString textOf(const edit::Session& session) {
+    QStringList lines;
+    for (const char* on : {"2026-05-05", "2026-09-20", "2026-11-25"}) {
+        lines << QStringLiteral("on ") + QLatin1String(on);
+        // All checks, so that the text does not depend on which of them are read.
+        Snapshot s = store::readSnapshot(*store::Database::open(session.path(), store::Access::ReadOnly), day(on),
+                                         store::Checks::All);
+        lines << linesOf(s);
+    }
+    lines << QStringLiteral("history");
+    for (const edit::HistoryLine& h : session.history(100))
+        lines << QStringLiteral("%1 %2 %3: %4").arg(h.seq).arg(h.at.toString(Qt::ISODate), h.by, h.text);
+    return lines.join(u'\n') + u'\n';
+}
+
+void makeBook(const QString& path) {
+    exchange::ImportFiles files;
+    for (const char* yard : {"kiln-field", "brook-end", "tansy-lane"})
+        for (const exchange::FileKind kind : exchange::kFileKinds) {
+            const QString file = QStringLiteral(YW_TEST_DATA "/yards/%1/").arg(QLatin1String(yard)) + fileName(kind);
+            if (QFile::exists(file)) files.files.push_back({kind, file});
+        }
+    ASSERT_TRUE(exchange::importIntoBook(path, clock(), files, false).good());
+    const auto session = edit::Session::open(path, clock());
+    session->setAuthor("A. Keeper");
+    Visit visit;
+    session->apply([&](const edit::EditContext& c) {
+        visit.colony = c.colonyNamed(u"K1", clock().today()).value().id;
+        visit.day = dayOf(2026, 11, 20);
+        visit.gross = Decagrams{3525};
+        visit.signs.add(Sign::Chalkbrood);
+        visit.note = "quiet";
+        return edit::logVisit(c, visit);
+    });
+    session->apply([&](const edit::EditContext& c) {
+        return edit::carryHive(c, visit.colony, {30'000, 30'000}, dayOf(2026, 11, 21));
+    });
+    session->apply([](const edit::EditContext& c) { return edit::setSetting(c, "gain.min", "60"); });
+    session->undo();
+    session->undo();
+    session->redo();
+}
+
+TEST(Golden, MakesTheBookOfThisVersionWhereAsked) {
+    if (qEnvironmentVariableIsEmpty("YW_UPDATE_GOLDEN")) GTEST_SKIP() << "only with YW_UPDATE_GOLDEN";
+    const int version = store::bookMigrations().back().version;
+    const QString path = golden(version, "yardwright");
+    QFile::remove(path);
+    makeBook(path);
+    QFile text(golden(version, "txt"));
+    ASSERT_TRUE(text.open(QIODevice::WriteOnly));
+    text.write(textOf(*edit::Session::open(path, clock(), edit::Session::Access::ReadOnly)).toUtf8());
+}
+
+TEST(Golden, BooksOfEveryVersionAreReadAsTheyWere) {
+    for (const store::Migration& step : store::bookMigrations()) {
+        SCOPED_TRACE(step.version);
+        QTemporaryDir dir;
+        const QString path = dir.filePath("book.yardwright");
+        ASSERT_TRUE(QFile::copy(golden(step.version, "yardwright"), path));
+        QFile::setPermissions(path, QFile::ReadOwner | QFile::WriteOwner);
+        QFile expected(golden(step.version, "txt"));
+        ASSERT_TRUE(expected.open(QIODevice::ReadOnly));
+        const auto session = edit::Session::open(path, clock()); // migrates an older one
+        EXPECT_EQ(session->check(), QStringList());
+        EXPECT_EQ(textOf(*session).toStdString(), expected.readAll().toStdString());
+    }
+}
+
+TEST(Golden, TheOldEditsCanStillBeTakenBackAndDoneAgain) {
+    QTemporaryDir dir;
+    const QString path = dir.filePath("book.yardwright");
+    ASSERT_TRUE(QFile::copy(golden(1, "yardwright"), path));
+    QFile::setPermissions(path, QFile::ReadOwner | QFile::WriteOwner);
+    const auto session = edit::Session::open(path, clock());
+    const Snapshot before = session->snapshot(clock().today());
+    EXPECT_TRUE(session->redoText().has_value());
+    const edit::Correction correction{"A. Keeper", "typed by mistake"};
+    int undone = 0;
+    while (session->undo(correction)) ++undone;
+    EXPECT_EQ(undone, 3); // the carry, the visit, the import
+    EXPECT_TRUE(session->snapshot(clock().today()).colonies.empty());
+    EXPECT_EQ(session->check(), QStringList());
+    while (undone-- > 0) EXPECT_TRUE(session->redo(correction).has_value());
+    EXPECT_EQ(linesOf(session->snapshot(clock().today())), linesOf(before));
+    EXPECT_EQ(session->check(), QStringList());
+}
+
+} // namespace
