@@ -1,7 +1,7 @@
 #include "app/window_run.h"
 
 #include "app/cli.h"
-#include "ui/print/worksheet_paper.h"
+#include "ui/look/sheet.h"
 #include "ui/window/main_window.h"
 #include "ui/window/real_dialogs.h"
 
@@ -18,10 +18,9 @@ int runWindow(const QStringList& words, const core::Clock& clock, QTextStream& e
         err << "yardwright: “" << words.at(1) << "” was not expected; yardwright --help lists the commands.\n";
         return 2;
     }
+    ui::look::setUpStyle();
     ui::window::RealDialogs dialogs;
     ui::window::MainWindow window(clock, dialogs);
-    window.setPaper(ui::print::worksheetPaper());
-    window.resize(1440, 900);
     window.show();
     if (!words.isEmpty() && !window.openBook(words.first())) return 5;
     return QApplication::exec();

@@ -12,7 +12,7 @@ TEST_F(Carrying, AHiveDraggedToBareGroundStandsThereInTheFile) {
     drag(at("A5"), ground({8000, 3000}));
     EXPECT_EQ(book.placeOf(QStringLiteral("A5")), (core::MmPoint{8000, 3000})) << said();
     EXPECT_NE(said().find("A5"), std::string::npos);
-    EXPECT_NE(said().find("3.0 m"), std::string::npos) << said();
+    EXPECT_NE(said().find("3 m north"), std::string::npos) << said();
     EXPECT_TRUE(window->topBar()->undoShown().contains(QStringLiteral("A5"))) << window->topBar()->undoShown().toStdString();
 }
 

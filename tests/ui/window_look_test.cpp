@@ -101,9 +101,12 @@ TEST(EmptyBook, SaysWhatToDoNextAndDoesIt) {
     window.show();
     ASSERT_TRUE(window.makeBook(folder.filePath(QStringLiteral("new.yardwright"))));
     QAbstractButton* import = nullptr;
-    for (QAbstractButton* b : window.findChildren<QAbstractButton*>())
-        if (b->isVisible() && b->text().contains(QStringLiteral("CSV"))) import = b;
-    ASSERT_NE(import, nullptr);
+    const auto found = [&] {
+        for (QAbstractButton* b : window.findChildren<QAbstractButton*>())
+            if (b->isVisible() && b->text().contains(QStringLiteral("CSV"))) import = b;
+        return import != nullptr;
+    };
+    ASSERT_TRUE(QTest::qWaitFor(found, 2000));
     dialogs.folder = QStringLiteral(YW_TEST_DATA "/yards/kiln-field");
     QTest::mouseClick(import, Qt::LeftButton);
     ASSERT_EQ(window.page()->yards()->model().rowCount(), 1) << dialogs.faults.join(u'\n').toStdString();

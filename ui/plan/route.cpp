@@ -146,7 +146,8 @@ private:
         const QPointF c = arc.sign;
         for (const QPointF& spot : {c + QPointF(-size.width() / 2, -m_sign - h - 1), c + QPointF(m_sign + 4, -h / 2),
                                     c + QPointF(-m_sign - 4 - size.width(), -h / 2), c + QPointF(-size.width() / 2, m_sign + 1),
-                                    c + QPointF(m_sign, -m_sign - h + 2), c + QPointF(-m_sign - size.width(), -m_sign - h + 2)}) {
+                                    c + QPointF(m_sign, -m_sign - h + 2), c + QPointF(-m_sign - size.width(), -m_sign - h + 2),
+                                    c + QPointF(m_sign, m_sign - 2), c + QPointF(-m_sign - size.width(), m_sign - 2)}) {
             const QRectF rect(spot, size);
             if (!m_hard.free(rect) || !m_soft.free(rect)) continue;
             arc.metres = rect;

@@ -65,7 +65,7 @@ void MainWindow::connectCommands() {
     connect(m_commands->importCsv, &QAction::triggered, this, [this] {
         if (const auto folder = m_dialogs.folderOfCsv()) importFolder(*folder);
     });
-    connect(m_commands, &Commands::recentAsked, this, &MainWindow::openBook);
+    connect(m_commands, &Commands::recentAsked, this, [this](const QString& path) { openBook(path); });
     connect(m_commands->close, &QAction::triggered, this, &QWidget::close);
     connect(m_commands->undo, &QAction::triggered, this, &MainWindow::undo);
     connect(m_commands->redo, &QAction::triggered, this, &MainWindow::redo);
@@ -89,14 +89,14 @@ void MainWindow::connectCommands() {
     connect(m_welcome, &Welcome::makeAsked, m_commands->makeBook, &QAction::trigger);
     connect(m_welcome, &Welcome::openAsked, m_commands->openBook, &QAction::trigger);
     connect(m_welcome, &Welcome::importAsked, m_commands->importCsv, &QAction::trigger);
-    connect(m_welcome, &Welcome::recentAsked, this, &MainWindow::openBook, Qt::QueuedConnection);
+    connect(m_welcome, &Welcome::recentAsked, this, [this](const QString& path) { openBook(path); }, Qt::QueuedConnection);
 }
 
-bool MainWindow::openBook(const QString& path) {
-    using core::edit::Session;
+bool MainWindow::openBook(const QString& path, bool remember) {
     bool opened = false;
     guarded(m_dialogs, [&] {
         lay(openOrRead(path, m_clock));
+        if (remember) rememberBook(m_desk->session().path());
         opened = true;
     });
     return opened;
@@ -106,6 +106,7 @@ bool MainWindow::makeBook(const QString& path) {
     bool made = false;
     guarded(m_dialogs, [&] {
         lay(core::edit::Session::create(path, m_clock));
+        rememberBook(m_desk->session().path());
         made = true;
     });
     return made;
@@ -117,7 +118,6 @@ void MainWindow::lay(std::unique_ptr<core::edit::Session> session) {
     delete m_page;
     m_page = nullptr;
     m_desk = std::move(desk);
-    rememberBook(m_desk->session().path());
     m_page = new WorkPage(*m_desk, m_dialogs, m_stack);
     m_stack->addWidget(m_page);
     connect(m_desk.get(), &desk::Desk::said, this, &MainWindow::say);

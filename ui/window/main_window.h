@@ -28,7 +28,8 @@ public:
 
     /// A book that is open elsewhere is opened for reading only, and says so. False where it cannot be used (the
     /// dialogs have said why).
-    bool openBook(const QString& path);
+    /// `remember`: among the recent ones.
+    bool openBook(const QString& path, bool remember = true);
     bool makeBook(const QString& path);
     bool importFolder(const QString& folder);
     void setPlace(Place place);

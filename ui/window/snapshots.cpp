@@ -8,6 +8,8 @@
 
 #include <QApplication>
 #include <QDir>
+#include <QFileInfo>
+#include <QTemporaryDir>
 #include <QTimeZone>
 
 namespace ui::window {
@@ -83,7 +85,7 @@ void takeAll(const QString& book, core::Day on, Camera& camera, const QString& s
     const FixedClock clock(on);
     NoDialogs dialogs;
     MainWindow window(clock, dialogs);
-    if (!window.openBook(book)) return;
+    if (!window.openBook(book, false)) return;
     window.show();
     const Sights sights = sightsOf(window.desk()->reading());
     if (sights.yard) window.desk()->setYard(*sights.yard);
@@ -105,12 +107,15 @@ void takeAll(const QString& book, core::Day on, Camera& camera, const QString& s
 
 QStringList saveScreenshots(const QString& book, core::Day on, const QString& folder) {
     look::setUpStyle();
+    const QTemporaryDir copies; // a copy is looked at: the book itself is left alone
+    const QString copy = copies.filePath(QFileInfo(book).fileName());
+    core::edit::Session::open(book, FixedClock(on), core::edit::Session::Access::ReadOnly)->backUp(copy);
     QStringList written;
     Camera camera(folder, written);
     const QPalette before = QApplication::palette();
     for (const bool dark : {false, true}) {
         QApplication::setPalette(look::paletteOf(look::colours(dark)));
-        takeAll(book, on, camera, dark ? QStringLiteral("dark") : QStringLiteral("light"));
+        takeAll(copy, on, camera, dark ? QStringLiteral("dark") : QStringLiteral("light"));
     }
     QApplication::setPalette(before);
     return written;
