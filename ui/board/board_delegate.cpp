@@ -61,8 +61,8 @@ void cautions(Column& col, const QStringList& texts, const QFont& lesser, const 
     for (const QString& text : texts) {
         col.gap(3);
         if (col.painter())
-            look::paintCaution(*col.painter(),
-                               QPointF(col.left(), col.y() + (QFontMetricsF(lesser).height() - 13) / 2), c);
+            look::paintCaution(*col.painter(), QPointF(col.left(), col.y() + (QFontMetricsF(lesser).height() - 13) / 2),
+                               c);
         col.text(text, lesser, c.ink, 19);
     }
 }
@@ -100,7 +100,8 @@ double layHold(QPainter* p, const BoardRow& row, bool chosen, const QRectF& area
     };
     const double high = write(nullptr);
     if (!p) return high;
-    look::paintBarrier(*p, QRectF(area.topLeft(), QSizeF(area.width(), high)).adjusted(1, 1, -1, -1), row.mark, font, c);
+    look::paintBarrier(*p, QRectF(area.topLeft(), QSizeF(area.width(), high)).adjusted(1, 1, -1, -1), row.mark, font,
+                       c);
     if (chosen) {
         p->setPen(QPen(c.planned, 2.4));
         p->setBrush(Qt::NoBrush);
@@ -163,11 +164,15 @@ BoardDelegate::BoardDelegate(const BoardModel& model, QObject* parent) : QStyled
 double BoardDelegate::lay(QPainter* p, const BoardRow& row, bool open, bool chosen, const QRectF& area,
                           const QFont& font, const look::Colours& c) const {
     switch (row.kind) {
-    case RowKind::Hold: return layHold(p, row, chosen, area, font, c) + 8;
-    case RowKind::Union: return layUnion(p, row, open, chosen, area, font, c) + 8;
-    case RowKind::Line: return layLine(p, row, open, chosen, area, font, c);
+    case RowKind::Hold:
+        return layHold(p, row, chosen, area, font, c) + 8;
+    case RowKind::Union:
+        return layUnion(p, row, open, chosen, area, font, c) + 8;
+    case RowKind::Line:
+        return layLine(p, row, open, chosen, area, font, c);
     case RowKind::Section:
-    case RowKind::Note: break;
+    case RowKind::Note:
+        break;
     }
     Column col(p, area.left() + 2, area.top() + (row.kind == RowKind::Section ? 10 : 14), area.width() - 4);
     if (row.kind == RowKind::Section)
@@ -182,14 +187,14 @@ void BoardDelegate::paint(QPainter* p, const QStyleOptionViewItem& option, const
     p->setRenderHint(QPainter::Antialiasing, true);
     const bool chosen = option.state & QStyle::State_Selected;
     const QRectF area = QRectF(option.rect).adjusted(kSide, 0, -kSide, 0);
-    lay(p, m_model.at(index.row()), index.row() == m_open, chosen, area, option.font, look::coloursFor(option.palette));
+    lay(p, m_model.at(index.row()), index.row() == m_open, chosen, area, option.font, look::coloursOf(*option.widget));
     p->restore();
 }
 
 QSize BoardDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
     const QRectF area(0, 0, m_width - 2 * kSide, 1e5);
     const double high = lay(nullptr, m_model.at(index.row()), index.row() == m_open, false, area, option.font,
-                            look::coloursFor(option.palette));
+                            look::coloursOf(*option.widget));
     return {m_width, static_cast<int>(high) + 1};
 }
 

@@ -153,7 +153,7 @@ void ElevationView::paintEvent(QPaintEvent*) {
     if (m_side.boxes.empty()) return;
     QPainter p(this);
     p.setRenderHint(QPainter::Antialiasing, true);
-    const look::Colours c = look::coloursFor(palette());
+    const look::Colours c = look::coloursOf(*this);
     const QFont lesser = look::lesserFont(font());
     QFont bold = font();
     bold.setBold(true);
@@ -167,10 +167,10 @@ void ElevationView::paintEvent(QPaintEvent*) {
         const double line = QFontMetricsF(bold).height();
         p.setFont(bold);
         p.setPen(c.ink);
-        p.drawText(QPointF(x, box.top() + 14), m_side.boxes[i].title);
+        p.drawText(QPointF(x, box.top() + 18), m_side.boxes[i].title);
         p.setFont(lesser);
         p.setPen(c.quiet);
-        p.drawText(QRectF(x, box.top() + 14 + line * 0.25, width() - x, kHigh), Qt::AlignLeft | Qt::AlignTop,
+        p.drawText(QRectF(x, box.top() + 18 + line * 0.25, width() - x, kHigh), Qt::AlignLeft | Qt::AlignTop,
                    wordsOf(m_side.boxes[i]));
         if (i == 0 && m_side.newspaper && m_side.boxes.size() > 1) {
             p.setPen(QPen(c.planned, 2, Qt::DashLine));

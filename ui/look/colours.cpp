@@ -1,5 +1,7 @@
 #include "ui/look/colours.h"
 
+#include <QWidget>
+
 #include <algorithm>
 #include <cmath>
 
@@ -76,6 +78,8 @@ Colours printColours() {
 }
 
 Colours coloursFor(const QPalette& palette) { return colours(palette.color(QPalette::Window).lightnessF() < 0.5); }
+
+Colours coloursOf(const QWidget& widget) { return coloursFor(widget.window()->palette()); }
 
 QPalette paletteOf(const Colours& c) {
     QPalette p;

@@ -3,6 +3,8 @@
 #include <QColor>
 #include <QPalette>
 
+class QWidget;
+
 namespace ui::look {
 
 /// Ink on paper, and three colours that mean something (Okabe and Ito's set): blue is planned, orange is forbidden or
@@ -31,6 +33,8 @@ Colours coloursFor(const QPalette& palette);
 Colours colours(bool dark);
 /// Black ink on white paper: what is blue or orange on the screen differs by shape and text alone.
 Colours printColours();
+/// Of the window that a widget is in: style sheets change palettes further in.
+Colours coloursOf(const QWidget& widget);
 /// The palette of the whole window from these colours.
 QPalette paletteOf(const Colours& c);
 /// Contrast of two opaque colours after WCAG 2.1 (1 to 21).

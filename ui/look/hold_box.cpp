@@ -36,7 +36,7 @@ HoldBox::HoldBox(const QString& letter, const QString& title, const QString& bec
 void HoldBox::paintEvent(QPaintEvent*) {
     QPainter p(this);
     p.setRenderHint(QPainter::Antialiasing, true);
-    paintBarrier(p, QRectF(rect()).adjusted(1, 1, -1, -1), m_letter, font(), coloursFor(palette()));
+    paintBarrier(p, QRectF(rect()).adjusted(1, 1, -1, -1), m_letter, font(), coloursOf(*this));
 }
 
 } // namespace ui::look

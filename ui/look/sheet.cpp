@@ -1,9 +1,9 @@
 #include "ui/look/sheet.h"
 
+#include "ui/look/paper_style.h"
 #include "ui/look/type.h"
 
 #include <QApplication>
-#include <QStyleFactory>
 #include <QWidget>
 
 namespace ui::look {
@@ -12,14 +12,17 @@ QString styleSheet(const Colours& c) {
     QString sheet = QStringLiteral(
         "QLabel[quiet=\"true\"] { color: @quiet; }"
         "QLabel[warns=\"true\"] { color: @warnText; }"
-        "QPushButton { background: @paper; color: @ink; border: 1px solid @edge; border-radius: 4px; padding: 5px 12px; }"
+        "QPushButton { background: @paper; color: @ink; border: 1px solid @edge; border-radius: 4px; padding: 5px "
+        "12px; }"
         "QPushButton:hover { border-color: @planned; }"
         "QPushButton:focus { border: 2px solid @planned; padding: 4px 11px; }"
         "QPushButton:disabled { color: @quiet; border-color: @rule; }"
-        "QPushButton[primary=\"true\"] { background: @planned; color: @onPlanned; border-color: @planned; font-weight: bold; }"
+        "QPushButton[primary=\"true\"] { background: @planned; color: @onPlanned; border-color: @planned; font-weight: "
+        "bold; }"
         "QPushButton[primary=\"true\"]:focus { border: 2px solid @ink; }"
         "QPushButton[primary=\"true\"]:disabled { background: @rule; color: @quiet; border-color: @rule; }"
-        "QPushButton[plain=\"true\"] { background: transparent; color: @planned; border: 1px solid transparent; padding: 4px 6px; }"
+        "QPushButton[plain=\"true\"] { background: transparent; color: @planned; border: 1px solid transparent; "
+        "padding: 4px 6px; }"
         "QPushButton[plain=\"true\"]:hover { color: @ink; }"
         "QPushButton[plain=\"true\"]:focus { border: 1px solid @planned; }"
         "QPushButton[plain=\"true\"]:disabled { color: @quiet; }"
@@ -37,7 +40,8 @@ QString styleSheet(const Colours& c) {
         "QMenu::item:disabled { color: @quiet; }"
         "QMenu::separator { height: 1px; background: @rule; margin: 4px 0; }"
         "QHeaderView { background: @desk; }"
-        "QHeaderView::section { background: @desk; color: @quiet; border: none; border-bottom: 1px solid @rule; padding: 4px 8px; }"
+        "QHeaderView::section { background: @desk; color: @quiet; border: none; border-bottom: 1px solid @rule; "
+        "padding: 4px 8px; }"
         "QTableView { background: @paper; border: none; border-top: 1px solid @rule; gridline-color: @gridFine; }"
         "QListView, QScrollArea { background: transparent; border: none; }"
         "QScrollArea > QWidget > QWidget { background: transparent; }"
@@ -48,9 +52,10 @@ QString styleSheet(const Colours& c) {
         "QScrollBar::add-line, QScrollBar::sub-line { height: 0; width: 0; }"
         "QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }");
     const std::pair<const char*, QColor> colours[] = {
-        {"@onPlanned", c.onPlanned}, {"@planned", c.planned}, {"@warnText", c.warnText}, {"@gridFine", c.gridFine},
-        {"@quiet", c.quiet},         {"@paper", c.paper},     {"@desk", c.desk},         {"@rule", c.rule},
-        {"@edge", c.pale}, {"@pale", c.pale}, {"@ink", c.ink}};
+        {"@onPlanned", c.onPlanned}, {"@planned", c.planned}, {"@warnText", c.warnText},
+        {"@gridFine", c.gridFine},   {"@quiet", c.quiet},     {"@paper", c.paper},
+        {"@desk", c.desk},           {"@rule", c.rule},       {"@edge", c.pale},
+        {"@pale", c.pale},           {"@ink", c.ink}};
     for (const auto& [name, colour] : colours) sheet.replace(QLatin1StringView(name), colour.name());
     return sheet;
 }
@@ -62,6 +67,6 @@ void dress(QWidget& window) {
     window.setStyleSheet(styleSheet(c));
 }
 
-void setUpStyle() { QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion"))); }
+void setUpStyle() { QApplication::setStyle(new PaperStyle); }
 
 } // namespace ui::look

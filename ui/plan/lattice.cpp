@@ -1,5 +1,7 @@
 #include "ui/plan/lattice.h"
 
+#include "ui/plan/curve.h"
+
 #include <QLineF>
 
 #include <algorithm>
@@ -11,16 +13,19 @@ namespace ui::plan {
 
 namespace {
 
-constexpr int kMostCells = 140; // along one side
+constexpr int kMostCells = 180; // along one side
 
 class Lattice {
 public:
     Lattice(const Layout& layout, const RectGrid& obstacles, size_t from, size_t to)
-        : m_obstacles(obstacles), m_from(layout.hives[from]), m_to(layout.hives[to]), m_fromOwner(static_cast<int>(from)),
+        : m_obstacles(obstacles),
+          m_from(layout.hives[from]),
+          m_to(layout.hives[to]),
+          m_fromOwner(static_cast<int>(from)),
           m_toOwner(static_cast<int>(to)) {
         const double margin = 3 * std::max(m_from.size.height(), 20.0);
         m_area = QRectF(m_from.centre, m_to.centre).normalized().adjusted(-margin, -margin, margin, margin);
-        m_cell = std::max({5.0, m_area.width() / kMostCells, m_area.height() / kMostCells});
+        m_cell = std::max({4.0, m_area.width() / kMostCells, m_area.height() / kMostCells});
         m_columns = static_cast<int>(m_area.width() / m_cell) + 1;
         m_rows = static_cast<int>(m_area.height() / m_cell) + 1;
     }
@@ -133,23 +138,50 @@ void clipEnd(QPointF& end, const QPointF& next, const QRectF& box, double gap) {
         }
 }
 
-std::vector<QPointF> rounded(const std::vector<QPointF>& corners) {
-    constexpr double kRadius = 34;
+struct Bend {
+    QPointF in, control1, control2, out;
+};
+
+Bend bendAt(const QPointF& before, const QPointF& corner, const QPointF& after, double radius) {
+    const double r = std::min({radius, QLineF(before, corner).length() / 2, QLineF(corner, after).length() / 2});
+    const QPointF in = towards(corner, before, r);
+    const QPointF out = towards(corner, after, r);
+    return {in, in + (corner - in) * 0.6, out + (corner - out) * 0.6, out};
+}
+
+bool clear(const Lattice& lattice, const Bend& b) {
+    const Curve c{b.in, b.control1, b.control2, b.out};
+    for (int i = 0; i < 8; ++i)
+        if (!lattice.sees(c.at(i / 8.0), c.at((i + 1) / 8.0))) return false;
+    return true;
+}
+
+/// Corners rounded as widely as the ground is free.
+std::vector<QPointF> rounded(const Lattice& lattice, const std::vector<QPointF>& corners) {
     std::vector<QPointF> out{corners.front()};
     const auto lineTo = [&out](const QPointF& p) {
         const QPointF a = out.back();
         out.insert(out.end(), {a + (p - a) / 3, a + (p - a) * 2 / 3, p});
     };
     for (size_t i = 1; i + 1 < corners.size(); ++i) {
-        const QPointF& c = corners[i];
-        const double r = std::min({kRadius, QLineF(corners[i - 1], c).length() / 2, QLineF(c, corners[i + 1]).length() / 2});
-        const QPointF in = towards(c, corners[i - 1], r);
-        const QPointF to = towards(c, corners[i + 1], r);
-        lineTo(in);
-        out.insert(out.end(), {in + (c - in) * 0.6, to + (c - to) * 0.6, to});
+        Bend bend = bendAt(corners[i - 1], corners[i], corners[i + 1], 10);
+        for (const double radius : {220.0, 130.0, 80.0, 50.0, 30.0, 18.0}) {
+            const Bend wide = bendAt(corners[i - 1], corners[i], corners[i + 1], radius);
+            if (!clear(lattice, wide)) continue;
+            bend = wide;
+            break;
+        }
+        lineTo(bend.in);
+        out.insert(out.end(), {bend.control1, bend.control2, bend.out});
     }
     lineTo(corners.back());
     return out;
+}
+
+/// No corner but the ends lies in the two hives.
+void leaveHives(std::vector<QPointF>& corners, const QRectF& from, const QRectF& to) {
+    while (corners.size() > 2 && from.contains(corners[1])) corners.erase(corners.begin() + 1);
+    while (corners.size() > 2 && to.contains(corners[corners.size() - 2])) corners.erase(corners.end() - 2);
 }
 
 } // namespace
@@ -159,9 +191,10 @@ std::vector<QPointF> latticePath(const Layout& layout, const RectGrid& obstacles
     const std::vector<QPointF> path = lattice.path();
     if (path.size() < 2) return {};
     std::vector<QPointF> corners = pulledTight(lattice, path);
+    leaveHives(corners, layout.hives[from].box.adjusted(-5, -5, 5, 5), layout.hives[to].box.adjusted(-6, -6, 6, 6));
     clipEnd(corners.front(), corners[1], layout.hives[from].box, 4);
     clipEnd(corners.back(), corners[corners.size() - 2], layout.hives[to].box, 5);
-    return rounded(corners);
+    return rounded(lattice, corners);
 }
 
 } // namespace ui::plan

@@ -172,7 +172,8 @@ Layout layOut(const Scene& scene, const Texts& texts, const View& view, std::opt
         out.hives.push_back(h);
     }
     const QSizeF all = out.bounds.size().expandedTo({1, 1});
-    const double seen = std::min(1.0, view.size.width() / all.width()) * std::min(1.0, view.size.height() / all.height());
+    const double seen =
+        std::min(1.0, view.size.width() / all.width()) * std::min(1.0, view.size.height() / all.height());
     const double usual = scene.hives.empty() ? 0 : scene.hives.front().widthMm * scale;
     out.detail = detailOf(usual, seen * static_cast<double>(scene.hives.size()));
     Placer(scene, texts, out).placeAll(chosen);
@@ -183,12 +184,20 @@ Layout layOut(const Scene& scene, const Texts& texts, const View& view, std::opt
 RectGrid obstaclesOf(const Layout& layout) {
     constexpr double kGap = 5;
     RectGrid grid(layout.bounds.adjusted(-60, -60, 60, 60), 24);
+    if (const QRectF in = layout.within; !in.isEmpty()) {
+        const QRectF all = layout.bounds.united(in).adjusted(-9000, -9000, 9000, 9000);
+        const int owner = -2; // nobody's
+        grid.insert(QRectF(all.topLeft(), QPointF(all.right(), in.top())), owner);
+        grid.insert(QRectF(QPointF(all.left(), in.bottom()), all.bottomRight()), owner);
+        grid.insert(QRectF(all.topLeft(), QPointF(in.left(), all.bottom())), owner);
+        grid.insert(QRectF(QPointF(in.right(), all.top()), all.bottomRight()), owner);
+    }
     for (size_t i = 0; i < layout.hives.size(); ++i) {
         const HivePlace& h = layout.hives[i];
         const int owner = static_cast<int>(i);
         grid.insert(h.box.adjusted(-kGap, -kGap, kGap, kGap), owner);
         for (const QRectF& r : {h.label, h.line, h.badge, h.drop, h.laying})
-            if (!r.isEmpty()) grid.insert(r.adjusted(-7, -3, 7, 3), owner + static_cast<int>(layout.hives.size()));
+            if (!r.isEmpty()) grid.insert(r.adjusted(-4, -2, 4, 2), owner + static_cast<int>(layout.hives.size()));
     }
     return grid;
 }

@@ -45,6 +45,7 @@ struct Layout {
     std::vector<Arc> unions;
     std::vector<Arc> shakes;
     QRectF bounds; ///< of all that is drawn
+    QRectF within; ///< where arcs must stay; empty: anywhere
 };
 
 /// The sizes and cached shapes of a scene's texts in one font; made once a scene.

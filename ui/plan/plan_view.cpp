@@ -15,10 +15,10 @@
 namespace ui::plan {
 
 namespace {
-constexpr int kRouteAfterMs = 140;  // a zoom has come to rest
-constexpr int kNudgeBurstMs = 700;  // arrow keys within this are one carry
-constexpr double kMargin = 72;      // pixels around a fitted yard
-constexpr double kNearest = 110;    // pixels a metre when fitted
+constexpr int kRouteAfterMs = 140; // a zoom has come to rest
+constexpr int kNudgeBurstMs = 700; // arrow keys within this are one carry
+constexpr double kMargin = 72;     // pixels around a fitted yard
+constexpr double kNearest = 110;   // pixels a metre when fitted
 } // namespace
 
 PlanView::PlanView(QWidget* parent)
@@ -74,8 +74,7 @@ void PlanView::setChosen(std::optional<core::ColonyId> colony) {
 
 void PlanView::fit() {
     QRectF metres(m_scene.gate.x / 1000.0 - 0.4, -m_scene.gate.y / 1000.0 - 0.4, 0.8, 0.8);
-    for (const HiveMark& h : m_scene.hives)
-        metres |= QRectF(h.at.x / 1000.0 - 0.4, -h.at.y / 1000.0 - 0.4, 0.8, 0.8);
+    for (const HiveMark& h : m_scene.hives) metres |= QRectF(h.at.x / 1000.0 - 0.4, -h.at.y / 1000.0 - 0.4, 0.8, 0.8);
     m_camera.view = size();
     m_camera.fit(metres, kMargin, kNearest);
     m_fitted = true;
@@ -152,7 +151,7 @@ void PlanView::renderFrame() {
     if (m_frame.size() != size() * ratio) m_frame = QPixmap(size() * ratio);
     m_frame.setDevicePixelRatio(ratio);
     QPainter p(&m_frame);
-    const look::Colours c = look::coloursFor(palette());
+    const look::Colours c = look::coloursOf(*this);
     paintScene(p, m_scene, m_layout, *m_texts, m_camera, shownNow(), m_sprites, c);
     if (m_scene.hives.empty() && !m_emptyText.isEmpty()) {
         p.setFont(font());
@@ -174,11 +173,10 @@ void PlanView::drawPreview(QPainter& p) const {
     if (!hive) return;
     const QPointF offset = m_camera.offset();
     p.translate(offset);
-    const QString text = m_carry->to == m_carry->from
-                             ? QString()
-                             : look::metresOf(core::distanceTenths(m_carry->from, m_carry->to));
+    const QString text =
+        m_carry->to == m_carry->from ? QString() : look::metresOf(core::distanceTenths(m_carry->from, m_carry->to));
     paintPreview(p, m_scene.hives[*hive], m_layout.hives[*hive], m_camera.toView(m_carry->to) - offset, text,
-                 m_carry->blockedBy.has_value(), *m_texts, m_layout.detail, look::coloursFor(palette()));
+                 m_carry->blockedBy.has_value(), *m_texts, m_layout.detail, look::coloursOf(*this));
 }
 
 void PlanView::resizeEvent(QResizeEvent*) {

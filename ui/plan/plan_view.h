@@ -40,6 +40,7 @@ public slots:
     void fit();
     void zoomIn();
     void zoomOut();
+    void routeNow(); ///< arcs for just this zoom, without waiting for it to rest
 
 signals:
     void chosen(std::optional<core::ColonyId> colony);
@@ -81,7 +82,6 @@ private:
     void startCarrying();
     void stale();
     void ensureLayout();
-    void routeNow();
     void renderFrame();
     void drawPreview(QPainter& p) const;
     Shown shownNow() const;

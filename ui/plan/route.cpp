@@ -17,7 +17,8 @@ namespace ui::plan {
 namespace {
 
 constexpr int kSamples = 36;
-constexpr double kLeave = 5;  // pixels between a hive's edge and the end of an arc
+constexpr double kDetour = 1.35; // a curve longer than this, of the straight way, is compared with a path
+constexpr double kLeave = 5;     // pixels between a hive's edge and the end of an arc
 constexpr double kArrive = 6;
 constexpr double kSoft = 0.05; // of the cost of a curve's length, to run over another arc
 
@@ -26,8 +27,16 @@ bool inside(const HivePlace& h, int headingDeg, const QPointF& p, double gap) {
     return std::abs(local.x()) < h.size.width() / 2 + gap && std::abs(local.y()) < h.size.height() / 2 + gap;
 }
 
+/// Of the line through every third point of an arc.
+double lengthOf(const std::vector<QPointF>& points) {
+    double length = 0;
+    for (size_t i = 0; i + 3 < points.size(); i += 3) length += QLineF(points[i], points[i + 3]).length();
+    return length;
+}
+
 struct Tried {
     double cost = std::numeric_limits<double>::max();
+    double length = 0;
     bool clear = false;
     Curve curve;
 };
@@ -35,7 +44,10 @@ struct Tried {
 class Router {
 public:
     Router(const Scene& scene, const Texts& texts, Layout& layout)
-        : m_scene(scene), m_texts(texts), m_layout(layout), m_hard(obstaclesOf(layout)),
+        : m_scene(scene),
+          m_texts(texts),
+          m_layout(layout),
+          m_hard(obstaclesOf(layout)),
           m_soft(layout.bounds.adjusted(-60, -60, 60, 60), 24),
           m_sign(signRadius(layout.detail == Detail::Combs ? texts.badgeFont() : texts.lineFont())) {}
 
@@ -63,7 +75,9 @@ private:
     void route(Arc& arc, size_t from, size_t to) {
         Tried best = bestCurve(from, to);
         arc.points.clear();
-        if (!best.clear) arc.points = latticePath(m_layout, m_hard, from, to);
+        const double far = QLineF(m_layout.hives[from].centre, m_layout.hives[to].centre).length();
+        if (!best.clear || best.length > kDetour * far) arc.points = latticePath(m_layout, m_hard, from, to);
+        if (best.clear && lengthOf(arc.points) > 0.85 * best.length) arc.points.clear();
         if (arc.points.empty()) arc.points = {best.curve.from, best.curve.control1, best.curve.control2, best.curve.to};
         const int owner = m_arcs++;
         for (size_t p = 0; p + 3 < arc.points.size(); p += 3) {
@@ -77,8 +91,7 @@ private:
         Tried best;
         for (double reachOut : {0.38, 0.62, 0.9})
             for (double a : {0., 20., -20., 42., -42., 66., -66., 95., -95.})
-                for (double b : {-a, 0., -a / 2, a / 2, a, -a * 1.6})
-                    tryCurve(best, from, to, {a, b, reachOut});
+                for (double b : {-a, 0., -a / 2, a / 2, a, -a * 1.6}) tryCurve(best, from, to, {a, b, reachOut});
         return best;
     }
 
@@ -122,7 +135,7 @@ private:
             if (!m_soft.free(p)) cost += 60 * kSoft * step;
         }
         cost += 0.7 * length / far;
-        if (cost < best.cost) best = {cost, hits == 0, whole.part(first, last)};
+        if (cost < best.cost) best = {cost, length, hits == 0, whole.part(first, last)};
     }
 
     void placeSign(Arc& arc, const UnionMark& u) {
@@ -131,7 +144,8 @@ private:
         arc.sign = pointAt(arc, pieces, 0.5);
         const QLineF ends(arc.points.front(), arc.points.back());
         if (ends.length() < 6 * m_sign) arc.sign += QPointF(0, -m_sign - 3); // a short arc would vanish beneath it
-        for (double t : {0.5, 0.46, 0.54, 0.43, 0.57, 0.39, 0.61, 0.36, 0.64, 0.32, 0.68, 0.29, 0.71, 0.25, 0.75, 0.22, 0.78, 0.17, 0.83}) {
+        for (double t : {0.5, 0.46, 0.54, 0.43, 0.57, 0.39, 0.61, 0.36, 0.64, 0.32, 0.68, 0.29, 0.71, 0.25, 0.75, 0.22,
+                         0.78, 0.17, 0.83}) {
             if (ends.length() < 6 * m_sign) break;
             const QPointF p = pointAt(arc, pieces, t);
             const QRectF round(p - QPointF(m_sign + 2, m_sign + 2), QSizeF(2 * m_sign + 4, 2 * m_sign + 4));
@@ -144,10 +158,11 @@ private:
         const QSizeF size(m_texts.width(u.metres), m_texts.lineHeight());
         const double h = size.height();
         const QPointF c = arc.sign;
-        for (const QPointF& spot : {c + QPointF(-size.width() / 2, -m_sign - h - 1), c + QPointF(m_sign + 4, -h / 2),
-                                    c + QPointF(-m_sign - 4 - size.width(), -h / 2), c + QPointF(-size.width() / 2, m_sign + 1),
-                                    c + QPointF(m_sign, -m_sign - h + 2), c + QPointF(-m_sign - size.width(), -m_sign - h + 2),
-                                    c + QPointF(m_sign, m_sign - 2), c + QPointF(-m_sign - size.width(), m_sign - 2)}) {
+        for (const QPointF& spot :
+             {c + QPointF(-size.width() / 2, -m_sign - h - 1), c + QPointF(m_sign + 4, -h / 2),
+              c + QPointF(-m_sign - 4 - size.width(), -h / 2), c + QPointF(-size.width() / 2, m_sign + 1),
+              c + QPointF(m_sign, -m_sign - h + 2), c + QPointF(-m_sign - size.width(), -m_sign - h + 2),
+              c + QPointF(m_sign, m_sign - 2), c + QPointF(-m_sign - size.width(), m_sign - 2)}) {
             const QRectF rect(spot, size);
             if (!m_hard.free(rect) || !m_soft.free(rect)) continue;
             arc.metres = rect;

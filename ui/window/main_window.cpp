@@ -21,8 +21,13 @@
 namespace ui::window {
 
 MainWindow::MainWindow(const core::Clock& clock, Dialogs& dialogs)
-    : m_clock(clock), m_dialogs(dialogs), m_paper(print::worksheetPaper()), m_top(new TopBar(this)), m_stack(new QStackedWidget(this)),
-      m_welcome(new Welcome(m_stack)), m_saying(new QLabel(this)) {
+    : m_clock(clock),
+      m_dialogs(dialogs),
+      m_paper(print::worksheetPaper()),
+      m_top(new TopBar(this)),
+      m_stack(new QStackedWidget(this)),
+      m_welcome(new Welcome(m_stack)),
+      m_saying(new QLabel(this)) {
     setWindowTitle(tr("Yardwright"));
     resize(1440, 900);
     look::dress(*this);
@@ -42,9 +47,11 @@ MainWindow::MainWindow(const core::Clock& clock, Dialogs& dialogs)
     setCentralWidget(all);
     m_saying->setObjectName(QStringLiteral("saying"));
     m_saying->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    m_saying->setContentsMargins(14, 3, 0, 5);
     statusBar()->addWidget(m_saying, 1);
     auto* advice = new QLabel(tr("Advice only: local law, inspectors, veterinarians and labels decide"), this);
     advice->setProperty("quiet", true);
+    advice->setContentsMargins(12, 3, 14, 5);
     statusBar()->addPermanentWidget(advice);
     statusBar()->setSizeGripEnabled(false);
     connectCommands();
@@ -89,7 +96,8 @@ void MainWindow::connectCommands() {
     connect(m_welcome, &Welcome::makeAsked, m_commands->makeBook, &QAction::trigger);
     connect(m_welcome, &Welcome::openAsked, m_commands->openBook, &QAction::trigger);
     connect(m_welcome, &Welcome::importAsked, m_commands->importCsv, &QAction::trigger);
-    connect(m_welcome, &Welcome::recentAsked, this, [this](const QString& path) { openBook(path); }, Qt::QueuedConnection);
+    connect(
+        m_welcome, &Welcome::recentAsked, this, [this](const QString& path) { openBook(path); }, Qt::QueuedConnection);
 }
 
 bool MainWindow::openBook(const QString& path, bool remember) {
@@ -127,7 +135,8 @@ void MainWindow::lay(std::unique_ptr<core::edit::Session> session) {
     connect(m_page, &WorkPage::pdfAsked, this, [this] { toPaper(2); });
     connect(m_page, &WorkPage::carryingChanged, this, &MainWindow::setCarrying);
     setWindowTitle(tr("%1 – Yardwright").arg(m_desk->session().bookTitle()));
-    say(m_desk->session().readOnly() ? tr("This book is open in another window: here it can only be read.") : QString());
+    say(m_desk->session().readOnly() ? tr("This book is open in another window: here it can only be read.")
+                                     : QString());
     m_page->setTableShown(m_commands->table->isChecked());
     setPlace(Place::YardPlan);
 }
@@ -138,7 +147,8 @@ bool MainWindow::importFolder(const QString& folder) {
         if (!m_desk) return;
         const ImportedFolder done = importFolderInto(m_desk->session(), folder);
         imported = done.faults.isEmpty();
-        if (!imported) return m_dialogs.showFaults(tr("Nothing was read in: these lines need a look first."), done.faults);
+        if (!imported)
+            return m_dialogs.showFaults(tr("Nothing was read in: these lines need a look first."), done.faults);
         say(done.summary);
     });
     return imported;
@@ -221,14 +231,17 @@ void MainWindow::setCarrying(bool carrying) {
     if (!carrying) settle();
 }
 
-void MainWindow::changeEvent(QEvent* event) {
-    const bool palette = event->type() == QEvent::ApplicationPaletteChange || event->type() == QEvent::ApplicationFontChange;
-    if (palette && !m_dressing) {
+/// Follows the system when it turns dark or its text larger.
+bool MainWindow::event(QEvent* event) {
+    const bool handled = QMainWindow::event(event);
+    const bool look =
+        event->type() == QEvent::ApplicationPaletteChange || event->type() == QEvent::ApplicationFontChange;
+    if (look && !m_dressing) {
         m_dressing = true;
         look::dress(*this);
         m_dressing = false;
     }
-    QMainWindow::changeEvent(event);
+    return handled;
 }
 
 } // namespace ui::window

@@ -41,7 +41,7 @@ public:
     QString saying() const; ///< the status line
 
 protected:
-    void changeEvent(QEvent* event) override;
+    bool event(QEvent* event) override;
 
 private:
     void connectCommands();

@@ -3,6 +3,7 @@
 #include "core/base/error.h"
 #include "ui/board/board.h"
 #include "ui/look/sheet.h"
+#include "ui/plan/plan_view.h"
 #include "ui/window/main_window.h"
 #include "ui/window/work_page.h"
 
@@ -47,9 +48,11 @@ public:
     void take(MainWindow& window, const QString& name) {
         QCoreApplication::processEvents();
         QCoreApplication::sendPostedEvents();
+        window.page()->plan()->routeNow();
         const QString path = QDir(m_folder).filePath(name + QStringLiteral(".png"));
         if (!window.grab().save(path))
-            throw core::Error(core::Error::Kind::Book, QCoreApplication::translate("Screenshots", "Cannot write %1.").arg(path));
+            throw core::Error(core::Error::Kind::Book,
+                              QCoreApplication::translate("Screenshots", "Cannot write %1.").arg(path));
         m_written << path;
     }
 

@@ -22,6 +22,9 @@ TopBar::TopBar(QWidget* parent)
         button->setProperty("place", true);
         button->setCheckable(true);
         button->setAccessibleName(tr("Place: %1").arg(name));
+        QFont bold = button->font();
+        bold.setBold(true);
+        button->setMinimumWidth(QFontMetrics(bold).horizontalAdvance(name) + 34);
         m_places->addButton(button, static_cast<int>(place));
         all->addWidget(button);
     }

@@ -17,6 +17,7 @@ namespace ui::window {
 
 namespace {
 constexpr int kVisitsOnCard = 8;
+constexpr int kWidestColumn = 190;
 constexpr int kAllVisits = 100000;
 } // namespace
 
@@ -58,6 +59,10 @@ void WorkPage::buildMiddle(QSplitter* across) {
     m_table->setSelectionMode(QAbstractItemView::SingleSelection);
     m_table->setTabKeyNavigation(false);
     m_table->verticalHeader()->hide();
+    m_table->verticalHeader()->setDefaultSectionSize(m_table->fontMetrics().height() + 8);
+    m_table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    m_table->setShowGrid(false);
+    m_table->setWordWrap(false);
     m_table->horizontalHeader()->setStretchLastSection(true);
     m_table->setAccessibleName(tr("Table of hives"));
     m_table->hide();
@@ -90,9 +95,8 @@ void WorkPage::buildRight(QSplitter* across) {
 void WorkPage::connectPlan() {
     connect(m_plan, &plan::PlanView::chosen, this, [this](auto colony) { m_desk.choose(colony); });
     connect(m_plan, &plan::PlanView::opened, this, &WorkPage::openCard);
-    connect(m_plan, &plan::PlanView::carryAsked, this, [this](core::ColonyId colony, core::MmPoint to) {
-        guarded(m_dialogs, [&] { m_desk.carry(colony, to); });
-    });
+    connect(m_plan, &plan::PlanView::carryAsked, this,
+            [this](core::ColonyId colony, core::MmPoint to) { guarded(m_dialogs, [&] { m_desk.carry(colony, to); }); });
     connect(m_plan, &plan::PlanView::droppedOn, this, [this](core::ColonyId carried, core::ColonyId onto) {
         guarded(m_dialogs, [&] { m_desk.explainDrop(carried, onto); });
     });
@@ -135,7 +139,10 @@ void WorkPage::setPlace(Place place) {
 
 void WorkPage::setTableShown(bool shown) {
     m_table->setVisible(shown);
-    if (shown) m_table->resizeColumnsToContents();
+    if (!shown) return;
+    m_table->resizeColumnsToContents();
+    for (int c = 0; c < m_hives->columnCount(); ++c)
+        m_table->setColumnWidth(c, std::min(m_table->columnWidth(c) + 12, kWidestColumn));
 }
 
 /// The right side as the place wants it; the keys go back to the plan.
@@ -205,9 +212,14 @@ void WorkPage::logVisit() {
         if (!ix) return emit m_desk.said(tr("Choose a hive first: its visit is logged here."));
         if (m_desk.session().readOnly()) return emit m_desk.said(m_desk.carryBarred());
         const core::SnapColony& c = m_desk.reading().snapshot.colony(*ix);
-        visit::VisitPlace place{*chosen, c.shown, c.since, {}, m_desk.today(),
+        visit::VisitPlace place{*chosen,
+                                c.shown,
+                                c.since,
+                                {},
+                                m_desk.today(),
                                 m_desk.reading().snapshot.boxKindOf(*ix).frames,
-                                m_desk.reading().factsOf(*ix).boxes, {}};
+                                m_desk.reading().factsOf(*ix).boxes,
+                                {}};
         for (const core::Visit& v : m_desk.session().visitsOf(*chosen, kAllVisits)) place.visited.push_back(v.day);
         if (const auto colony = m_desk.session().colony(*chosen)) place.ended = colony->ended;
         visit::VisitDraft draft;

@@ -33,16 +33,19 @@ QVariant YardModel::data(const QModelIndex& index, int role) const {
     if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
     const desk::YardLine& line = at(index.row());
     switch (role) {
-    case Qt::DisplayRole: return line.name;
+    case Qt::DisplayRole:
+        return line.name;
     case Qt::ToolTipRole:
-    case Qt::AccessibleTextRole: return tr("%1, %n hive(s), %2", nullptr, line.hives).arg(line.name, line.status);
-    default: return {};
+    case Qt::AccessibleTextRole:
+        return tr("%1, %n hive(s), %2", nullptr, line.hives).arg(line.name, line.status);
+    default:
+        return {};
     }
 }
 
 void YardDelegate::paint(QPainter* p, const QStyleOptionViewItem& option, const QModelIndex& index) const {
     const desk::YardLine& line = static_cast<const YardModel*>(index.model())->at(index.row());
-    const look::Colours c = look::coloursFor(option.palette);
+    const look::Colours c = look::coloursOf(*option.widget);
     p->save();
     p->setRenderHint(QPainter::Antialiasing, true);
     const bool chosen = option.state & QStyle::State_Selected;

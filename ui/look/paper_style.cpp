@@ -1,0 +1,47 @@
+#include "ui/look/paper_style.h"
+
+#include "ui/look/colours.h"
+
+#include <QPainter>
+#include <QStyleOption>
+
+namespace ui::look {
+
+namespace {
+
+void frame(QPainter* p, const QStyleOption* option, const Colours& c, double radius) {
+    const bool focus = option->state & QStyle::State_HasFocus;
+    p->setRenderHint(QPainter::Antialiasing, true);
+    p->setPen(QPen(focus ? c.planned : c.quiet, focus ? 2 : 1));
+    p->setBrush(option->state & QStyle::State_Enabled ? c.paper : c.desk);
+    const double in = focus ? 1 : 0.5;
+    p->drawRoundedRect(QRectF(option->rect).adjusted(in, in, -in, -in), radius, radius);
+}
+
+void tick(QPainter* p, const QRectF& box, const Colours& c) {
+    p->setPen(QPen(c.ink, 2, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    const auto at = [&box](double x, double y) {
+        return QPointF(box.left() + x * box.width(), box.top() + y * box.height());
+    };
+    p->drawPolyline(QPolygonF({at(0.24, 0.52), at(0.43, 0.72), at(0.77, 0.28)}));
+}
+
+} // namespace
+
+PaperStyle::PaperStyle() : QProxyStyle(QStringLiteral("Fusion")) {}
+
+void PaperStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* p,
+                               const QWidget* widget) const {
+    if (!widget || (element != PE_IndicatorCheckBox && element != PE_PanelLineEdit))
+        return QProxyStyle::drawPrimitive(element, option, p, widget);
+    const bool inOther = widget->parentWidget() && (widget->parentWidget()->inherits("QAbstractSpinBox") ||
+                                                    widget->parentWidget()->inherits("QComboBox"));
+    if (element == PE_PanelLineEdit && inOther) return QProxyStyle::drawPrimitive(element, option, p, widget);
+    p->save();
+    frame(p, option, coloursOf(*widget), 2.5);
+    if (element == PE_IndicatorCheckBox && (option->state & State_On))
+        tick(p, QRectF(option->rect), coloursOf(*widget));
+    p->restore();
+}
+
+} // namespace ui::look

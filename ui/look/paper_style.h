@@ -1,0 +1,16 @@
+#pragma once
+
+#include <QProxyStyle>
+
+namespace ui::look {
+
+/// Fusion with fields and tick boxes as thin ink on paper, seen in the dark too.
+class PaperStyle : public QProxyStyle {
+    Q_OBJECT
+public:
+    PaperStyle();
+    void drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* p,
+                       const QWidget* widget) const override;
+};
+
+} // namespace ui::look
