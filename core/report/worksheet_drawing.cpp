@@ -37,11 +37,12 @@ size_t addHives(const SheetInput& in, Ground& ground) {
     return hives;
 }
 
-/// Arcs bow out above and below a row.
-double arcRoom(const SheetInput& in) {
-    int arcs = 0;
-    for (const rules::Union& u : in.plan.unions) arcs += u.yard == in.yard ? 1 : 0;
-    return 6 + std::min(4.0 * arcs, 24.0);
+/// Arcs bow out above and below a row, the longer ones further.
+double arcRoom(const SheetInput& in, double mmPerMetre) {
+    double longest = 0;
+    for (const rules::Union& u : in.plan.unions)
+        if (u.yard == in.yard) longest = std::max(longest, static_cast<double>(u.carryTenths) / 10);
+    return 8 + std::min(0.3 * longest * mmPerMetre, 45.0);
 }
 
 Block drawingBlock(const SheetInput& in, const Ground& shown, double height) {
@@ -83,14 +84,13 @@ Section drawingSection(const SheetInput& in, double pageRoom) {
     const double down = std::max(shown.height(), 0.8);
     const double scale = std::min((in.width - 2 * kMargin) / across, kMostPerMetre);
     const double most = mostTall(hives, pageRoom);
-    const double wanted = hives > kWholePage ? most : std::max(down * scale + 2 * kMargin + arcRoom(in), 65.0);
+    const double wanted = hives > kWholePage ? most : std::max(down * scale + 2 * kMargin + arcRoom(in, scale), 65.0);
     const auto block = [in, shown](double height) { return drawingBlock(in, shown, height); };
-    section.note = in.say("Hatched: held (letters as above). Numbers: order of the unions. Dotted: shake-out. "
-                          "L: laying workers. ?: not counted.");
+    section.note = in.say("Hatched: held · number: union · dotted: shake-out · L: laying workers · ?: not counted");
     section.blocks.push_back(block(std::min(wanted, most)));
     section.ownPage = hives > kWholePage;
     section.stretch = std::max(0.0, wanted - most);
-    section.stretched = block;
+    section.resized = block;
     return section;
 }
 

@@ -42,21 +42,16 @@ public:
     /// `next`: what follows, if anything does.
     void add(const Section& section, const Section* next) {
         if (section.ownPage && m_y > m_size.contentTop()) newPage();
-        const Block heading = headingOf(section, section.heading);
-        if (!fits(heading.height + heading.gapAfter + section.blocks.front().height)) newPage();
+        const Block heading = headingOf(section.heading, section.note);
+        const double room = m_size.contentBottom() - m_y - heading.height - heading.gapAfter;
+        const double wanted = section.blocks.front().height;
+        const bool smaller = section.resized && room < wanted && room >= 0.75 * wanted;
+        if (!smaller && room < wanted) newPage();
         place(heading);
-        if (section.stretch > 0) {
-            place(section.stretched(section.blocks.front().height + spare(section, next)));
-            m_y += kAfterSection;
-            return;
-        }
-        for (const Block& block : section.blocks) {
-            if (!fits(block.height)) {
-                newPage();
-                if (!section.heading.isEmpty()) place(headingOf(section, section.heading + u' ' + m_texts.continued));
-            }
-            place(block);
-        }
+        if (section.resized)
+            place(section.resized(smaller ? room : wanted + spare(section, next)));
+        else
+            placeAll(section);
         m_y += kAfterSection;
     }
 
@@ -66,13 +61,24 @@ public:
     }
 
 private:
+    void placeAll(const Section& section) {
+        for (const Block& block : section.blocks) {
+            if (!fits(block.height)) {
+                newPage();
+                if (!section.heading.isEmpty()) place(headingOf(section.heading + u' ' + m_texts.continued, {}));
+            }
+            place(block);
+        }
+    }
+
     bool fits(double height) const { return m_y + height <= m_size.contentBottom() + 1e-6; }
 
     /// What a section's only block may take of the rest of the page, which else stays empty.
     double spare(const Section& section, const Section* next) const {
         const Block& block = section.blocks.front();
         const double left = m_size.contentBottom() - m_y - block.height;
-        const double beginning = next ? headingOf(*next, next->heading).height + 2 + next->blocks.front().height : 0;
+        const double beginning =
+            next ? headingOf(next->heading, next->note).height + 2 + next->blocks.front().height : 0;
         if (next && beginning <= left - block.gapAfter - kAfterSection) return 0;
         return std::clamp(left, 0.0, section.stretch);
     }
@@ -85,14 +91,14 @@ private:
         m_y = m_size.contentTop();
     }
 
-    Block headingOf(const Section& section, const QString& heading) const {
+    Block headingOf(const QString& heading, const QString& note) const {
         Block block;
         block.gapAfter = 0;
-        if (heading.isEmpty() && section.note.isEmpty()) return block;
+        if (heading.isEmpty() && note.isEmpty()) return block;
         BlockPen pen(m_measure, block);
         double y = 0;
         if (!heading.isEmpty()) y = pen.paragraph(0, y, m_size.contentWidth(), heading, kHeading);
-        if (!section.note.isEmpty()) y = pen.paragraph(0, y, m_size.contentWidth(), section.note, kText);
+        if (!note.isEmpty()) y = pen.paragraph(0, y, m_size.contentWidth(), note, kText);
         block.height = y;
         block.gapAfter = 1.8;
         return block;

@@ -18,7 +18,7 @@ namespace {
 constexpr QChar kOwn{0x1}; // stands for the colony's own label
 constexpr double kBarrier = 6;
 constexpr double kLettersLeft = kBarrier + 3;
-constexpr double kMostTall = 90; // mm; a longer entry goes on in a further block
+constexpr double kMostTall = 160; // mm; a longer entry goes on in a further block
 
 /// The text with the colony's own label taken out, so that texts of several colonies can be compared.
 QString withoutName(const QString& text, const QString& label) {
@@ -197,19 +197,20 @@ void addEntry(const SheetInput& in, const Group& group, std::vector<Block>& out)
     auto block = std::make_unique<Block>();
     auto pen = std::make_unique<BlockPen>(in.measure, *block);
     paintLetters(*pen, entry.letters());
-    const double lettersEnd = 2 + static_cast<double>(entry.letters().size()) * 7;
+    double least = 2 + static_cast<double>(entry.letters().size()) * 7; // beside the letters
     double y = 1.6;
     for (const Line& l : lines) {
-        if (y > kMostTall) {
-            close(*pen, *block, in.width, std::max(y, lettersEnd));
+        if (y > kMostTall && &l != &lines.back()) {
+            close(*pen, *block, in.width, std::max(y, least));
             out.push_back(std::move(*block));
             block = std::make_unique<Block>();
             pen = std::make_unique<BlockPen>(in.measure, *block);
             y = 1.6;
+            least = 0;
         }
         y = pen->paragraph(left, y + l.gap, width, l.text, l.type, l.lead);
     }
-    close(*pen, *block, in.width, std::max(y, lettersEnd));
+    close(*pen, *block, in.width, std::max(y, least));
     out.push_back(std::move(*block));
 }
 

@@ -32,9 +32,10 @@ struct Section {
     QString note; ///< smaller, below the heading
     std::vector<Block> blocks;
     bool ownPage = false; ///< begins on a new page
-    /// Where what follows does not fit on the page any more, the one block may be made taller, up to this much.
+    /// The one block made anew at another height: down to three quarters where the page has no more room, and taller
+    /// by up to `stretch` where what follows does not fit on the page any more.
+    std::function<Block(double height)> resized = {};
     double stretch = 0;
-    std::function<Block(double height)> stretched = {};
 };
 
 Section heldSection(const SheetInput& in);
@@ -52,7 +53,7 @@ Section careSection(const SheetInput& in);
 
 /// The union of moved and host with its two boxes from the side, at the left top corner given; returns the y below.
 double stackDrawing(const SheetInput& in, const rules::Union& u, BlockPen& pen, double x, double y);
-constexpr double kStackWidth = 68;
+constexpr double kStackWidth = 64;
 
 /// What to do at the hives, in order, in few words.
 QStringList unionSteps(const SheetInput& in, const rules::Union& u);

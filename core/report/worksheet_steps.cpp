@@ -37,11 +37,10 @@ QStringList unionSteps(const SheetInput& in, const rules::Union& u) {
     const QString& host = in.name(u.host);
     steps << in.say("Carry %1 to stand %2, %3.").arg(moved, u.stand, in.say.metres(u.carryTenths));
     if (u.upper == u.host)
-        steps << in.say("Lift %1's box off its floor; set %2's box on that floor.").arg(host, moved);
+        steps << in.say("%1's box off its floor, %2's box on it.").arg(host, moved);
     else
-        steps << in.say("Leave %1's box on its floor and open it.").arg(host);
-    steps << in.say("One sheet of newspaper, slit, over %1's frames; %2's box on it; lid.")
-                 .arg(in.name(u.lower), in.name(u.upper));
+        steps << in.say("Leave %1's box on its floor; open it.").arg(host);
+    steps << in.say("Slit newspaper over %1, then %2's box; lid.").arg(in.name(u.lower), in.name(u.upper));
     steps << in.say("Both entrances to %1.").arg(in.say.direction(u.headingDeg));
     return steps;
 }

@@ -77,6 +77,22 @@ void closeStrip(const SheetInput& in, BlockPen& pen, Block& block, double bottom
     pen.frame({0, 0, in.width, block.height}, 0.45);
 }
 
+/// Who goes to whom in large type; how far and what it makes beside it, or below where the names are long.
+double head(const SheetInput& in, const rules::Union& u, BlockPen& pen, double width) {
+    const QString names = QStringLiteral("%1 → %2").arg(in.name(u.moved), in.name(u.host));
+    const QString carry = in.say("carry %1 to stand %2").arg(in.say.metres(u.carryTenths), u.stand);
+    const QString sum =
+        in.say("%1 + %2 = %3 frames").arg(framesText(u.movedFrames), framesText(u.hostFrames), framesText(u.frames));
+    const double right = kLeft + std::max(pen.width(names, kTitle) + 6, 36.0);
+    const double room = kLeft + width - right;
+    if (std::max(pen.width(carry, kLarge), pen.width(sum, kLarge)) <= room) {
+        pen.line(kLeft, 4.2, names, kTitle);
+        return pen.line(right, pen.line(right, 4.4, carry, kLarge), sum, kLarge) + 1;
+    }
+    const double y = title(pen, kLeft, 4.2, width, names);
+    return pen.paragraph(kLeft, pen.paragraph(kLeft, y, width, carry, kLarge), width, sum, kLarge);
+}
+
 Block unionStrip(const SheetInput& in, const rules::Union& u) {
     Block block;
     BlockPen pen(in.measure, block);
@@ -84,13 +100,7 @@ Block unionStrip(const SheetInput& in, const rules::Union& u) {
     const double wordsWidth = in.width - kLeft - kStackWidth - kInside - 4;
     const QString& moved = in.name(u.moved);
     const QString& host = in.name(u.host);
-    double y = title(pen, kLeft, 4.2, wordsWidth, QStringLiteral("%1 → %2").arg(moved, host));
-    y = pen.paragraph(kLeft, y, wordsWidth, in.say("carry %1 to stand %2").arg(in.say.metres(u.carryTenths), u.stand),
-                      kLarge);
-    y = pen.paragraph(
-        kLeft, y, wordsWidth,
-        in.say("%1 + %2 = %3 frames").arg(framesText(u.movedFrames), framesText(u.hostFrames), framesText(u.frames)),
-        kLarge);
+    double y = head(in, u, pen, wordsWidth);
     y = pen.paragraph(kLeft, y, wordsWidth, in.say.queen(u.queen, moved, host), kLarge, in.say("Queen:"));
     y = pen.paragraph(kLeft, y, wordsWidth, in.say("both to %1").arg(in.say.direction(u.headingDeg)), kLarge,
                       in.say("Entrances:"));
@@ -137,10 +147,8 @@ Block shakeOutStrip(const SheetInput& in, const rules::ShakeOut& shaken) {
 Section unionSection(const SheetInput& in) {
     Section section;
     section.heading = in.say("Unite, in this order");
-    section.note = in.say("In the boxes: thick lines are combs with bees, small squares combs of stores.");
-    section.note +=
-        u' ' +
-        in.say("Look again at each union on %1.").arg(in.say.weekday(in.plan.on + in.s.settings.followUnionDays));
+    section.note = in.say("Thick lines: combs with bees. Small squares: combs of stores.");
+    section.note += u' ' + in.say("Look again on %1.").arg(in.say.weekday(in.plan.on + in.s.settings.followUnionDays));
     for (const rules::Union& u : in.plan.unions)
         if (u.yard == in.yard) section.blocks.push_back(unionStrip(in, u));
     return section;

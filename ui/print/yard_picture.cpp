@@ -2,6 +2,7 @@
 
 #include "core/report/worksheet_words.h"
 #include "ui/plan/camera.h"
+#include "ui/plan/curve.h"
 #include "ui/plan/paint_scene.h"
 #include "ui/plan/route.h"
 #include "ui/plan/sprites.h"
@@ -41,7 +42,7 @@ struct YardPicture::Drawn {
     plan::Layout layout;
     plan::Camera camera;
     int unlabelled = 0;
-    double faults = 0; ///< what found no room, or stands on something else
+    double faults = 0; ///< what found no room, or stands on something else; and what smaller type loses
 };
 
 namespace {
@@ -66,6 +67,20 @@ double arcFaults(const plan::Layout& layout, const plan::Texts& texts) {
     return faults;
 }
 
+/// How often arcs run across hives and texts.
+double crossings(const plan::Layout& layout) {
+    double crossed = 0;
+    for (const auto* arcs : {&layout.unions, &layout.shakes})
+        for (const plan::Arc& arc : *arcs)
+            for (size_t i = 0; i + 3 < arc.points.size(); i += 3) {
+                const plan::Curve c{arc.points[i], arc.points[i + 1], arc.points[i + 2], arc.points[i + 3]};
+                for (int k = 1; k < 40; ++k)
+                    for (const plan::HivePlace& h : layout.hives)
+                        for (const QRectF& taken : takenBy(h)) crossed += taken.contains(c.at(k / 40.0)) ? 1 : 0;
+            }
+    return crossed;
+}
+
 double textFaults(const plan::Scene& scene, const plan::Layout& layout, bool lines) {
     double faults = 0;
     for (size_t i = 0; i < layout.hives.size(); ++i) {
@@ -80,17 +95,28 @@ double textFaults(const plan::Scene& scene, const plan::Layout& layout, bool lin
     return faults;
 }
 
-QRectF arcsOf(const plan::Layout& layout) {
-    QRectF all;
+double arcsOutside(const plan::Layout& layout) {
+    double outside = 0;
     for (const auto* arcs : {&layout.unions, &layout.shakes})
-        for (const plan::Arc& arc : *arcs) {
-            for (const QPointF& p : arc.points) all |= QRectF(p - QPointF(3, 3), QSizeF(6, 6));
-            all |= arc.metres;
-        }
-    return all;
+        for (const plan::Arc& arc : *arcs)
+            for (const QPointF& p : arc.points) outside += layout.within.contains(p) ? 0 : 1;
+    return outside;
 }
 
 } // namespace
+
+/// A gate amid hives and texts is left out.
+bool YardPicture::hideGateOnText(Drawn& d, const QRectF& gate) {
+    const double ppm = d.camera.pixelsPerMetre;
+    const QRectF drawn(gate.x() * ppm - 26, gate.y() * ppm - 14, 52, 36);
+    for (const plan::HivePlace& h : d.layout.hives)
+        for (const QRectF& taken : takenBy(h))
+            if (taken.intersects(drawn)) {
+                d.scene.gate = {100'000'000, 100'000'000};
+                return true;
+            }
+    return false;
+}
 
 YardPicture::YardPicture(const core::Snapshot& s, const core::rules::Plan& plan, core::YardIx yard,
                          core::report::Language language) {
@@ -120,19 +146,19 @@ YardPicture::Drawn YardPicture::drawAt(const QSizeF& view, const QRectF& ground,
         d.layout = plan::layOut(scene, d.texts, {ppm, magnified, view}, std::nullopt);
         all = bodiesOf(d.layout);
         if (gateSeen) all |= QRectF(gate.x() * ppm - 26, gate.y() * ppm - 14, 52, 40);
-        double fits = std::min(room.width() / all.width(), room.height() / all.height());
-        if (fits >= 1) {
-            plan::routeArcs(scene, d.texts, d.layout);
-            all |= arcsOf(d.layout);
-            fits = std::min(room.width() / all.width(), room.height() / all.height());
-        }
-        if (fits >= 1 || turn == 7) break;
-        d.camera.pixelsPerMetre = std::max(ppm * std::max(fits, 0.5) * 0.99, plan::Camera::kLeast);
+        const double fits = std::min(room.width() / all.width(), room.height() / all.height());
+        if (fits >= 1) break;
+        d.camera.pixelsPerMetre = std::max(ppm * std::max(fits, 0.5) * 0.995, plan::Camera::kLeast);
     }
     const QPointF middle(kMargin + room.width() / 2, kMargin + room.height() / 2);
-    d.camera.centre = (all.center() + QPointF(view.width() / 2, view.height() / 2) - middle) / d.camera.pixelsPerMetre;
+    const QPointF shift = all.center() - middle;
+    d.layout.within = QRectF(shift + QPointF(16, 16), QSizeF(view.width() - kRight - 10, view.height() - kBottom - 16));
+    plan::routeArcs(scene, d.texts, d.layout);
+    d.camera.centre = (shift + QPointF(view.width() / 2, view.height() / 2)) / d.camera.pixelsPerMetre;
     for (const plan::HivePlace& h : d.layout.hives) d.unlabelled += h.label.isEmpty() ? 1 : 0;
-    d.faults = textFaults(scene, d.layout, lines) + arcFaults(d.layout, d.texts);
+    d.faults =
+        textFaults(scene, d.layout, lines) + arcFaults(d.layout, d.texts) + crossings(d.layout) + arcsOutside(d.layout);
+    if (gateSeen && hideGateOnText(d, gate)) d.faults += 3;
     return d;
 }
 
@@ -141,13 +167,16 @@ YardPicture::Drawn YardPicture::draw(const QSizeF& view, const QRectF& ground) c
     struct Try {
         int pixels;
         bool lines;
+        double worse; ///< how much is lost by it, in faults
     };
+    static constexpr Try kTries[] = {{19, true, 0},  {17, true, 1},  {15, true, 2}, {14, true, 3},
+                                     {16, false, 3}, {14, false, 4}, {12, false, 5}};
     std::optional<Drawn> best;
-    for (const Try& t :
-         {Try{19, true}, Try{17, true}, Try{15, true}, Try{14, true}, Try{16, false}, Try{14, false}, Try{12, false}}) {
+    for (const Try& t : kTries) {
+        if (best && best->faults <= t.worse) break;
         Drawn d = drawAt(view, ground, t.pixels, t.lines);
+        d.faults += t.worse;
         if (!best || d.faults < best->faults) best.emplace(std::move(d));
-        if (best->faults == 0) break;
     }
     return std::move(*best);
 }

@@ -33,6 +33,7 @@ public:
 private:
     struct Drawn;
     Drawn draw(const QSizeF& view, const QRectF& ground) const;
+    static bool hideGateOnText(Drawn& d, const QRectF& gate);
     Drawn drawAt(const QSizeF& view, const QRectF& ground, int labelPixels, bool lines) const;
 
     plan::Scene m_scene;
