@@ -46,16 +46,34 @@ Day lastDayOfEnded(const Evidence& e, ColonyIx colony) {
     return *last;
 }
 
-void openWindow(const Evidence& e, Source& source) {
-    const Day masked = source.date - e.limits.traceMaskedDays;
-    source.treated = e.treated.everWithin(source.colony, masked, source.last);
-    source.open = source.treated ? masked : source.date - e.limits.traceDays;
-    source.close = source.past ? source.last : e.s.on;
+struct Opening {
+    Day day;
+    bool treated = false; // it opens earlier for that
+};
+
+Opening openingOf(const Evidence& e, const Source& source, const Settings& limits) {
+    const Day masked = source.date - limits.traceMaskedDays;
+    const bool treated = e.treated.everWithin(source.colony, masked, source.last);
+    return {treated ? masked : source.date - limits.traceDays, treated};
+}
+
+// A wider window would let more yards release for the source. No setting makes a hold laxer than the defaults do, so
+// those yards are of the window by the defaults, which lies within the other.
+void findReleaseYards(const Evidence& e, Source& source) {
+    const Day open = openingOf(e, source, Settings()).day;
     for (const YardStay& stay : e.standing.of(source.colony))
-        if (stay.until >= source.open && stay.since <= source.close) source.windowYards.push_back(stay.yard);
-    std::sort(source.windowYards.begin(), source.windowYards.end());
-    const auto repeated = std::unique(source.windowYards.begin(), source.windowYards.end());
-    source.windowYards.erase(repeated, source.windowYards.end());
+        if (stay.until >= open && stay.since <= source.close) source.releaseYards.push_back(stay.yard);
+    std::sort(source.releaseYards.begin(), source.releaseYards.end());
+    const auto repeated = std::unique(source.releaseYards.begin(), source.releaseYards.end());
+    source.releaseYards.erase(repeated, source.releaseYards.end());
+}
+
+void openWindow(const Evidence& e, Source& source) {
+    const Opening opening = openingOf(e, source, e.limits);
+    source.open = opening.day;
+    source.treated = opening.treated;
+    source.close = source.past ? source.last : e.s.on;
+    findReleaseYards(e, source);
 }
 
 void complete(const Evidence& e, Source& source, const Span& span) {
@@ -109,7 +127,7 @@ std::vector<Source> sourcesOf(const Evidence& e) {
 bool releasedFor(const Evidence& e, const Source& source, ColonyIx colony, Day first, Day last) {
     first = std::max(first, source.date);
     if (anyWithin(e.findings.releases.of(colony.value), first, last)) return true;
-    for (const YardIx yard : source.windowYards) {
+    for (const YardIx yard : source.releaseYards) {
         const auto releases = e.findings.yardReleases.of(yard.value);
         for (auto at = std::lower_bound(releases.begin(), releases.end(), first); at != releases.end() && *at <= last;
              ++at)

@@ -13,8 +13,9 @@ struct Source {
     Day last; ///< its last day
     Day open; ///< of its window, rule 4.4.7
     Day close;
-    bool treated = false;            ///< the window opens earlier for that
-    std::vector<YardIx> windowYards; ///< where its hive stood on some day of the window
+    bool treated = false; ///< the window opens earlier for that
+    /// Where its hive stood on some day of the window by the default limits: a release of such a yard counts.
+    std::vector<YardIx> releaseYards;
     /// Suspected and living: nothing clears a colony in its reach.
     bool livingSuspect = false;
 };
