@@ -11,6 +11,7 @@
 #include <cmath>
 #include <limits>
 #include <numeric>
+#include <optional>
 
 namespace ui::plan {
 
@@ -138,32 +139,57 @@ private:
         if (cost < best.cost) best = {cost, length, hits == 0, whole.part(first, last)};
     }
 
+    /// Where the number may stand, the best first: on the arc; beside a short one, which would vanish beneath it.
+    std::vector<QPointF> signSpots(const Arc& arc, size_t pieces) const {
+        std::vector<QPointF> spots;
+        const bool isShort = QLineF(arc.points.front(), arc.points.back()).length() < 6 * m_sign;
+        const double away = m_sign + 3;
+        const QPointF middle = pointAt(arc, pieces, 0.5);
+        if (isShort)
+            for (const QPointF& off : {QPointF(0, -away), QPointF(0, away), QPointF(away, 0), QPointF(-away, 0),
+                                       QPointF(away, -away), QPointF(-away, -away)})
+                spots.push_back(middle + off);
+        for (double t : {0.5, 0.46, 0.54, 0.43, 0.57, 0.39, 0.61, 0.36, 0.64, 0.32, 0.68, 0.29, 0.71, 0.25, 0.75, 0.22,
+                         0.78, 0.17, 0.83}) {
+            if (!isShort) spots.push_back(pointAt(arc, pieces, t));
+        }
+        for (double t : {0.5, 0.4, 0.6, 0.3, 0.7})
+            for (const double side : {-m_sign, m_sign})
+                for (const QPointF& off : {QPointF(0, side), QPointF(side, 0)})
+                    spots.push_back(pointAt(arc, pieces, t) + off);
+        return spots;
+    }
+
+    /// The first spot clear of everything, else of hives and texts, else none.
+    std::optional<QPointF> bestSign(const std::vector<QPointF>& spots, int owner) const {
+        for (const bool arcsToo : {true, false})
+            for (const QPointF& p : spots) {
+                const double r = m_sign + (arcsToo ? 2 : 0);
+                const QRectF round(p - QPointF(r, r), QSizeF(2 * r, 2 * r));
+                if (m_hard.free(round) && (!arcsToo || m_soft.free(round, owner))) return p;
+            }
+        return std::nullopt;
+    }
+
     void placeSign(Arc& arc, const UnionMark& u) {
         const int owner = m_arcs - 1;
         const size_t pieces = arc.points.size() / 3;
-        arc.sign = pointAt(arc, pieces, 0.5);
-        const QLineF ends(arc.points.front(), arc.points.back());
-        if (ends.length() < 6 * m_sign) arc.sign += QPointF(0, -m_sign - 3); // a short arc would vanish beneath it
-        for (double t : {0.5, 0.46, 0.54, 0.43, 0.57, 0.39, 0.61, 0.36, 0.64, 0.32, 0.68, 0.29, 0.71, 0.25, 0.75, 0.22,
-                         0.78, 0.17, 0.83}) {
-            if (ends.length() < 6 * m_sign) break;
-            const QPointF p = pointAt(arc, pieces, t);
-            const QRectF round(p - QPointF(m_sign + 2, m_sign + 2), QSizeF(2 * m_sign + 4, 2 * m_sign + 4));
-            if (!m_hard.free(round) || !m_soft.free(round, owner)) continue;
-            arc.sign = p;
-            break;
-        }
+        const std::vector<QPointF> spots = signSpots(arc, pieces);
+        const auto spot = bestSign(spots, owner);
+        arc.sign = spot.value_or(spots.front());
+        arc.signHidden = !spot && m_layout.textsYield;
+        if (arc.signHidden) return;
         const int mine = static_cast<int>(2 * m_scene.hives.size()) + owner;
         m_hard.insert(QRectF(arc.sign - QPointF(m_sign + 1, m_sign + 1), QSizeF(2 * m_sign + 2, 2 * m_sign + 2)), mine);
         const QSizeF size(m_texts.width(u.metres), m_texts.lineHeight());
         const double h = size.height();
         const QPointF c = arc.sign;
-        for (const QPointF& spot :
+        for (const QPointF& beside :
              {c + QPointF(-size.width() / 2, -m_sign - h - 1), c + QPointF(m_sign + 4, -h / 2),
               c + QPointF(-m_sign - 4 - size.width(), -h / 2), c + QPointF(-size.width() / 2, m_sign + 1),
               c + QPointF(m_sign, -m_sign - h + 2), c + QPointF(-m_sign - size.width(), -m_sign - h + 2),
               c + QPointF(m_sign, m_sign - 2), c + QPointF(-m_sign - size.width(), m_sign - 2)}) {
-            const QRectF rect(spot, size);
+            const QRectF rect(beside, size);
             if (!m_hard.free(rect) || !m_soft.free(rect)) continue;
             arc.metres = rect;
             m_hard.insert(rect.adjusted(-2, 0, 2, 0), mine);
@@ -189,9 +215,40 @@ private:
 
 } // namespace
 
-void routeArcs(const Scene& scene, const Texts& texts, Layout& layout) { Router(scene, texts, layout).routeAll(); }
+/// Texts that an arc or a number would cross are hidden; the chosen hive's stay.
+static void yieldTexts(Layout& layout, const Texts& texts) {
+    if (!layout.textsYield) return;
+    RectGrid grid(layout.bounds.adjusted(-60, -60, 60, 60), 24);
+    for (size_t i = 0; i < layout.hives.size(); ++i) {
+        if (layout.chosen == i) continue;
+        if (!layout.hives[i].label.isEmpty()) grid.insert(layout.hives[i].label, static_cast<int>(2 * i));
+        if (!layout.hives[i].line.isEmpty()) grid.insert(layout.hives[i].line, static_cast<int>(2 * i + 1));
+    }
+    const auto hide = [&layout](int owner) {
+        HivePlace& h = layout.hives[static_cast<size_t>(owner / 2)];
+        h.line = {};
+        if (owner % 2 == 0) h.label = {};
+    };
+    const double r = signRadius(texts.lineFont()) + 1;
+    for (const std::vector<Arc>* arcs : {&layout.unions, &layout.shakes})
+        for (const Arc& arc : *arcs) {
+            for (size_t p = 0; p + 3 < arc.points.size(); p += 3) {
+                const Curve c{arc.points[p], arc.points[p + 1], arc.points[p + 2], arc.points[p + 3]};
+                const int steps = std::clamp(static_cast<int>(QLineF(c.from, c.to).length() / 7), 4, 60);
+                for (int i = 0; i <= steps; ++i)
+                    grid.each(QRectF(c.at(1.0 * i / steps) - QPointF(2, 2), QSizeF(4, 4)), hide);
+            }
+            if (arcs == &layout.unions && !arc.signHidden)
+                grid.each(QRectF(arc.sign - QPointF(r, r), QSizeF(2 * r, 2 * r)), hide);
+        }
+}
 
-void scaleArcs(const Layout& routed, Layout& to) {
+void routeArcs(const Scene& scene, const Texts& texts, Layout& layout) {
+    Router(scene, texts, layout).routeAll();
+    yieldTexts(layout, texts);
+}
+
+void scaleArcs(const Layout& routed, const Texts& texts, Layout& to) {
     const double k = to.pixelsPerMetre / routed.pixelsPerMetre;
     const auto scaled = [k](std::vector<Arc> arcs) {
         for (Arc& a : arcs) {
@@ -203,6 +260,7 @@ void scaleArcs(const Layout& routed, Layout& to) {
     };
     to.unions = scaled(routed.unions);
     to.shakes = scaled(routed.shakes);
+    yieldTexts(to, texts);
 }
 
 } // namespace ui::plan
