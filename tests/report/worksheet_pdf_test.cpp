@@ -1,0 +1,183 @@
+#include "core/base/error.h"
+#include "demo/demo_book.h"
+#include "tests/report/page_reading.h"
+#include "tests/report/sample_yards.h"
+#include "ui/print/font_measure.h"
+#include "ui/print/worksheet_output.h"
+
+#include <gtest/gtest.h>
+
+#include <QDir>
+#include <QFile>
+#include <QProcess>
+#include <QRegularExpression>
+#include <QTemporaryDir>
+
+namespace {
+
+using namespace core::report;
+using namespace tests::report;
+
+struct FixedClock : core::Clock {
+    QDateTime nowUtc() const override { return QDateTime(QDate(2026, 9, 20), QTime(12, 0), Qt::UTC); }
+    core::Day today() const override { return core::dayOf(2026, 9, 20); }
+};
+
+struct Word {
+    size_t page;
+    Rect box; ///< mm
+    QString text;
+};
+
+QString run(const QString& program, const QStringList& words) {
+    QProcess process;
+    process.start(program, words);
+    EXPECT_TRUE(process.waitForFinished(30'000)) << program.toStdString();
+    EXPECT_EQ(process.exitCode(), 0) << process.readAllStandardError().toStdString();
+    return QString::fromUtf8(process.readAllStandardOutput());
+}
+
+/// What `pdftotext -bbox` finds: every word with its rectangle.
+std::vector<Word> wordsOf(const QString& pdf) {
+    static const QRegularExpression kItem(
+        "<page |<word xMin=\"([-\\d.]+)\" yMin=\"([-\\d.]+)\" xMax=\"([-\\d.]+)\" yMax=\"([-\\d.]+)\">([^<]*)</word>");
+    constexpr double kMm = 25.4 / 72;
+    std::vector<Word> out;
+    size_t pages = 0;
+    for (auto it = kItem.globalMatch(run("pdftotext", {"-bbox", pdf, "-"})); it.hasNext();) {
+        const auto m = it.next();
+        if (m.captured(5).isEmpty() && m.captured(0).startsWith("<page")) {
+            ++pages;
+            continue;
+        }
+        const double x = m.captured(1).toDouble() * kMm;
+        const double y = m.captured(2).toDouble() * kMm;
+        out.push_back(
+            {pages - 1, {x, y, m.captured(3).toDouble() * kMm - x, m.captured(4).toDouble() * kMm - y}, m.captured(5)});
+    }
+    return out;
+}
+
+class WorksheetPdf : public testing::Test {
+protected:
+    ui::print::WorksheetPages made(const Sample& sample, Language language = Language::English) {
+        WorksheetOptions options;
+        options.book = "north-hollow";
+        options.revision = 4;
+        options.language = language;
+        ui::print::WorksheetPages pages(sample.s, sample.plan, sample.yard, options);
+        ui::print::writePdf(pages, "Worksheet", Paper::A4, path());
+        return pages;
+    }
+    QString path() const { return dir.filePath("sheet.pdf"); }
+
+    QTemporaryDir dir;
+};
+
+/// Each union's labels stand in its own strip, and no other union's do.
+void expectLabelsInTheirStrips(const Sample& sample, const std::vector<Page>& pages, const std::vector<Word>& words) {
+    size_t strips = 0;
+    for (size_t p = 0; p < pages.size(); ++p)
+        for (const Zone& zone : pages[p].zones) {
+            if (!zone.name.startsWith("union ")) continue;
+            ++strips;
+            QStringList inside;
+            for (const Word& w : words)
+                if (w.page == p && within(w.box, zone.rect)) inside << w.text;
+            const int order = zone.name.mid(6).toInt();
+            for (const auto& u : sample.plan.unions)
+                for (const core::ColonyIx c : {u.moved, u.host})
+                    EXPECT_EQ(inside.contains(sample.s.colony(c).shown), u.order == order)
+                        << zone.name.toStdString() << ": " << inside.join(' ').toStdString();
+        }
+    EXPECT_EQ(strips, sample.plan.unions.size());
+}
+
+void expectHeldNamed(const Sample& sample, const std::vector<Word>& words) {
+    QString all;
+    for (const Word& w : words) all += w.text + u' ';
+    for (const core::rules::Hold& h : sample.plan.holds)
+        EXPECT_TRUE(all.contains(QRegularExpression("\\b" + sample.s.colony(h.colony).shown + "\\b")));
+}
+
+void expectDrawingFits(const std::vector<Page>& pages, const ui::print::YardPicture& yard) {
+    for (const Page& page : pages)
+        for (const Mark& mark : page.marks)
+            if (const auto* m = std::get_if<YardMark>(&mark)) {
+                const auto fit = yard.fitOf({0, 0, m->area.width, m->area.height},
+                                            {m->ground.x, m->ground.y, m->ground.width, m->ground.height});
+                EXPECT_EQ(fit.unlabelled, 0);
+                EXPECT_GE(fit.leastPoints, 9);
+            }
+}
+
+void expectSound(const Sample& sample, const ui::print::WorksheetPages& made, const QString& pdf) {
+    const std::vector<Word> words = wordsOf(pdf);
+    expectLabelsInTheirStrips(sample, made.pages(), words);
+    expectHeldNamed(sample, words);
+    expectDrawingFits(made.pages(), made.yard());
+    EXPECT_EQ(faultsOf(made.pages(), ui::print::FontMeasure()).join("\n").toStdString(), "");
+    for (const Word& w : words) EXPECT_TRUE(within(w.box, {0, 0, 210, 297})) << w.page << ' ' << w.text.toStdString();
+}
+
+// Source of the unions: tests/data/yards/README.md, kiln-field.
+TEST_F(WorksheetPdf, KilnFieldHasItsLabelsInItsStripsAsRealText) {
+    const Sample sample = workedYard("kiln-field", "Kiln Field", "2026-09-15");
+    const auto pages = made(sample);
+    expectSound(sample, pages, path());
+    const QString text = run("pdftotext", {"-layout", path(), "-"});
+    for (const char* part : {"K2 → K4", "K3 → K11", "K6 → K5", "page 1 of 4", "page 4 of 4"})
+        EXPECT_TRUE(text.contains(QString::fromUtf8(part))) << part << "\nin:\n" << text.toStdString();
+}
+
+TEST_F(WorksheetPdf, SixtyHivesKeepLabelsAndStripsTogether) {
+    const Sample sample = yardOf60();
+    ASSERT_GE(sample.plan.unions.size(), 15u);
+    const auto pages = made(sample);
+    expectSound(sample, pages, path());
+}
+
+TEST_F(WorksheetPdf, EveryYardOfTheDemoIsSound) {
+    const FixedClock clock;
+    const auto session = core::edit::Session::create(dir.filePath("demo.yardwright"), clock);
+    demo::fillDemoBook(*session, {});
+    const core::Snapshot s = session->snapshot(demo::demoMergeDay());
+    ASSERT_GE(s.yards.size(), 3u);
+    for (size_t i = 0; i < s.yards.size(); ++i) {
+        Sample sample{s, core::YardIx{static_cast<qint32>(i)}, {}};
+        core::rules::PlanRequest request;
+        request.yards = {sample.yard};
+        sample.plan = core::rules::advise(s, request);
+        for (const Language language : {Language::English, Language::Spanish}) {
+            const auto pages = made(sample, language);
+            expectSound(sample, pages, path());
+        }
+    }
+}
+
+TEST_F(WorksheetPdf, FontsAreEmbedded) {
+    made(workedYard("kiln-field", "Kiln Field", "2026-09-15"));
+    const QStringList lines = run("pdffonts", {path()}).split('\n', Qt::SkipEmptyParts).mid(2);
+    ASSERT_FALSE(lines.isEmpty());
+    for (const QString& line : lines) EXPECT_TRUE(line.contains(QRegularExpression("\\byes\\b"))) << line.toStdString();
+}
+
+TEST_F(WorksheetPdf, ReplacesAFileAndLeavesItWhereItCannotBeWritten) {
+    const Sample sample = workedYard("kiln-field", "Kiln Field", "2026-09-15");
+    QFile old(path());
+    ASSERT_TRUE(old.open(QIODevice::WriteOnly));
+    old.write("old");
+    old.close();
+    const auto pages = made(sample);
+    EXPECT_GT(QFile(path()).size(), 1000);
+    try {
+        ui::print::writePdf(pages, "Worksheet", Paper::A4, dir.filePath("no/such/folder/sheet.pdf"));
+        FAIL() << "written";
+    } catch (const core::Error& e) {
+        EXPECT_EQ(e.kind(), core::Error::Kind::Book);
+        EXPECT_TRUE(e.userMessage().contains("sheet.pdf"));
+    }
+    EXPECT_EQ(QDir(dir.path()).entryList(QDir::Files), QStringList{"sheet.pdf"});
+}
+
+} // namespace
