@@ -2,6 +2,8 @@
 
 #include <QStringList>
 
+#include <algorithm>
+
 namespace core::report {
 
 using namespace rules;
@@ -218,7 +220,9 @@ QString dueText(const Snapshot& s, const std::vector<Due>& due) {
 QString explanationText(const Explanation& explanation) {
     QStringList lines{explanation.summary};
     for (const Objection& o : explanation.objections) lines += item(o.rule + QLatin1StringView(": ") + o.because);
-    if (!explanation.objections.empty() && explanation.gain)
+    const bool gainSaid = std::any_of(explanation.objections.begin(), explanation.objections.end(),
+                                      [](const Objection& o) { return o.rule == QLatin1StringView("4.7.10"); });
+    if (!explanation.objections.empty() && !gainSaid && explanation.gain)
         lines += item(QStringLiteral("The gain would be %1 thousandths of a spring colony (by value tables that are an "
                                      "assumption).")
                           .arg(*explanation.gain));

@@ -23,9 +23,9 @@ template <class Say> QString each(const Pair& pair, Say say) {
 QString whyHeld(const DayView& view, ColonyIx c) {
     QStringList out;
     for (const Hold& hold : view.holds)
-        if (hold.colony == c) out += QStringLiteral("%1 (%2)").arg(holdWord(hold.kind), hold.because);
-    return out.isEmpty() ? QString()
-                         : QStringLiteral("%1 is held: %2.").arg(view.name(c), out.join(QLatin1StringView("; ")));
+        if (hold.colony == c)
+            out += QStringLiteral("%1 is held as %2: %3").arg(view.name(c), holdWord(hold.kind), hold.because);
+    return out.join(u' ');
 }
 
 QString whyNoStrength(const DayView& view, ColonyIx c) {
@@ -74,7 +74,7 @@ QString whyNotOneBox(const DayView& view, ColonyIx c) {
 QString describe(const DayView& view, ColonyIx c) {
     const ColonyFacts& f = view.of(c);
     const QString strength = f.strengthClass ? classWord(*f.strengthClass) : QStringLiteral("without a strength");
-    return QStringLiteral("%1 is %2, its queen %3").arg(view.name(c), strength, word(f.queen));
+    return QStringLiteral("%1 is %2, its queen: %3").arg(view.name(c), strength, word(f.queen));
 }
 
 QString whyOutOfSeason(const DayView& view, const Pair& pair) {
@@ -119,7 +119,8 @@ QString why(const DayView& view, const Pair& pair, const PairJudgement& judged, 
     case 4:
         return each(pair, [&](ColonyIx c) { return whyNoStrength(view, c); });
     case 5:
-        return QStringLiteral("Neither %1 nor %2 has a queen.").arg(a, b);
+        return QStringLiteral("%1 and %2 both lack a queen (%3, %4).")
+            .arg(a, b, word(view.of(pair[0]).queen), word(view.of(pair[1]).queen));
     case 6:
         return QStringLiteral("%1 is in boxes %2, %3 in %4.").arg(a, kind(pair[0]), b, kind(pair[1]));
     case 7:

@@ -33,7 +33,7 @@ QString rolesReason(const DayView& view, const Union& u, MovedFor movedFor) {
     case MovedFor::FewerBees:
         return QStringLiteral("%1 is the one carried: it has fewer bees than %2.").arg(moved, host);
     case MovedFor::NoQueen:
-        return QStringLiteral("%1 is the one carried: both have as many bees, and it has no queen.").arg(moved);
+        return QStringLiteral("%1 is the one carried: both have as many bees, and it lacks a queen.").arg(moved);
     case MovedFor::LighterHive:
         return QStringLiteral("%1 is the one carried: both have as many bees, and its hive is the lighter.").arg(moved);
     case MovedFor::LaterLabel:
@@ -42,14 +42,19 @@ QString rolesReason(const DayView& view, const Union& u, MovedFor movedFor) {
     return QStringLiteral("Both have as many bees; %1 is carried, as the later label.").arg(moved);
 }
 
+QString lackReason(const DayView& view, ColonyIx c) {
+    return view.of(c).queen == QueenSeen::DroneLayer ? QStringLiteral("%1's queen lays only drones").arg(view.name(c))
+                                                     : QStringLiteral("%1 has no queen").arg(view.name(c));
+}
+
 QString queenReason(const DayView& view, const Union& u) {
     const QString& moved = view.name(u.moved);
     const QString& host = view.name(u.host);
     switch (u.queen) {
     case QueenPlan::KeepMoved:
-        return QStringLiteral("%1 has no queen; %2's is kept.").arg(host, moved);
+        return lackReason(view, u.host) + QStringLiteral("; %1's is kept.").arg(moved);
     case QueenPlan::KeepHost:
-        return QStringLiteral("%1 has no queen; %2's is kept.").arg(moved, host);
+        return lackReason(view, u.moved) + QStringLiteral("; %1's is kept.").arg(host);
     case QueenPlan::RemoveMoved:
         return QStringLiteral("%1's queen is kept, %2's removed.").arg(host, moved);
     case QueenPlan::LeaveBoth:

@@ -187,6 +187,14 @@ TEST(Explain, NamesEachRuleWithItsFacts) {
     EXPECT_TRUE(e.summary.contains("4.7.2, 4.7.3, 4.7.4, 4.7.6, 4.7.9"));
 }
 
+TEST(Explain, NamesTheQueensThatAreNone) {
+    PlanBook book;
+    book.colony("A").colony("B").bees("A", "3", {{"queen", "none"}}).bees("B", "4", {{"queen", "drone-layer"}});
+    const Snapshot s = book.on(kFall);
+    EXPECT_EQ(explain(s, named(s, "A"), named(s, "B")).objections.at(0).because,
+              "A and B both lack a queen (none, drone-layer).");
+}
+
 TEST(Explain, IsTheSameWhicheverIsNamedFirst) {
     const Snapshot s = two("3", "4").on(kFall);
     const Explanation ab = explain(s, named(s, "A"), named(s, "B"));

@@ -65,6 +65,14 @@ TEST(Roles, QueensAreKeptLeftOrRemoved) {
     EXPECT_EQ(onlyUnion(pair("3", "4", {{"queen", "none"}}).set("queen.weaker", "remove")).queen, QueenPlan::KeepHost);
 }
 
+TEST(Roles, TheReasonSaysWhyAQueenIsNone) {
+    const auto reasons = [](const char* queen) {
+        return onlyUnion(pair("3", "4", {{"queen", queen}})).because.join(' ');
+    };
+    EXPECT_TRUE(reasons("none").contains("A has no queen; B's is kept."));
+    EXPECT_TRUE(reasons("drone-layer").contains("A's queen lays only drones; B's is kept."));
+}
+
 TEST(Roles, TheStandIsTheHosts) {
     PlanBook book;
     book.colony("A", {{"x_m", "0"}, {"heading_deg", "90"}})
