@@ -48,12 +48,12 @@ PageTexts textsOf(const SheetInput& in, const WorksheetOptions& options) {
     return t;
 }
 
-Section nothingSection(const SheetInput& in) {
+/// One sentence where a section has nothing to say.
+Section saying(const SheetInput& in, const QString& sentence) {
     Section section;
     Block block;
     BlockPen pen(in.measure, block);
-    block.height =
-        pen.paragraph(0, 0, in.width, in.say("No union and no shake-out is advised here on this day."), kLarge);
+    block.height = pen.paragraph(0, 0, in.width, sentence, kLarge);
     section.blocks.push_back(std::move(block));
     return section;
 }
@@ -66,10 +66,15 @@ std::vector<Page> worksheetPages(const Snapshot& s, const rules::Plan& plan, Yar
     const Words say(options.language);
     const PageSize size = pageSize(options.paper);
     const SheetInput in{s, plan, yard, facts, say, measure, size.contentWidth()};
-    std::vector<Section> sections{heldSection(in), drawingSection(in, size.contentHeight() - 12)};
+    const Section held = heldSection(in);
+    std::vector<Section> sections{
+        held.blocks.empty() ? saying(in, in.say("No colony of this yard is held on this day.")) : held,
+        drawingSection(in, size.contentHeight() - 12)};
     const Section unions = unionSection(in);
     const Section shakeOuts = shakeOutSection(in);
-    sections.push_back(unions.blocks.empty() && shakeOuts.blocks.empty() ? nothingSection(in) : unions);
+    sections.push_back(unions.blocks.empty() && shakeOuts.blocks.empty()
+                           ? saying(in, in.say("No union and no shake-out is advised here on this day."))
+                           : unions);
     sections.push_back(shakeOuts);
     for (const auto part :
          {separateSection, openSection, boxSection, feedSection, mindSection, kitSection, checkSection, careSection})

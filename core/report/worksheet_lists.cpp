@@ -126,13 +126,28 @@ Section feedSection(const SheetInput& in) {
 Section mindSection(const SheetInput& in) {
     Section section;
     section.heading = in.say("Mind, with the other colonies");
+    struct Shared {
+        CautionKind kind;
+        QString text;
+        QStringList names;
+    };
+    std::vector<Shared> list;
     for (const rules::ColonyCaution& c : in.plan.cautions) {
         if (!in.here(c.colony)) continue;
+        const QString text = cautionText(in, c.caution, {c.colony});
+        const auto same = std::find_if(list.begin(), list.end(),
+                                       [&](const Shared& s) { return s.kind == c.caution.kind && s.text == text; });
+        if (same == list.end())
+            list.push_back({c.caution.kind, text, {in.name(c.colony)}});
+        else
+            same->names << in.name(c.colony);
+    }
+    for (const Shared& s : list) {
         Block block;
         BlockPen pen(in.measure, block);
-        block.height =
-            pen.paragraph(0, 0, in.width, cautionText(in, c.caution, {c.colony}), kText,
-                          in.name(c.colony) + QStringLiteral(" · ") + in.say.cautionTitle(c.caution.kind) + u'.');
+        block.height = pen.paragraph(0, 0, in.width, s.text, kText,
+                                     s.names.join(QStringLiteral(", ")) + QStringLiteral(" · ") +
+                                         in.say.cautionTitle(s.kind) + u'.');
         block.gapAfter = 1;
         section.blocks.push_back(std::move(block));
     }

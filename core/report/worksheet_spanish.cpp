@@ -28,6 +28,7 @@ constexpr Pair kPairs[] = {
     {"printed %1", "impreso %1"},
     {"A full box can pass 25 kg. Bee law, inspectors and labels decide.",
      "Una caja llena puede pasar de 25 kg. Deciden la ley, el inspector y la etiqueta."},
+    {"No colony of this yard is held on this day.", "Este día no hay ninguna colonia retenida en este colmenar."},
     {"No union and no shake-out is advised here on this day.", "Este día no se aconseja aquí unir ni sacudir nada."},
     // words
     {"and", "y"},
