@@ -14,3 +14,7 @@ if [ -z "$book" ]; then
 fi
 mkdir -p "$out"
 QT_QPA_PLATFORM=offscreen "$program" pictures "$book" --on 2026-09-20 --to "$out"
+if [ "$out" = resources/pictures ]; then # of the worksheet its first page
+    "$program" worksheet "$book" --on 2026-09-20 --yard "Larkspur Bottom" --pdf "$scratch/worksheet.pdf"
+    pdftoppm -r 80 -f 1 -l 1 -png -singlefile "$scratch/worksheet.pdf" "$out/worksheet-1"
+fi
