@@ -179,8 +179,6 @@ TEST(Cautions, ASourceThatEndedIsNearForAYear) {
     const auto ended = [](const char* day) {
         return neighbour("0.001", {{"since", "2020-01-01"}, {"ended", day}, {"end", "destroyed"}});
     };
-    const Cells older{{"signs", "afb"}};
-    PlanBook book;
     EXPECT_EQ(listed(ended("2026-07-02")), "near-afb");
     PlanBook old = PlanBook()
                        .yard("Y", {{"latitude_deg", "0"}, {"longitude_deg", "0"}})
@@ -188,9 +186,8 @@ TEST(Cautions, ASourceThatEndedIsNearForAYear) {
     old.colony("A")
         .bees("A", "9")
         .unchecked("S", {{"yard", "Z"}, {"ended", "2025-09-15"}, {"end", "dead"}})
-        .visit("S", "2025-09-01", older);
+        .visit("S", "2025-09-01", {{"signs", "afb"}});
     EXPECT_EQ(listed(old, "2026-09-15"), "near-afb"); // 365 days
-    old.visit("A", kFall, {{"note", "x"}});
     EXPECT_EQ(listed(old, "2026-09-16"), "");
 }
 
