@@ -163,7 +163,7 @@ CsvReader::Found CsvReader::next(CsvRecord& record) {
     while (true) {
         if (m_at >= m_chunk.size() && !fill()) return atEnd(record);
         if (m_read > kMostFileBytes)
-            return stop(record, Say::tr("a file larger than 1 GiB, expected smaller ones: share the rows out"));
+            return stop(record, Say::tr("a file larger than 512 MiB, expected smaller ones: share the rows out"));
         if (m_state == Cell::Plain && !m_carriage) takeRun(record);
         if (m_rowBytes > kMostRowBytes) return tooLong(record);
         if (m_at >= m_chunk.size()) continue;

@@ -43,7 +43,7 @@ struct CsvTrouble {
 class CsvReader {
 public:
     static constexpr qint64 kMostRowBytes = 1 << 20;
-    static constexpr qint64 kMostFileBytes = 1 << 30;
+    static constexpr qint64 kMostFileBytes = 512 << 20;
 
     /// `device` is open and outlives this.
     explicit CsvReader(QIODevice& device);

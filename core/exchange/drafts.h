@@ -111,6 +111,9 @@ struct Drafts {
     std::vector<TreatmentDraft> treatments;
     std::vector<LineageDraft> lineage;
     std::vector<SettingDraft> settings;
+
+    /// Of no use any more once a row has a fault.
+    void dropRows();
 };
 
 } // namespace core::exchange

@@ -18,6 +18,7 @@ constexpr ParseRow kParse[kFileKindCount] = {parseYard,      parseColony,  parse
                                              parseTreatment, parseLineage, parsePlacement, parseBoxKind,  parseSetting};
 
 constexpr char kFileColumn[] = "file";
+constexpr qint64 kMostRows = 5'000'000; ///< more would take gigabytes
 
 /// One file being read.
 class FileParser {
@@ -34,9 +35,9 @@ public:
         if (!m_faults.none()) m_reader.forget();
         if (!readHeader()) return;
         while (readRow()) {
-            if (m_faults.none() || m_forgotten) continue;
+            if (m_faults.none()) continue;
             m_reader.forget();
-            m_forgotten = true;
+            m_parsed.drafts.dropRows();
         }
         if (m_faults.none()) m_parsed.texts.push_back({QFileInfo(m_file.path).fileName(), m_reader.takeText()});
     }
@@ -119,7 +120,11 @@ private:
             wrongCount();
             return true;
         }
-        ++m_parsed.rows[static_cast<size_t>(m_file.kind)];
+        if (++m_rows > kMostRows) {
+            fault(m_record.line(), QString::fromLatin1(kFileColumn),
+                  Say::tr("more than %1 rows, expected fewer: share them out").arg(kMostRows));
+            return false;
+        }
         Cells cells(m_layout, m_record, m_parsed.drafts.names, m_faults);
         kParse[static_cast<size_t>(m_file.kind)](cells, m_parsed.drafts);
         return true;
@@ -139,10 +144,23 @@ private:
     Cells::Layout m_layout;
     CsvRecord m_record;
     std::vector<QString> m_header;
-    bool m_forgotten = false;
+    qint64 m_rows = 0;
 };
 
 } // namespace
+
+void Drafts::dropRows() {
+    yards.clear();
+    boxKinds.clear();
+    colonies.clear();
+    placements.clear();
+    visits.clear();
+    transfers.clear();
+    results.clear();
+    treatments.clear();
+    lineage.clear();
+    settings.clear();
+}
 
 Parsed parseFiles(const ImportFiles& files, Faults& faults) {
     Parsed parsed;

@@ -13,7 +13,6 @@ namespace core::exchange {
 struct Parsed {
     Drafts drafts;
     std::vector<edit::Attachment> texts; ///< each file as it was; only while there are no faults
-    std::array<qint64, kFileKindCount> rows{};
 };
 
 /// Reads the files one after the other; what is wrong in them becomes faults.

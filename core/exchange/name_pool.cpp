@@ -8,6 +8,7 @@ namespace core::exchange {
 namespace {
 
 constexpr qsizetype kMostCharacters = 60;
+constexpr size_t kMostKeptBytes = 400; ///< no label is longer, whatever its characters
 
 bool hasControl(const QString& text) {
     for (const QChar c : text)
@@ -48,6 +49,7 @@ NamePool::Read NamePool::parse(std::string_view cell) {
 }
 
 const NamePool::Read& NamePool::read(std::string_view cell) {
+    if (cell.size() > kMostKeptBytes) return m_long = parse(cell);
     const auto found = m_read.find(cell);
     if (found != m_read.end()) return found->second;
     return m_read.emplace(std::string(cell), parse(cell)).first->second;

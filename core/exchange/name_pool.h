@@ -53,6 +53,7 @@ private:
 
     std::vector<QString> m_shown;
     QHash<QString, qint32> m_byFolded;
+    Read m_long; ///< of a cell too long to be kept
     std::unordered_map<std::string, Read, Hash, std::equal_to<>> m_read;
 };
 

@@ -15,7 +15,7 @@ Texts manyVisits() {
     Texts files = smallYard();
     QByteArray visits = "colony,date,bees_top,queen,brood_frames,brood_checked,signs\n";
     for (const char* colony : {"A", "B", "C"})
-        for (int day = 0; day < 4000; ++day)
+        for (int day = 0; day < 2500; ++day)
             visits += QByteArray(colony) + ',' + core::isoText(core::dayOf(2025, 5, 1) + day).toLatin1() +
                       ",3.25,eggs,5,5,chalkbrood\n";
     files[f("visits.csv")] = visits;
@@ -36,7 +36,7 @@ qint64 runImporter(const Workbench& bench, const QString& folder, int ms) {
     return timer.elapsed();
 }
 
-constexpr int kKills = 12;
+constexpr int kKills = 8;
 
 TEST(Kill, LeavesNoBookOrTheWholeOne) {
     const Texts files = manyVisits();
