@@ -6,8 +6,17 @@ namespace core::store {
 
 namespace {
 
-constexpr const char* kVisit = "SELECT day, id FROM visit INDEXED BY visit_day WHERE colony = ? AND day <= ? "
-                               "ORDER BY day DESC LIMIT 1";
+/// The latest visit's own row: what it has needs no further seek.
+constexpr const char* kVisit =
+    "SELECT day, id, bees_top_q, bees_bottom_q, upper_bees_top_q, upper_bees_bottom_q, stores_q, upper_stores_q, "
+    "brood_frames, queen, gross_dag, supers, mites, mite_sample FROM visit INDEXED BY visit_day "
+    "WHERE colony = ? AND day <= ? ORDER BY day DESC LIMIT 1";
+constexpr int kVisitCount = 2; ///< where the columns of each kind begin in it
+constexpr int kVisitStores = 6;
+constexpr int kVisitBrood = 8;
+constexpr int kVisitQueen = 9;
+constexpr int kVisitWeight = 10;
+constexpr int kVisitMites = 12;
 constexpr const char* kCount =
     "SELECT day, bees_top_q, bees_bottom_q, upper_bees_top_q, upper_bees_bottom_q, stores_q, upper_stores_q, "
     "brood_frames FROM visit INDEXED BY visit_count WHERE colony = ? AND day <= ? AND (bees_top_q IS NOT NULL OR "
@@ -32,7 +41,34 @@ bool settlesQueen(QueenSeen seen) {
            seen == QueenSeen::LayingWorkers;
 }
 
-/// One seek a colony and kind, through the partial index of that kind.
+// A kind's columns from column `c` on, the day in column 0.
+
+SnapCount countAt(const Statement& r, int c) {
+    return {r.day(0),
+            optionalUnit<Quarters>(r, c),
+            optionalUnit<Quarters>(r, c + 1),
+            optionalUnit<Quarters>(r, c + 2),
+            optionalUnit<Quarters>(r, c + 3),
+            optionalUnit<Quarters>(r, c + 4),
+            optionalUnit<Quarters>(r, c + 5),
+            r.optionalInt(c + 6),
+            1};
+}
+SnapStores storesAt(const Statement& r, int c) {
+    return {r.day(0), optionalUnit<Quarters>(r, c), optionalUnit<Quarters>(r, c + 1)};
+}
+SnapBrood broodAt(const Statement& r, int c) { return {r.day(0), r.small(c)}; }
+SnapWeight weightAt(const Statement& r, int c) { return {r.day(0), {r.small(c)}, r.small(c + 1)}; }
+SnapMites mitesAt(const Statement& r, int c) { return {r.day(0), r.small(c), r.small(c + 1)}; }
+SnapQueen queenAt(const Statement& r, int c) { return {r.day(0), enumAt<QueenSeen>(r, c)}; }
+
+bool anyOf(const Statement& r, int first, int count) {
+    for (int c = first; c < first + count; ++c)
+        if (!r.isNull(c)) return true;
+    return false;
+}
+
+/// The latest visit, then one seek for each kind that it lacks, through the partial index of that kind.
 class LatestReader {
 public:
     explicit LatestReader(SnapshotBuild& b)
@@ -54,14 +90,14 @@ public:
 
     void read(size_t position, SnapLatest& to) {
         const qint64 id = m_b.s.colonies[position].id.value;
-        readVisit(id, to);
+        one(m_visit, id, [&](const Statement& r) { takeVisit(r, to); });
         if (!to.visit) return readBoxes(position, to);
-        readCount(id, to);
-        readStores(id, to);
-        readQueen(id, to);
-        one(m_brood, id, [&](const Statement& r) { to.brood = {r.day(0), r.small(1)}; });
-        one(m_weight, id, [&](const Statement& r) { to.weight = {r.day(0), {r.small(1)}, r.small(2)}; });
-        one(m_mites, id, [&](const Statement& r) { to.mites = {r.day(0), r.small(1), r.small(2)}; });
+        seek(m_count, id, to.count, countAt);
+        seek(m_stores, id, to.stores, storesAt);
+        seek(m_brood, id, to.brood, broodAt);
+        seek(m_weight, id, to.weight, weightAt);
+        seek(m_mites, id, to.mites, mitesAt);
+        if (to.queen.empty()) readQueen(id, to);
         readBoxes(position, to);
     }
 
@@ -72,37 +108,28 @@ private:
         statement.reset();
     }
 
-    void readVisit(qint64 id, SnapLatest& to) {
-        one(m_visit, id, [&](const Statement& r) {
-            to.visit = r.day(0);
-            to.visitSigns = m_b.signs.of(r.integer(1));
-        });
+    template <class T>
+    static void seek(Statement& statement, qint64 colony, std::optional<T>& to, T (*at)(const Statement&, int)) {
+        if (!to) one(statement, colony, [&](const Statement& r) { to = at(r, 1); });
     }
 
-    void readCount(qint64 id, SnapLatest& to) {
-        one(m_count, id, [&](const Statement& r) {
-            to.count = SnapCount{r.day(0),
-                                 optionalUnit<Quarters>(r, 1),
-                                 optionalUnit<Quarters>(r, 2),
-                                 optionalUnit<Quarters>(r, 3),
-                                 optionalUnit<Quarters>(r, 4),
-                                 optionalUnit<Quarters>(r, 5),
-                                 optionalUnit<Quarters>(r, 6),
-                                 r.optionalInt(7),
-                                 1};
-        });
-    }
-
-    void readStores(qint64 id, SnapLatest& to) {
-        one(m_stores, id, [&](const Statement& r) {
-            to.stores = {r.day(0), optionalUnit<Quarters>(r, 1), optionalUnit<Quarters>(r, 2)};
-        });
+    void takeVisit(const Statement& r, SnapLatest& to) const {
+        to.visit = r.day(0);
+        to.visitSigns = m_b.signs.of(r.integer(1));
+        if (anyOf(r, kVisitCount, 4)) to.count = countAt(r, kVisitCount);
+        if (anyOf(r, kVisitStores, 2)) to.stores = storesAt(r, kVisitStores);
+        if (!r.isNull(kVisitBrood)) to.brood = broodAt(r, kVisitBrood);
+        if (!r.isNull(kVisitWeight)) to.weight = weightAt(r, kVisitWeight);
+        if (!r.isNull(kVisitMites)) to.mites = mitesAt(r, kVisitMites);
+        if (r.isNull(kVisitQueen)) return;
+        const SnapQueen queen = queenAt(r, kVisitQueen);
+        if (settlesQueen(queen.seen)) to.queen = {queen}; // else what came before it counts too
     }
 
     void readQueen(qint64 id, SnapLatest& to) {
         m_queen.bind(1, id);
         while (m_queen.step()) {
-            to.queen.push_back({m_queen.day(0), enumAt<QueenSeen>(m_queen, 1)});
+            to.queen.push_back(queenAt(m_queen, 1));
             if (settlesQueen(to.queen.back().seen)) break;
         }
         m_queen.reset();

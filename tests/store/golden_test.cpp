@@ -71,18 +71,22 @@ void makeBook(const QString& path) {
     session->redo();
 }
 
-TEST(Golden, MakesTheBookOfThisVersionWhereAsked) {
-    if (qEnvironmentVariableIsEmpty("YW_UPDATE_GOLDEN")) GTEST_SKIP() << "only with YW_UPDATE_GOLDEN";
-    const int version = store::bookMigrations().back().version;
-    const QString path = golden(version, "yardwright");
-    QFile::remove(path);
-    makeBook(path);
-    QFile text(golden(version, "txt"));
-    ASSERT_TRUE(text.open(QIODevice::WriteOnly));
-    text.write(textOf(*edit::Session::open(path, clock(), edit::Session::Access::ReadOnly)).toUtf8());
-}
+class Golden : public testing::Test {
+protected:
+    /// Where asked, makes the book of this version anew (see tests/golden/README.md).
+    static void SetUpTestSuite() {
+        if (qEnvironmentVariableIsEmpty("YW_UPDATE_GOLDEN")) return;
+        const int version = store::bookMigrations().back().version;
+        const QString path = golden(version, "yardwright");
+        QFile::remove(path);
+        makeBook(path);
+        QFile text(golden(version, "txt"));
+        ASSERT_TRUE(text.open(QIODevice::WriteOnly));
+        text.write(textOf(*edit::Session::open(path, clock(), edit::Session::Access::ReadOnly)).toUtf8());
+    }
+};
 
-TEST(Golden, BooksOfEveryVersionAreReadAsTheyWere) {
+TEST_F(Golden, BooksOfEveryVersionAreReadAsTheyWere) {
     for (const store::Migration& step : store::bookMigrations()) {
         SCOPED_TRACE(step.version);
         QTemporaryDir dir;
@@ -97,7 +101,7 @@ TEST(Golden, BooksOfEveryVersionAreReadAsTheyWere) {
     }
 }
 
-TEST(Golden, TheOldEditsCanStillBeTakenBackAndDoneAgain) {
+TEST_F(Golden, TheOldEditsCanStillBeTakenBackAndDoneAgain) {
     QTemporaryDir dir;
     const QString path = dir.filePath("book.yardwright");
     ASSERT_TRUE(QFile::copy(golden(1, "yardwright"), path));
