@@ -1,6 +1,7 @@
 #include "core/edit/correction_check.h"
 
 #include "core/base/error.h"
+#include "core/edit/yard_stays.h"
 #include "core/store/reads.h"
 #include "core/store/snapshot_reader.h"
 #include "core/store/trouble_days.h"
@@ -39,7 +40,8 @@ std::set<Day> latestOf(const std::set<Day>& days) {
 } // namespace
 
 CorrectionCheck::CorrectionCheck(const store::Database& db, const ChangeSet& change, Day today) : m_db(db) {
-    if (!touchesRecord(change) || !store::anyTrouble(db)) return;
+    if (!touchesRecord(change, true) || !store::anyTrouble(db)) return;
+    if (!touchesRecord(change, false) && sameYards(db, change)) return;
     for (const Day day : daysOf(change, today)) {
         StandingHolds standing = standingHolds(store::readSnapshot(db, day));
         if (!standing.empty()) m_before.emplace(day, std::move(standing));

@@ -22,12 +22,15 @@ bool wasTrouble(const RowChange& change) {
     return !sign || signs.broodTrouble();
 }
 
+/// Without a brood check there are only more of these holds: its visit may go. One with a sign takes the sign's row
+/// with it, which is judged itself. Moved or altered, a check could answer what it did not.
 bool visitMatters(const RowChange& change) {
+    if (!change.after) return false;
     const auto before = rowOf<Visit>(change, change.before);
-    if (!change.after) return before.broodChecked.has_value();
     const auto after = rowOf<Visit>(change, change.after);
-    return before.colony != after.colony || before.day != after.day || before.broodChecked != after.broodChecked ||
-           (before.broodChecked && before.broodFrames != after.broodFrames);
+    return before.colony != after.colony || before.day != after.day ||
+           (before.broodChecked &&
+            (before.broodChecked != after.broodChecked || before.broodFrames != after.broodFrames));
 }
 
 bool placementMatters(const RowChange& change) {
@@ -65,7 +68,7 @@ bool settingMatters(const RowChange& change) {
     });
 }
 
-bool rowMatters(const RowChange& change) {
+bool rowMatters(const RowChange& change, bool placementsToo) {
     if (change.table == Table::Setting) return settingMatters(change);
     if (!change.before) return false;
     switch (change.table) {
@@ -76,7 +79,7 @@ bool rowMatters(const RowChange& change) {
     case Table::Colony:
         return colonyMatters(change);
     case Table::Placement:
-        return placementMatters(change);
+        return placementsToo && placementMatters(change);
     case Table::Visit:
         return visitMatters(change);
     case Table::VisitSign:
@@ -95,7 +98,15 @@ bool rowMatters(const RowChange& change) {
 }
 
 bool rangeMatters(const BulkDelete& range) {
-    return range.table != Table::BoxKind && range.table != Table::Kit && range.table != Table::Stand;
+    switch (range.table) {
+    case Table::BoxKind:
+    case Table::Kit:
+    case Table::Stand:
+    case Table::Visit: // as for a single visit
+        return false;
+    default:
+        return true;
+    }
 }
 
 std::optional<Day> dayOfRow(const RowChange& change, const std::optional<Row>& row) {
@@ -127,8 +138,9 @@ bool endedStill(const Snapshot& s, ColonyId id) {
 
 } // namespace
 
-bool touchesRecord(const ChangeSet& change) {
-    return std::any_of(change.rows.begin(), change.rows.end(), rowMatters) ||
+bool touchesRecord(const ChangeSet& change, bool placementsToo) {
+    const auto matters = [&](const RowChange& row) { return rowMatters(row, placementsToo); };
+    return std::any_of(change.rows.begin(), change.rows.end(), matters) ||
            std::any_of(change.gone.begin(), change.gone.end(), rangeMatters);
 }
 

@@ -17,8 +17,9 @@
 namespace core::edit {
 
 /// It alters or deletes a row of those that holds are traced by. Adding a record never asks; nor does the end of an
-/// open stay or of a living colony: those are records added.
-bool touchesRecord(const ChangeSet& change);
+/// open stay or of a living colony: those are records added. `placementsToo` false: its placements leave every hive in
+/// the yards where it was (see sameYards).
+bool touchesRecord(const ChangeSet& change, bool placementsToo);
 
 /// The days of the rows that the change alters or deletes (not of its ranges).
 std::set<Day> touchedDays(const ChangeSet& change);

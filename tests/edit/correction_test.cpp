@@ -137,6 +137,27 @@ TEST_F(CorrectionTest, CarriesWithinAYardAreUndonePlainly) {
     expectPlainUndo();
 }
 
+TEST_F(CorrectionTest, MovingAnEarlierStayToAnotherYardIsOne) {
+    signOf(k5, kDay);
+    carry(k6, {4000, 0}, kDay + 1);
+    ASSERT_TRUE(held(k6, rules::HoldKind::AfbYard, clock.day));
+    const auto elsewhere = [&](const EditContext& c) {
+        // As if 6 had always stood in South, but for its last place.
+        const Placement old = c.placementsOf(k6).front();
+        const Stand stand{StandId{c.nextId(Table::Stand)}, south, QStringLiteral("60"), {9000, 0}, false};
+        Placement now = old;
+        now.stand = stand.id;
+        const Placement open = c.openPlacement(k6).value();
+        Placement there = open;
+        there.stand = stand.id;
+        return ChangeSet{
+            QStringLiteral("Moved 6"), {added(stand), changed(old, now), changed(open, there)}, {}, {}, {}};
+    };
+    EXPECT_EQ(thrownBy([&] { session->apply(elsewhere); }).kind, Error::Kind::Correction);
+    EXPECT_TRUE(session->apply(elsewhere, kWhy));
+    EXPECT_FALSE(held(k6, rules::HoldKind::AfbYard, clock.day));
+}
+
 TEST_F(CorrectionTest, UndoOfAnOrderIsOneAndOfItsReleasePlain) {
     result(Verdict::Order, kDay, {}, north);
     ASSERT_TRUE(held(k6, rules::HoldKind::Order, clock.day));
