@@ -131,6 +131,32 @@ TEST(PlanRoute, ArcsRunClearOfOtherHivesAndOfLabels) {
     }
 }
 
+TEST(PlanRoute, FarAwayLabelsMakeRoomForArcsAndNumbers) {
+    const Scene scene = tests::yardOf(400, 1.2, 6);
+    const Texts texts(scene, QApplication::font());
+    const size_t chosen = 57;
+    Layout layout = layOut(scene, texts, {20, magnification(scene), {1000, 760}, true}, chosen);
+    ASSERT_EQ(layout.detail, Detail::Bar);
+    size_t before = 0;
+    for (const HivePlace& h : layout.hives) before += !h.label.isEmpty();
+    routeArcs(scene, texts, layout);
+    size_t after = 0;
+    for (size_t h = 0; h < layout.hives.size(); ++h) {
+        const QRectF& label = layout.hives[h].label;
+        if (label.isEmpty()) continue;
+        ++after;
+        for (size_t u = 0; u < layout.unions.size(); ++u) {
+            if (h != chosen) { EXPECT_EQ(insideShare(layout.unions[u], label), 0) << "arc " << u << ", label " << h; }
+            const QPointF off = layout.unions[u].sign - label.center();
+            EXPECT_TRUE(layout.unions[u].signHidden || std::abs(off.x()) > label.width() / 2 ||
+                        std::abs(off.y()) > label.height() / 2)
+                << "number " << u << ", label " << h;
+        }
+    }
+    EXPECT_LT(after, before);
+    EXPECT_FALSE(layout.hives[chosen].label.isEmpty());
+}
+
 TEST(PlanRoute, ArcsLeaveAndArriveAtTheEdges) {
     const Scene scene = tests::yardOf(60, 2.0, 4);
     const Layout layout = laidOut(scene, 60);
@@ -150,7 +176,7 @@ TEST(PlanRoute, ZoomedArcsAreTheSameArcs) {
     const Texts texts(scene, QApplication::font());
     const Layout routed = laidOut(scene, 60);
     Layout twice = layOut(scene, texts, {120, magnification(scene), {1000, 760}}, {});
-    scaleArcs(routed, twice);
+    scaleArcs(routed, texts, twice);
     ASSERT_EQ(twice.unions.size(), routed.unions.size());
     for (size_t u = 0; u < routed.unions.size(); ++u)
         for (size_t p = 0; p < routed.unions[u].points.size(); ++p)

@@ -12,6 +12,7 @@ struct TestDialogs : ui::Dialogs {
     bool expectCorrection = false;
     bool expectError = false;
     std::optional<QString> folder;
+    std::optional<QString> pdf;
     QStringList errors;
     QStringList faults;
     QStringList asked;

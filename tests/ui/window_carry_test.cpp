@@ -2,7 +2,10 @@
 
 #include "ui/window/top_bar.h"
 
+#include <QFile>
+#include <QProcess>
 #include <QPushButton>
+#include <QRegularExpression>
 
 namespace {
 
@@ -14,6 +17,20 @@ TEST_F(Carrying, AHiveDraggedToBareGroundStandsThereInTheFile) {
     EXPECT_NE(said().find("A5"), std::string::npos);
     EXPECT_NE(said().find("3 m north"), std::string::npos) << said();
     EXPECT_TRUE(window->topBar()->undoShown().contains(QStringLiteral("A5"))) << window->topBar()->undoShown().toStdString();
+}
+
+TEST_F(Carrying, ASecondProcessReadsTheNewPlaceWhileTheWindowIsOpen) {
+    drag(at("A5"), ground({8000, 3000}));
+    QTemporaryDir out;
+    QProcess other;
+    other.start(QStringLiteral(YW_PROGRAM), {QStringLiteral("export"), book.path(), QStringLiteral("--to"), out.path()});
+    ASSERT_TRUE(other.waitForFinished());
+    ASSERT_EQ(other.exitCode(), 0) << other.readAllStandardError().toStdString();
+    QFile placements(out.filePath(QStringLiteral("placements.csv")));
+    ASSERT_TRUE(placements.open(QIODevice::ReadOnly));
+    const QString text = QString::fromUtf8(placements.readAll());
+    EXPECT_TRUE(text.contains(QRegularExpression(QStringLiteral("A5,2026-09-15,Kiln Field,[^,]+,8,3"))))
+        << text.toStdString();
 }
 
 TEST_F(Carrying, OneDropIsOneUndo) {

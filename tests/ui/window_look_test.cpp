@@ -6,6 +6,7 @@
 #include "ui/window/yard_list.h"
 
 #include <QAbstractButton>
+#include <QFile>
 #include <QLabel>
 #include <QListView>
 #include <QMenuBar>
@@ -91,6 +92,36 @@ TEST_F(Looking, MoreTextFitsWhereTheSystemsIsLarger) {
     QCoreApplication::processEvents();
     EXPECT_GT(window->topBar()->sizeHint().height(), before);
     QApplication::setFont(old);
+}
+
+TEST_F(Looking, TheWorksheetGoesToPdfByItsButton) {
+    QTemporaryDir folder;
+    dialogs.pdf = folder.filePath(QStringLiteral("sheet.pdf"));
+    window->setPlace(ui::window::Place::MergeDay);
+    QAbstractButton* button = nullptr;
+    for (QAbstractButton* b : window->page()->board()->findChildren<QAbstractButton*>())
+        if (b->text().contains(QStringLiteral("DF"))) button = b;
+    ASSERT_NE(button, nullptr);
+    QTest::mouseClick(button, Qt::LeftButton);
+    QFile pdf(*dialogs.pdf);
+    ASSERT_TRUE(pdf.open(QIODevice::ReadOnly)) << said();
+    EXPECT_TRUE(pdf.read(5) == "%PDF-");
+    EXPECT_NE(said().find("sheet.pdf"), std::string::npos);
+}
+
+TEST_F(Looking, EnterOpensTheCardAndTheBoardComesBack) {
+    window->setPlace(ui::window::Place::MergeDay);
+    plan()->setFocus();
+    QTest::mouseClick(plan(), Qt::LeftButton, {}, at("A3"));
+    QTest::keyClick(plan(), Qt::Key_Return);
+    const auto* card = window->findChild<ui::card::ColonyCard*>();
+    EXPECT_TRUE(card->isVisible());
+    QAbstractButton* back = nullptr;
+    for (QAbstractButton* b : card->findChildren<QAbstractButton*>())
+        if (b->text().contains(QStringLiteral("Merge day"))) back = b;
+    ASSERT_NE(back, nullptr);
+    QTest::mouseClick(back, Qt::LeftButton);
+    EXPECT_TRUE(window->page()->board()->isVisible());
 }
 
 TEST(EmptyBook, SaysWhatToDoNextAndDoesIt) {

@@ -17,9 +17,7 @@ core::MmPoint Camera::toPlan(const QPointF& viewPixel) const {
     return {static_cast<qint32>(std::lround(m.x())), static_cast<qint32>(std::lround(-m.y()))};
 }
 
-QPointF Camera::toView(core::MmPoint at) const {
-    return QPointF(at.x, -at.y) / 1000 * pixelsPerMetre + offset();
-}
+QPointF Camera::toView(core::MmPoint at) const { return QPointF(at.x, -at.y) / 1000 * pixelsPerMetre + offset(); }
 
 void Camera::scrollBy(const QPointF& viewPixels) { centre -= viewPixels / pixelsPerMetre; }
 

@@ -32,6 +32,10 @@ public:
     void placeAll(std::optional<size_t> chosen) {
         const std::vector<size_t> order = byImportance(chosen);
         for (size_t i : order) placeBadge(i);
+        if (m_out.detail == Detail::Dot && m_out.textsYield) { // a label here and there would say nothing
+            if (chosen && *chosen < m_out.hives.size()) placeLabel(*chosen, true);
+            return;
+        }
         for (size_t i : order) placeLabel(i, i == chosen);
         if (m_out.detail == Detail::Dot) return;
         for (size_t i : order) placeDrop(i);
@@ -69,7 +73,12 @@ private:
         const double side = m_texts.lineHeight() + 4;
         const double wide = side + (static_cast<double>(m.holdLetters.size()) - 1) * side * 0.62;
         const QPointF at = h.box.topRight() + QPointF(2, -side + 2);
-        if (m.held() && m_out.detail != Detail::Dot) h.badge = take(i, {QRectF(at, QSizeF(wide, side))}, true);
+        if (m.held() && m_out.detail != Detail::Dot)
+            h.badge = take(i,
+                           {QRectF(at, QSizeF(wide, side)),
+                            QRectF(h.box.topLeft() + QPointF(-wide - 2, -side + 2), QSizeF(wide, side)),
+                            QRectF(h.box.topLeft() + QPointF(0, -side - 2), QSizeF(wide, side))},
+                           true);
         if (!m.layingWorkers || m_out.detail == Detail::Dot) return;
         const QRectF beside(at + QPointF(m.held() ? wide + 3 : 0, 0), QSizeF(side, side));
         h.laying = take(i, {beside, QRectF(h.box.topLeft() + QPointF(-side - 2, -side + 2), beside.size())}, true);
@@ -85,7 +94,9 @@ private:
         const QRectF right(QPointF(h.box.right() + gap, h.centre.y() - size.height() / 2), size);
         const QRectF left(QPointF(h.box.left() - gap - size.width(), right.top()), size);
         h.label = m_out.detail == Detail::Dot ? take(i, {below}) : take(i, {below, above, right, left});
-        if (always && h.label.isEmpty()) h.label = below;
+        if (!always || !h.label.isEmpty()) return;
+        h.label = below;
+        m_taken.insert(below, owner(i));
     }
 
     void placeDrop(size_t i) {
@@ -176,6 +187,8 @@ Layout layOut(const Scene& scene, const Texts& texts, const View& view, std::opt
         std::min(1.0, view.size.width() / all.width()) * std::min(1.0, view.size.height() / all.height());
     const double usual = scene.hives.empty() ? 0 : scene.hives.front().widthMm * scale;
     out.detail = detailOf(usual, seen * static_cast<double>(scene.hives.size()));
+    out.textsYield = view.textsYield && out.detail != Detail::Combs;
+    out.chosen = chosen;
     Placer(scene, texts, out).placeAll(chosen);
     for (const HivePlace& h : out.hives) out.bounds |= h.label | h.line | h.badge | h.drop | h.laying;
     return out;
@@ -196,7 +209,8 @@ RectGrid obstaclesOf(const Layout& layout) {
         const HivePlace& h = layout.hives[i];
         const int owner = static_cast<int>(i);
         grid.insert(h.box.adjusted(-kGap, -kGap, kGap, kGap), owner);
-        for (const QRectF& r : {h.label, h.line, h.badge, h.drop, h.laying})
+        const bool asked = !layout.textsYield || layout.chosen == i;
+        for (const QRectF& r : {asked ? h.label : QRectF(), asked ? h.line : QRectF(), h.badge, h.drop, h.laying})
             if (!r.isEmpty()) grid.insert(r.adjusted(-4, -2, 4, 2), owner + static_cast<int>(layout.hives.size()));
     }
     return grid;

@@ -34,8 +34,9 @@ struct HivePlace {
 /// A curve from one hive's edge to another's, as cubic pieces: from, (control, control, to) again and again.
 struct Arc {
     std::vector<QPointF> points;
-    QPointF sign;  ///< the middle of its number, on the curve
-    QRectF metres; ///< empty: hidden
+    QPointF sign;            ///< the middle of its number, on the curve
+    QRectF metres;           ///< empty: hidden
+    bool signHidden = false; ///< there was no room for the number
 };
 
 struct Layout {
@@ -44,7 +45,9 @@ struct Layout {
     std::vector<HivePlace> hives;
     std::vector<Arc> unions;
     std::vector<Arc> shakes;
-    QRectF bounds; ///< of all that is drawn
+    QRectF bounds;           ///< of all that is drawn
+    bool textsYield = false; ///< labels make room for arcs, not arcs for labels
+    std::optional<size_t> chosen;
     QRectF within; ///< where arcs must stay; empty: anywhere
 };
 
@@ -71,6 +74,7 @@ struct View {
     double pixelsPerMetre = 60;
     double magnified = 1;
     QSizeF size{800, 600};
+    bool textsYield = false; ///< once hives are drawn as bars or dots
 };
 
 /// Places hives, then the letters of holds, labels and lesser text, each only where it touches nothing placed before;

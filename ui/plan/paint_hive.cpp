@@ -84,8 +84,8 @@ void paintEntrance(QPainter& p, const QRectF& body, const look::Colours& c) {
     const QPointF at(0, body.bottom());
     p.setPen(Qt::NoPen);
     p.setBrush(c.ink);
-    p.drawConvexPolygon(QPolygonF({at + QPointF(-w, 0), at + QPointF(w, 0), at + QPointF(w * 0.7, d),
-                                   at + QPointF(-w * 0.7, d)}));
+    p.drawConvexPolygon(
+        QPolygonF({at + QPointF(-w, 0), at + QPointF(w, 0), at + QPointF(w * 0.7, d), at + QPointF(-w * 0.7, d)}));
 }
 
 void paintQuestion(QPainter& p, const QPointF& centre, double size, const look::Colours& c) {
@@ -160,7 +160,8 @@ void paintHive(QPainter& p, const HiveMark& m, const HivePlace& place, Detail de
         else
             paintBar(p, m, body, c);
     }
-    if (m.held()) hatch(p, outlineOf(place.centre, place.size, m.headingDeg), std::clamp(place.size.width() / 6, 5.0, 14.0), c);
+    if (m.held())
+        hatch(p, outlineOf(place.centre, place.size, m.headingDeg), std::clamp(place.size.width() / 6, 5.0, 14.0), c);
     if (!m.bees) paintQuestion(p, place.centre, place.size.height() * (detail == Detail::Combs ? 0.42 : 0.7), c);
 }
 

@@ -45,24 +45,27 @@ QPointF arrival(const Arc& arc) {
     return {0, 1};
 }
 
-void paintUnion(QPainter& p, const Arc& arc, bool chosen, const look::Colours& c) {
+/// How boldly arcs are drawn: less so the further away.
+double boldness(Detail detail) { return detail == Detail::Combs ? 1.0 : detail == Detail::Bar ? 0.75 : 0.6; }
+
+void paintUnion(QPainter& p, const Arc& arc, bool chosen, double bold, const look::Colours& c) {
     if (arc.points.size() < 4) return;
     const QPointF way = arrival(arc);
     const QPointF side(-way.y(), way.x());
     const QPointF tip = arc.points.back();
-    p.setPen(QPen(c.planned, chosen ? 3.2 : 2, Qt::SolidLine, Qt::FlatCap, Qt::BevelJoin));
+    p.setPen(QPen(c.planned, (chosen ? 3.2 : 2) * bold, Qt::SolidLine, Qt::FlatCap, Qt::BevelJoin));
     p.setBrush(Qt::NoBrush);
     Arc shorter = arc;
-    shorter.points.back() = tip - way * 7;
+    shorter.points.back() = tip - way * 7 * bold;
     p.drawPolyline(lineOf(shorter));
     p.setPen(Qt::NoPen);
     p.setBrush(c.planned);
-    p.drawConvexPolygon(QPolygonF({tip, tip - way * 12 + side * 5.2, tip - way * 12 - side * 5.2}));
+    p.drawConvexPolygon(QPolygonF({tip, tip - (way * 12 - side * 5.2) * bold, tip - (way * 12 + side * 5.2) * bold}));
 }
 
 void paintSign(QPainter& p, const Arc& arc, const UnionMark& u, bool chosen, bool far, const Texts& texts,
                Sprites& sprites, const look::Colours& c) {
-    if (arc.points.size() < 4) return;
+    if (arc.points.size() < 4 || (arc.signHidden && !chosen)) return;
     sprites.paintSign(p, arc.sign, u.order, chosen, far ? texts.lineFont() : texts.badgeFont(), c);
     if (arc.metres.isEmpty() || far) return;
     p.setFont(texts.lineFont());
@@ -70,9 +73,9 @@ void paintSign(QPainter& p, const Arc& arc, const UnionMark& u, bool chosen, boo
     p.drawText(arc.metres, Qt::AlignCenter, u.metres);
 }
 
-void paintShake(QPainter& p, const Arc& arc, const look::Colours& c) {
+void paintShake(QPainter& p, const Arc& arc, double bold, const look::Colours& c) {
     if (arc.points.size() < 4) return;
-    QPen dots(c.planned, 2.2, Qt::CustomDashLine, Qt::RoundCap);
+    QPen dots(c.planned, 2.2 * bold, Qt::CustomDashLine, Qt::RoundCap);
     dots.setDashPattern({0.1, 2.3});
     p.setPen(dots);
     p.setBrush(Qt::NoBrush);
@@ -80,8 +83,8 @@ void paintShake(QPainter& p, const Arc& arc, const look::Colours& c) {
     const QPointF way = arrival(arc);
     const QPointF side(-way.y(), way.x());
     const QPointF tip = arc.points.back();
-    p.setPen(QPen(c.planned, 1.8, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
-    p.drawPolyline(QPolygonF({tip - way * 9 + side * 5, tip, tip - way * 9 - side * 5}));
+    p.setPen(QPen(c.planned, 1.8 * bold, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    p.drawPolyline(QPolygonF({tip - (way * 9 - side * 5) * bold, tip, tip - (way * 9 + side * 5) * bold}));
 }
 
 } // namespace
@@ -104,11 +107,13 @@ void paintScene(QPainter& p, const Scene& scene, const Layout& layout, const Tex
         else
             paintHive(p, scene.hives[i], layout.hives[i], layout.detail, c);
     }
-    for (const Arc& a : layout.shakes) paintShake(p, a, c);
+    const double bold = boldness(layout.detail);
+    for (const Arc& a : layout.shakes)
+        if (seen.intersects(reachOf(a))) paintShake(p, a, bold, c);
     std::vector<size_t> arcs;
     for (size_t i = 0; i < layout.unions.size(); ++i)
         if (seen.intersects(reachOf(layout.unions[i]))) arcs.push_back(i);
-    for (size_t i : arcs) paintUnion(p, layout.unions[i], i == shown.chosenUnion, c);
+    for (size_t i : arcs) paintUnion(p, layout.unions[i], i == shown.chosenUnion, bold, c);
     for (size_t i = 0; i < layout.hives.size(); ++i)
         if (visible(layout.hives[i]) && i != shown.pickedUp)
             paintTexts(p, scene.hives[i], layout.hives[i], texts, i, c);

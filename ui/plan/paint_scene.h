@@ -13,8 +13,8 @@ namespace ui::plan {
 /// How the scene is drawn just now.
 struct Shown {
     std::optional<size_t> chosen;
-    bool focus = false;             ///< the view has the keyboard
-    std::optional<size_t> pickedUp; ///< drawn as a ghost; its preview is drawn on top by paintPreview
+    bool focus = false;                ///< the view has the keyboard
+    std::optional<size_t> pickedUp;    ///< drawn as a ghost; its preview is drawn on top by paintPreview
     std::optional<size_t> chosenUnion; ///< drawn heavier
     QString gateWord;                  ///< empty: in the window's language
 };

@@ -47,6 +47,7 @@ std::optional<size_t> PlanView::hiveAt(const QPointF& viewPixel) const {
 std::optional<size_t> PlanView::unionAt(const QPointF& viewPixel) const {
     const double r = signRadius(m_texts->badgeFont()) + 2;
     for (size_t i = 0; i < m_layout.unions.size(); ++i) {
+        if (m_layout.unions[i].signHidden) continue;
         const QPointF away = m_layout.unions[i].sign - (viewPixel - m_camera.offset());
         if (std::hypot(away.x(), away.y()) < r) return i;
     }
@@ -185,11 +186,20 @@ void PlanView::wheelEvent(QWheelEvent* event) {
 bool PlanView::nudgeKey(QKeyEvent* event) {
     core::MmPoint way;
     switch (event->key()) {
-    case Qt::Key_Left: way = {-1, 0}; break;
-    case Qt::Key_Right: way = {1, 0}; break;
-    case Qt::Key_Up: way = {0, 1}; break;
-    case Qt::Key_Down: way = {0, -1}; break;
-    default: return false;
+    case Qt::Key_Left:
+        way = {-1, 0};
+        break;
+    case Qt::Key_Right:
+        way = {1, 0};
+        break;
+    case Qt::Key_Up:
+        way = {0, 1};
+        break;
+    case Qt::Key_Down:
+        way = {0, -1};
+        break;
+    default:
+        return false;
     }
     if (event->modifiers() & Qt::ControlModifier) {
         scroll(QPointF(-way.x * 60, way.y * 60));
@@ -212,19 +222,26 @@ void PlanView::keyPressEvent(QKeyEvent* event) {
     if (nudgeKey(event)) return;
     const auto hive = chosenAt();
     switch (event->key()) {
-    case Qt::Key_Escape: return m_drag.state() != DragMachine::State::Idle ? abortCarry() : choose(std::nullopt);
+    case Qt::Key_Escape:
+        return m_drag.state() != DragMachine::State::Idle ? abortCarry() : choose(std::nullopt);
     case Qt::Key_Return:
     case Qt::Key_Enter:
         if (m_drag.carrying()) return setDown();
         if (hive) emit opened(m_scene.hives[*hive].colony);
         return;
     case Qt::Key_F:
-    case Qt::Key_0: return fit();
+    case Qt::Key_0:
+        return fit();
     case Qt::Key_Plus:
-    case Qt::Key_Equal: return zoomIn();
-    case Qt::Key_Minus: return zoomOut();
-    case Qt::Key_Space: m_spaceHeld = true; return;
-    default: QWidget::keyPressEvent(event);
+    case Qt::Key_Equal:
+        return zoomIn();
+    case Qt::Key_Minus:
+        return zoomOut();
+    case Qt::Key_Space:
+        m_spaceHeld = true;
+        return;
+    default:
+        QWidget::keyPressEvent(event);
     }
 }
 

@@ -114,11 +114,11 @@ void PlanView::stale() {
 
 void PlanView::ensureLayout() {
     if (!m_layoutStale) return;
-    m_layout = layOut(m_scene, *m_texts, {m_camera.pixelsPerMetre, m_magnified, m_camera.view}, chosenAt());
+    m_layout = layOut(m_scene, *m_texts, {m_camera.pixelsPerMetre, m_magnified, m_camera.view, true}, chosenAt());
     m_layoutStale = false;
     const bool sameZoom = m_routed && m_routed->pixelsPerMetre == m_layout.pixelsPerMetre;
     if (m_routed) {
-        scaleArcs(*m_routed, m_layout);
+        scaleArcs(*m_routed, *m_texts, m_layout);
         if (!sameZoom) m_routeSoon.start();
     } else {
         routeArcs(m_scene, *m_texts, m_layout);

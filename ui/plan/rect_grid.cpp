@@ -6,8 +6,10 @@
 namespace ui::plan {
 
 RectGrid::RectGrid(const QRectF& area, double cell)
-    : m_area(area), m_cell(std::max({cell, area.width() / 128, area.height() / 128, 1.0})),
-      m_columns(static_cast<int>(area.width() / m_cell) + 1), m_rows(static_cast<int>(area.height() / m_cell) + 1),
+    : m_area(area),
+      m_cell(std::max({cell, area.width() / 128, area.height() / 128, 1.0})),
+      m_columns(static_cast<int>(area.width() / m_cell) + 1),
+      m_rows(static_cast<int>(area.height() / m_cell) + 1),
       m_heads(static_cast<size_t>(m_columns) * static_cast<size_t>(m_rows), -1) {}
 
 int RectGrid::column(double x) const {
@@ -39,6 +41,17 @@ bool RectGrid::free(const QRectF& rect, int passOver) const {
             }
         }
     return true;
+}
+
+void RectGrid::each(const QRectF& rect, const std::function<void(int owner)>& take) const {
+    for (int r = row(rect.top()); r <= row(rect.bottom()); ++r)
+        for (int c = column(rect.left()); c <= column(rect.right()); ++c) {
+            int link = m_heads[static_cast<size_t>(r) * static_cast<size_t>(m_columns) + static_cast<size_t>(c)];
+            for (; link >= 0; link = m_links[static_cast<size_t>(link)].next) {
+                const Entry& e = m_entries[static_cast<size_t>(m_links[static_cast<size_t>(link)].entry)];
+                if (e.rect.intersects(rect)) take(e.owner);
+            }
+        }
 }
 
 bool RectGrid::free(const QPointF& point, int passOver, int passOverToo) const {

@@ -2,6 +2,7 @@
 
 #include <QRectF>
 
+#include <functional>
 #include <vector>
 
 namespace ui::plan {
@@ -16,6 +17,8 @@ public:
     /// `owner` is passed over where asked; rectangles of one thing share it.
     void insert(const QRectF& rect, int owner);
     bool free(const QRectF& rect, int passOver = kNobody) const;
+    /// Calls `take` with the owner of each rectangle that touches `rect`; with some more than once.
+    void each(const QRectF& rect, const std::function<void(int owner)>& take) const;
     bool free(const QPointF& point, int passOver = kNobody, int passOverToo = kNobody) const;
 
     static constexpr int kNobody = -1;

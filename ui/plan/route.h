@@ -10,6 +10,6 @@ namespace ui::plan {
 void routeArcs(const Scene& scene, const Texts& texts, Layout& layout);
 
 /// The arcs of `routed` at the zoom of `to`, so that a zoom need not route at every step.
-void scaleArcs(const Layout& routed, Layout& to);
+void scaleArcs(const Layout& routed, const Texts& texts, Layout& to);
 
 } // namespace ui::plan

@@ -21,11 +21,13 @@ struct Scenes {
 QString strengthLine(const core::rules::ColonyFacts& f) {
     if (f.strength) return look::framesOf(*f.strength);
     switch (f.noStrength) {
-    case core::rules::NoStrength::NoBees: return Scenes::tr("no bees");
+    case core::rules::NoStrength::NoBees:
+        return Scenes::tr("no bees");
     case core::rules::NoStrength::CountOld:
         if (f.counted) return Scenes::tr("not counted since %1").arg(look::shortDayText(*f.counted));
         break;
-    case core::rules::NoStrength::NoCount: break;
+    case core::rules::NoStrength::NoCount:
+        break;
     }
     return Scenes::tr("not counted");
 }
@@ -76,8 +78,7 @@ public:
     void addPlan(const core::rules::Plan& plan) {
         for (const core::rules::Union& u : plan.unions)
             if (m_at.contains(u.moved) && m_at.contains(u.host))
-                m_scene.unions.push_back(
-                    {u.order, m_at.at(u.moved), m_at.at(u.host), look::metresOf(u.carryTenths)});
+                m_scene.unions.push_back({u.order, m_at.at(u.moved), m_at.at(u.host), look::metresOf(u.carryTenths)});
         for (const core::rules::ShakeOut& o : plan.shakeOuts)
             if (m_at.contains(o.colony) && m_at.contains(o.into))
                 m_scene.shakes.push_back({m_at.at(o.colony), m_at.at(o.into)});

@@ -54,7 +54,8 @@ struct Scene {
     std::optional<size_t> find(core::ColonyId colony) const;
 };
 
-/// `plan` is of the snapshot's day; its unions, shake-outs and feed of other yards are passed over. nullptr: none drawn.
+/// `plan` is of the snapshot's day; its unions, shake-outs and feed of other yards are passed over. nullptr: none
+/// drawn.
 Scene sceneOf(const core::Snapshot& s, core::YardIx yard, const std::vector<core::rules::ColonyFacts>& facts,
               const std::vector<core::rules::Hold>& holds, const core::rules::Plan* plan);
 

@@ -73,7 +73,8 @@ QPixmap& Sprites::stamp(quint64 key, const look::Colours& c, double ratio) {
 
 void Sprites::paint(QPainter& p, const HiveMark& mark, const HivePlace& place, const look::Colours& c) {
     if (m_kind == Kind::Strokes) return paintHive(p, mark, place, Detail::Bar, c);
-    const QSize size(static_cast<int>(std::lround(place.size.width())), static_cast<int>(std::lround(place.size.height())));
+    const QSize size(static_cast<int>(std::lround(place.size.width())),
+                     static_cast<int>(std::lround(place.size.height())));
     const HiveMark m = coarse(mark);
     const double ratio = p.device()->devicePixelRatioF();
     QPixmap& picture = stamp(keyOf(m, size), c, ratio);
@@ -96,8 +97,8 @@ void Sprites::paintSign(QPainter& p, const QPointF& at, int order, bool chosen, 
     if (m_kind == Kind::Strokes) return drawSign(p, at, order, chosen, font, c);
     const double ratio = p.device()->devicePixelRatioF();
     const double high = QFontMetricsF(font).height();
-    const quint64 key = quint64{1} << 63 | static_cast<quint64>(order) << 20 | static_cast<quint64>(high * 8) << 1 |
-                        (chosen ? 1u : 0u);
+    const quint64 key =
+        quint64{1} << 63 | static_cast<quint64>(order) << 20 | static_cast<quint64>(high * 8) << 1 | (chosen ? 1u : 0u);
     QPixmap& picture = stamp(key, c, ratio);
     if (picture.isNull()) {
         const double r = signRadius(font);
