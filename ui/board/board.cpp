@@ -13,7 +13,9 @@
 namespace ui::board {
 
 Board::Board(QWidget* parent)
-    : QWidget(parent), m_model(new BoardModel(this)), m_delegate(new BoardDelegate(*m_model, this)),
+    : QWidget(parent),
+      m_model(new BoardModel(this)),
+      m_delegate(new BoardDelegate(*m_model, this)),
       m_list(new QListView(this)) {
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(0, 14, 0, 14);

@@ -26,9 +26,12 @@ QVariant BoardModel::data(const QModelIndex& index, int role) const {
     if (!checkIndex(index, CheckIndexOption::IndexIsValid)) return {};
     const BoardRow& row = at(index.row());
     switch (role) {
-    case Qt::DisplayRole: return row.title.isEmpty() ? row.lines.join(u' ') : row.title;
-    case Qt::AccessibleTextRole: return row.spoken();
-    default: return {};
+    case Qt::DisplayRole:
+        return row.title.isEmpty() ? row.lines.join(u' ') : row.title;
+    case Qt::AccessibleTextRole:
+        return row.spoken();
+    default:
+        return {};
     }
 }
 

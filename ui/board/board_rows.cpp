@@ -108,8 +108,7 @@ private:
             row.right = look::framesOf(u.frames);
             if (!u.because.isEmpty()) row.lines << u.because.front();
             row.more = u.because.mid(1);
-            for (qsizetype i = 0; i < u.steps.size(); ++i)
-                row.more << Boards::tr("%1. %2").arg(i + 1).arg(u.steps[i]);
+            for (qsizetype i = 0; i < u.steps.size(); ++i) row.more << Boards::tr("%1. %2").arg(i + 1).arg(u.steps[i]);
             row.cautions = reasons(u.cautions);
             m_rows.push_back(row);
         }
@@ -209,9 +208,7 @@ QString BoardRow::spoken() const {
     return parts.join(QStringLiteral(". "));
 }
 
-std::vector<BoardRow> boardRows(const desk::Reading& reading, core::YardIx yard) {
-    return Writer(reading, yard).all();
-}
+std::vector<BoardRow> boardRows(const desk::Reading& reading, core::YardIx yard) { return Writer(reading, yard).all(); }
 
 QString expectedText(const desk::Reading& reading, core::YardIx) {
     const rules::Totals& t = reading.plan.totals;

@@ -20,12 +20,14 @@ QString strengthText(const core::rules::ColonyFacts& f) {
         return text;
     }
     switch (f.noStrength) {
-    case core::rules::NoStrength::NoBees: return Cards::tr("no bees seen");
+    case core::rules::NoStrength::NoBees:
+        return Cards::tr("no bees seen");
     case core::rules::NoStrength::CountOld:
         if (f.counted && f.lastCount)
             return Cards::tr("%1 on %2, too old to go by").arg(look::framesOf(*f.lastCount), look::dayText(*f.counted));
         return Cards::tr("last count too old to go by");
-    case core::rules::NoStrength::NoCount: break;
+    case core::rules::NoStrength::NoCount:
+        break;
     }
     return Cards::tr("not counted");
 }
@@ -67,8 +69,9 @@ void addPlan(CardContent& out, const desk::Reading& r, core::ColonyIx colony) {
                                   : Cards::tr("%1 is united with it, here").arg(name(u->moved));
     for (const core::rules::ShakeOut& o : r.plan.shakeOuts) {
         if (o.colony == colony) plan = Cards::tr("shaken out before %1").arg(name(o.into));
-        if (o.into == colony) plan += (plan.isEmpty() ? QString() : QStringLiteral("; ")) +
-                                      Cards::tr("%1 is shaken out before it").arg(name(o.colony));
+        if (o.into == colony)
+            plan += (plan.isEmpty() ? QString() : QStringLiteral("; ")) +
+                    Cards::tr("%1 is shaken out before it").arg(name(o.colony));
     }
     for (const core::rules::Feed& f : r.plan.feed)
         if (f.colony == colony)
@@ -81,7 +84,8 @@ void addHolds(CardContent& out, const desk::Reading& r, core::ColonyIx colony) {
     for (const core::rules::Hold& h : r.holdsOf(colony)) {
         QString because = h.because;
         if (!h.lift.isEmpty() && because.endsWith(h.lift)) because.chop(h.lift.size());
-        out.holds.push_back({QString(core::rules::holdLetter(h.kind)), look::holdTitle(h.kind), because.trimmed(), h.lift});
+        out.holds.push_back(
+            {QString(core::rules::holdLetter(h.kind)), look::holdTitle(h.kind), because.trimmed(), h.lift});
     }
     for (const core::rules::ColonyCaution& c : r.plan.cautions)
         if (c.colony == colony) out.cautions << c.caution.because;

@@ -22,7 +22,7 @@ struct HoldText {
 /// What the colony card says, as words.
 struct CardContent {
     QString label;
-    QString place; ///< "Kiln Field · stand 4 · entrance south"
+    QString place;                                  ///< "Kiln Field · stand 4 · entrance south"
     std::vector<std::pair<QString, QString>> facts; ///< "Strength", "5.25 frames on 14 Sep, medium"
     std::vector<HoldText> holds;
     QStringList cautions;

@@ -77,8 +77,7 @@ void ColonyCard::addHeading(QVBoxLayout* all, const CardContent& c) {
 
 void ColonyCard::addHolds(QVBoxLayout* all, const CardContent& c) {
     QWidget* page = all->parentWidget();
-    for (const HoldText& h : c.holds)
-        all->addWidget(new look::HoldBox(h.letter, h.title, h.because, h.lift, page));
+    for (const HoldText& h : c.holds) all->addWidget(new look::HoldBox(h.letter, h.title, h.because, h.lift, page));
     if (!c.holds.empty())
         all->addWidget(labelOf(tr("Held: it is in no union, shake-out or divide. It may be fed, looked at, and stay "
                                   "where it is. Inspectors and local apiary law decide; the program only advises."),

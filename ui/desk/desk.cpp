@@ -76,9 +76,9 @@ void Desk::choose(std::optional<core::ColonyId> colony) {
     emit chosenChanged();
 }
 
-std::optional<QString> Desk::done(
-    const QString& what,
-    const std::function<std::optional<edit::HistoryLine>(const std::optional<edit::Correction>&)>& act) {
+std::optional<QString>
+Desk::done(const QString& what,
+           const std::function<std::optional<edit::HistoryLine>(const std::optional<edit::Correction>&)>& act) {
     std::optional<edit::HistoryLine> line;
     try {
         line = act({});
@@ -96,8 +96,8 @@ void Desk::carry(core::ColonyId colony, core::MmPoint to) {
     if (!barred.isEmpty()) return emit said(barred);
     try {
         const auto text = done(tr("Carry a hive"), [&](const auto& correction) {
-            return m_session->apply(
-                [&](const edit::EditContext& c) { return edit::carryHive(c, colony, to, today()); }, correction);
+            return m_session->apply([&](const edit::EditContext& c) { return edit::carryHive(c, colony, to, today()); },
+                                    correction);
         });
         if (text) emit said(tr("%1 · saved").arg(*text));
     } catch (const core::Error& e) {
@@ -127,14 +127,16 @@ bool Desk::logVisit(const core::Visit& visit) {
 void Desk::undo() {
     const auto what = m_session->undoText();
     if (!what) return;
-    const auto text = done(tr("Undo: %1").arg(*what), [&](const auto& correction) { return m_session->undo(correction); });
+    const auto text =
+        done(tr("Undo: %1").arg(*what), [&](const auto& correction) { return m_session->undo(correction); });
     if (text) emit said(*text);
 }
 
 void Desk::redo() {
     const auto what = m_session->redoText();
     if (!what) return;
-    const auto text = done(tr("Redo: %1").arg(*what), [&](const auto& correction) { return m_session->redo(correction); });
+    const auto text =
+        done(tr("Redo: %1").arg(*what), [&](const auto& correction) { return m_session->redo(correction); });
     if (text) emit said(*text);
 }
 

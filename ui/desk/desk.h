@@ -47,7 +47,7 @@ public:
     void redo();
 
 signals:
-    void read();    ///< the reading is a new one
+    void read(); ///< the reading is a new one
     void yardChanged();
     void chosenChanged();
     void said(const QString& sentence);
@@ -55,9 +55,9 @@ signals:
 private:
     void readAgain();
     /// Runs an edit; asks for a correction where the book wants one. The sentence of what was done.
-    std::optional<QString>
-    done(const QString& what,
-         const std::function<std::optional<core::edit::HistoryLine>(const std::optional<core::edit::Correction>&)>& act);
+    std::optional<QString> done(
+        const QString& what,
+        const std::function<std::optional<core::edit::HistoryLine>(const std::optional<core::edit::Correction>&)>& act);
 
     std::unique_ptr<core::edit::Session> m_session;
     Dialogs& m_dialogs;

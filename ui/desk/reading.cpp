@@ -80,8 +80,8 @@ std::vector<YardLine> yardLines(const Reading& reading) {
             ++of(reading.factsOf(h.colony).yard).held;
     std::vector<YardLine> out;
     for (size_t i = 0; i < tallies.size(); ++i)
-        out.push_back({reading.snapshot.yards[i].id, reading.snapshot.yards[i].name, tallies[i].hives,
-                       statusOf(tallies[i])});
+        out.push_back(
+            {reading.snapshot.yards[i].id, reading.snapshot.yards[i].name, tallies[i].hives, statusOf(tallies[i])});
     return out;
 }
 

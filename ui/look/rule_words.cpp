@@ -14,14 +14,22 @@ struct RuleWords {
 QString holdTitle(core::rules::HoldKind kind) {
     using core::rules::HoldKind;
     switch (kind) {
-    case HoldKind::Order: return RuleWords::tr("An inspector's order");
-    case HoldKind::AfbConfirmed: return RuleWords::tr("American foulbrood confirmed");
-    case HoldKind::AfbSuspected: return RuleWords::tr("American foulbrood suspected");
-    case HoldKind::AfbContact: return RuleWords::tr("Contact with American foulbrood");
-    case HoldKind::AfbYard: return RuleWords::tr("Stood in a yard with American foulbrood");
-    case HoldKind::Efb: return RuleWords::tr("European foulbrood");
-    case HoldKind::BroodDoubt: return RuleWords::tr("Brood in doubt");
-    case HoldKind::BroodNotChecked: return RuleWords::tr("Brood not checked");
+    case HoldKind::Order:
+        return RuleWords::tr("An inspector's order");
+    case HoldKind::AfbConfirmed:
+        return RuleWords::tr("American foulbrood confirmed");
+    case HoldKind::AfbSuspected:
+        return RuleWords::tr("American foulbrood suspected");
+    case HoldKind::AfbContact:
+        return RuleWords::tr("Contact with American foulbrood");
+    case HoldKind::AfbYard:
+        return RuleWords::tr("Stood in a yard with American foulbrood");
+    case HoldKind::Efb:
+        return RuleWords::tr("European foulbrood");
+    case HoldKind::BroodDoubt:
+        return RuleWords::tr("Brood in doubt");
+    case HoldKind::BroodNotChecked:
+        return RuleWords::tr("Brood not checked");
     }
     return {};
 }
@@ -29,13 +37,20 @@ QString holdTitle(core::rules::HoldKind kind) {
 QString queenText(core::QueenSeen queen) {
     using core::QueenSeen;
     switch (queen) {
-    case QueenSeen::Seen: return RuleWords::tr("queen seen");
-    case QueenSeen::Eggs: return RuleWords::tr("eggs seen");
-    case QueenSeen::Virgin: return RuleWords::tr("a virgin queen");
-    case QueenSeen::DroneLayer: return RuleWords::tr("a drone-layer");
-    case QueenSeen::None: return RuleWords::tr("no queen");
-    case QueenSeen::LayingWorkers: return RuleWords::tr("laying workers");
-    case QueenSeen::Unknown: return RuleWords::tr("queen not known");
+    case QueenSeen::Seen:
+        return RuleWords::tr("queen seen");
+    case QueenSeen::Eggs:
+        return RuleWords::tr("eggs seen");
+    case QueenSeen::Virgin:
+        return RuleWords::tr("a virgin queen");
+    case QueenSeen::DroneLayer:
+        return RuleWords::tr("a drone-layer");
+    case QueenSeen::None:
+        return RuleWords::tr("no queen");
+    case QueenSeen::LayingWorkers:
+        return RuleWords::tr("laying workers");
+    case QueenSeen::Unknown:
+        return RuleWords::tr("queen not known");
     }
     return {};
 }
@@ -43,10 +58,14 @@ QString queenText(core::QueenSeen queen) {
 QString classText(core::rules::StrengthClass c) {
     using core::rules::StrengthClass;
     switch (c) {
-    case StrengthClass::ShakeOut: return RuleWords::tr("to shake out");
-    case StrengthClass::Weak: return RuleWords::tr("weak");
-    case StrengthClass::Medium: return RuleWords::tr("medium");
-    case StrengthClass::Strong: return RuleWords::tr("strong");
+    case StrengthClass::ShakeOut:
+        return RuleWords::tr("to shake out");
+    case StrengthClass::Weak:
+        return RuleWords::tr("weak");
+    case StrengthClass::Medium:
+        return RuleWords::tr("medium");
+    case StrengthClass::Strong:
+        return RuleWords::tr("strong");
     }
     return {};
 }
@@ -54,53 +73,68 @@ QString classText(core::rules::StrengthClass c) {
 QString unresolvedText(core::rules::Unresolved why) {
     using core::rules::Unresolved;
     switch (why) {
-    case Unresolved::NoCount: return RuleWords::tr("not counted");
-    case Unresolved::CountOld: return RuleWords::tr("count too old");
-    case Unresolved::NoBees: return RuleWords::tr("no bees seen");
-    case Unresolved::NoHost: return RuleWords::tr("no host to shake it out at");
-    case Unresolved::NoPartner: return RuleWords::tr("no partner to unite it with");
+    case Unresolved::NoCount:
+        return RuleWords::tr("not counted");
+    case Unresolved::CountOld:
+        return RuleWords::tr("count too old");
+    case Unresolved::NoBees:
+        return RuleWords::tr("no bees seen");
+    case Unresolved::NoHost:
+        return RuleWords::tr("no host to shake it out at");
+    case Unresolved::NoPartner:
+        return RuleWords::tr("no partner to unite it with");
     }
     return {};
 }
 
 QString compassText(int headingDeg) {
-    const QString ways[] = {RuleWords::tr("north"), RuleWords::tr("north-east"), RuleWords::tr("east"),
-                            RuleWords::tr("south-east"), RuleWords::tr("south"), RuleWords::tr("south-west"),
-                            RuleWords::tr("west"), RuleWords::tr("north-west")};
+    const QString ways[] = {RuleWords::tr("north"),      RuleWords::tr("north-east"), RuleWords::tr("east"),
+                            RuleWords::tr("south-east"), RuleWords::tr("south"),      RuleWords::tr("south-west"),
+                            RuleWords::tr("west"),       RuleWords::tr("north-west")};
     return ways[((headingDeg % 360 + 360) * 2 + 45) / 90 % 8];
 }
 
 QString dueText(core::rules::DueKind what) {
     using core::rules::DueKind;
     switch (what) {
-    case DueKind::UnionCheck: return RuleWords::tr("look whether the union took");
-    case DueKind::TakeOut: return RuleWords::tr("take the treatment out");
-    case DueKind::ResultAwaited: return RuleWords::tr("a result is awaited");
+    case DueKind::UnionCheck:
+        return RuleWords::tr("look whether the union took");
+    case DueKind::TakeOut:
+        return RuleWords::tr("take the treatment out");
+    case DueKind::ResultAwaited:
+        return RuleWords::tr("a result is awaited");
     }
     return {};
 }
 
 QString signsText(core::Signs signs) {
-    const QString words[] = {RuleWords::tr("signs of American foulbrood"), RuleWords::tr("signs of European foulbrood"),
-                             RuleWords::tr("brood in doubt"), RuleWords::tr("chalkbrood"), RuleWords::tr("sacbrood"),
-                             RuleWords::tr("nosema"), RuleWords::tr("deformed wings")};
+    const QString words[] = {RuleWords::tr("signs of American foulbrood"),
+                             RuleWords::tr("signs of European foulbrood"),
+                             RuleWords::tr("brood in doubt"),
+                             RuleWords::tr("chalkbrood"),
+                             RuleWords::tr("sacbrood"),
+                             RuleWords::tr("nosema"),
+                             RuleWords::tr("deformed wings")};
     QStringList out;
     for (int i = 0; i < 7; ++i)
         if (signs.has(static_cast<core::Sign>(i))) out << words[i];
     return out.join(QStringLiteral(", "));
 }
 
-QString coloniesText(qint64 thousandths) {
-    return QString::number(static_cast<double>(thousandths) / 1000, 'f', 1);
-}
+QString coloniesText(qint64 thousandths) { return QString::number(static_cast<double>(thousandths) / 1000, 'f', 1); }
 
 QueenMark queenMark(int year) {
     switch (year % 5) {
-    case 1: return {QColor(0xfa, 0xfa, 0xfa), RuleWords::tr("white")};
-    case 2: return {QColor(0xf0, 0xd0, 0x20), RuleWords::tr("yellow")};
-    case 3: return {QColor(0xd0, 0x30, 0x28), RuleWords::tr("red")};
-    case 4: return {QColor(0x2c, 0x9c, 0x4c), RuleWords::tr("green")};
-    default: return {QColor(0x2a, 0x6c, 0xd8), RuleWords::tr("blue")};
+    case 1:
+        return {QColor(0xfa, 0xfa, 0xfa), RuleWords::tr("white")};
+    case 2:
+        return {QColor(0xf0, 0xd0, 0x20), RuleWords::tr("yellow")};
+    case 3:
+        return {QColor(0xd0, 0x30, 0x28), RuleWords::tr("red")};
+    case 4:
+        return {QColor(0x2c, 0x9c, 0x4c), RuleWords::tr("green")};
+    default:
+        return {QColor(0x2a, 0x6c, 0xd8), RuleWords::tr("blue")};
     }
 }
 

@@ -59,7 +59,8 @@ QVariant HiveModel::data(const QModelIndex& index, int role) const {
     const auto column = static_cast<Column>(index.column());
     const QString& text = row.text[static_cast<size_t>(index.column())];
     switch (role) {
-    case Qt::DisplayRole: return text;
+    case Qt::DisplayRole:
+        return text;
     case Qt::AccessibleTextRole:
         return headerData(index.column(), Qt::Horizontal, Qt::DisplayRole).toString() + QStringLiteral(": ") +
                (text == look::dash() ? tr("not recorded or none") : text);
@@ -70,23 +71,34 @@ QVariant HiveModel::data(const QModelIndex& index, int role) const {
         if (column == Column::Strength) return row.strength;
         if (column == Column::LastVisit) return row.visited;
         return text;
-    case ColonyRole: return row.colony.value;
-    default: return {};
+    case ColonyRole:
+        return row.colony.value;
+    default:
+        return {};
     }
 }
 
 QVariant HiveModel::headerData(int section, Qt::Orientation orientation, int role) const {
     if (orientation != Qt::Horizontal || role != Qt::DisplayRole) return {};
     switch (static_cast<Column>(section)) {
-    case Column::Label: return tr("Hive");
-    case Column::Stand: return tr("Stand");
-    case Column::Strength: return tr("Frames");
-    case Column::Class: return tr("Strength");
-    case Column::Boxes: return tr("Boxes");
-    case Column::Queen: return tr("Queen");
-    case Column::Holds: return tr("Held");
-    case Column::Plan: return tr("Plan");
-    case Column::LastVisit: return tr("Last visit");
+    case Column::Label:
+        return tr("Hive");
+    case Column::Stand:
+        return tr("Stand");
+    case Column::Strength:
+        return tr("Frames");
+    case Column::Class:
+        return tr("Strength");
+    case Column::Boxes:
+        return tr("Boxes");
+    case Column::Queen:
+        return tr("Queen");
+    case Column::Holds:
+        return tr("Held");
+    case Column::Plan:
+        return tr("Plan");
+    case Column::LastVisit:
+        return tr("Last visit");
     }
     return {};
 }

@@ -93,11 +93,11 @@ private:
 
     void together() {
         if (blank(m_d, Field::Mites) != blank(m_d, Field::Sample))
-            add(blank(m_d, Field::Mites) ? Field::Mites : Field::Sample, Drafts::tr("Mites and bees: both or neither."));
+            add(blank(m_d, Field::Mites) ? Field::Mites : Field::Sample,
+                Drafts::tr("Mites and bees: both or neither."));
         const auto brood = wholeOf(m_d, Field::Brood);
         const auto checked = wholeOf(m_d, Field::Checked);
-        if (brood && checked && *checked > *brood)
-            add(Field::Checked, Drafts::tr("More checked than there is brood."));
+        if (brood && checked && *checked > *brood) add(Field::Checked, Drafts::tr("More checked than there is brood."));
     }
 
     bool nothingSeen() const {

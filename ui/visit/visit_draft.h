@@ -49,8 +49,8 @@ struct VisitPlace {
     core::Day since;
     std::optional<core::Day> ended;
     core::Day today;
-    int frames = 10;   ///< of its box
-    int boxesNow = 1;  ///< brood boxes where the visit does not say
+    int frames = 10;                ///< of its box
+    int boxesNow = 1;               ///< brood boxes where the visit does not say
     std::vector<core::Day> visited; ///< days that have a visit already
 };
 

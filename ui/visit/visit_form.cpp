@@ -36,9 +36,12 @@ std::vector<QueenWord> queenWords() {
 }
 
 QStringList signWords() {
-    return {VisitForm::tr("foulbrood (American)"), VisitForm::tr("foulbrood (European)"),
-            VisitForm::tr("brood in doubt"),       VisitForm::tr("chalkbrood"),
-            VisitForm::tr("sacbrood"),             VisitForm::tr("nosema"),
+    return {VisitForm::tr("foulbrood (American)"),
+            VisitForm::tr("foulbrood (European)"),
+            VisitForm::tr("brood in doubt"),
+            VisitForm::tr("chalkbrood"),
+            VisitForm::tr("sacbrood"),
+            VisitForm::tr("nosema"),
             VisitForm::tr("deformed wings")};
 }
 
@@ -274,9 +277,12 @@ void VisitForm::leave() {
 void VisitForm::keyPressEvent(QKeyEvent* event) {
     switch (event->key()) {
     case Qt::Key_Return:
-    case Qt::Key_Enter: return save();
-    case Qt::Key_Escape: return leave();
-    default: QWidget::keyPressEvent(event);
+    case Qt::Key_Enter:
+        return save();
+    case Qt::Key_Escape:
+        return leave();
+    default:
+        QWidget::keyPressEvent(event);
     }
 }
 

@@ -21,9 +21,11 @@ Commands::Commands(QMenuBar* bar, QWidget* window) : QObject(window), m_window(w
     openBook = add(book, tr("&Open…"), QStringLiteral("Ctrl+O"), tr("Open a book"));
     m_recent = book->addMenu(tr("&Recent"));
     book->addSeparator();
-    importCsv = add(book, tr("&Import CSV files…"), {}, tr("Read yards, colonies and visits from a folder of CSV files"));
+    importCsv =
+        add(book, tr("&Import CSV files…"), {}, tr("Read yards, colonies and visits from a folder of CSV files"));
     book->addSeparator();
-    preview = add(book, tr("Pre&view worksheet"), QStringLiteral("Ctrl+Shift+P"), tr("Look at the merge day's worksheet"));
+    preview =
+        add(book, tr("Pre&view worksheet"), QStringLiteral("Ctrl+Shift+P"), tr("Look at the merge day's worksheet"));
     print = add(book, tr("&Print worksheet…"), QStringLiteral("Ctrl+P"), tr("Print the merge day's worksheet"));
     pdf = add(book, tr("Worksheet as P&DF…"), {}, tr("Write the merge day's worksheet to a file"));
     book->addSeparator();

@@ -23,8 +23,9 @@ ImportedFolder importFolderInto(core::edit::Session& session, const QString& fol
     }
     ImportedFolder out;
     if (files.files.empty()) {
-        out.faults << Folder::tr("%1 holds none of the files yards.csv, colonies.csv, visits.csv, transfers.csv, "
-                                 "results.csv, treatments.csv, lineage.csv, placements.csv, box_kinds.csv, settings.csv.")
+        out.faults << Folder::tr(
+                          "%1 holds none of the files yards.csv, colonies.csv, visits.csv, transfers.csv, "
+                          "results.csv, treatments.csv, lineage.csv, placements.csv, box_kinds.csv, settings.csv.")
                           .arg(folder);
         return out;
     }

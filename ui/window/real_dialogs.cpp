@@ -27,9 +27,7 @@ constexpr int kMostFaults = 50;
 
 QString books() { return Asked::tr("Books (*.yardwright)"); }
 
-std::optional<QString> given(const QString& path) {
-    return path.isEmpty() ? std::nullopt : std::optional(path);
-}
+std::optional<QString> given(const QString& path) { return path.isEmpty() ? std::nullopt : std::optional(path); }
 
 QString withEnding(QString path, const QString& ending) {
     if (!path.isEmpty() && !path.endsWith(ending, Qt::CaseInsensitive)) path += ending;
@@ -80,8 +78,8 @@ std::optional<QString> RealDialogs::bookToMake() {
 }
 
 std::optional<QString> RealDialogs::folderOfCsv() {
-    return given(QFileDialog::getExistingDirectory(QApplication::activeWindow(),
-                                                   Asked::tr("The folder that holds yards.csv, colonies.csv, visits.csv")));
+    return given(QFileDialog::getExistingDirectory(
+        QApplication::activeWindow(), Asked::tr("The folder that holds yards.csv, colonies.csv, visits.csv")));
 }
 
 std::optional<QString> RealDialogs::pdfToWrite(const QString& suggestedName) {
