@@ -51,16 +51,17 @@ struct Opening {
     bool treated = false; // it opens earlier for that
 };
 
-Opening openingOf(const Evidence& e, const Source& source, const Settings& limits) {
+// `known`: up to when what it received counts as its treatment.
+Opening openingOf(const Evidence& e, const Source& source, const Settings& limits, Day known) {
     const Day masked = source.date - limits.traceMaskedDays;
-    const bool treated = e.treated.everWithin(source.colony, masked, source.last);
+    const bool treated = e.treated.everWithin(source.colony, masked, source.last, known);
     return {treated ? masked : source.date - limits.traceDays, treated};
 }
 
-// A wider window would let more yards release for the source. No setting makes a hold laxer than the defaults do, so
-// those yards are of the window by the defaults, which lies within the other.
+// A wider window would let more yards release for the source. No setting makes a hold laxer than the defaults do, nor
+// does a treatment that reached a past source after its release: those yards are of the narrowest window.
 void findReleaseYards(const Evidence& e, Source& source) {
-    const Day open = openingOf(e, source, Settings()).day;
+    const Day open = openingOf(e, source, Settings(), source.last).day;
     for (const YardStay& stay : e.standing.of(source.colony))
         if (stay.until >= open && stay.since <= source.close) source.releaseYards.push_back(stay.yard);
     std::sort(source.releaseYards.begin(), source.releaseYards.end());
@@ -69,7 +70,7 @@ void findReleaseYards(const Evidence& e, Source& source) {
 }
 
 void openWindow(const Evidence& e, Source& source) {
-    const Opening opening = openingOf(e, source, e.limits);
+    const Opening opening = openingOf(e, source, e.limits, e.s.on);
     source.open = opening.day;
     source.treated = opening.treated;
     source.close = source.past ? source.last : e.s.on;

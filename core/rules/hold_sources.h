@@ -14,7 +14,8 @@ struct Source {
     Day open; ///< of its window, rule 4.4.7
     Day close;
     bool treated = false; ///< the window opens earlier for that
-    /// Where its hive stood on some day of the window by the default limits: a release of such a yard counts.
+    /// Where its hive stood on some day of the window by the default limits and by what it was treated with up to its
+    /// last day: a release of such a yard counts.
     std::vector<YardIx> releaseYards;
     /// Suspected and living: nothing clears a colony in its reach.
     bool livingSuspect = false;

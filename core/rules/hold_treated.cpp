@@ -89,10 +89,10 @@ bool Treated::within(ColonyIx colony, Day day, int days) const {
 }
 
 // Backwards along gifts: for each colony the latest day on which what it gave came to `colony` in the end.
-bool Treated::everWithin(ColonyIx colony, Day first, Day last) const {
-    std::unordered_map<qint32, Day> limit{{colony.value, m_on}};
+bool Treated::everWithin(ColonyIx colony, Day first, Day last, Day known) const {
+    std::unordered_map<qint32, Day> limit{{colony.value, known}};
     std::priority_queue<std::pair<Day, qint32>> work;
-    work.emplace(m_on, colony.value);
+    work.emplace(known, colony.value);
     while (!work.empty()) {
         const auto [until, at] = work.top();
         work.pop();
@@ -101,9 +101,9 @@ bool Treated::everWithin(ColonyIx colony, Day first, Day last) const {
         for (const Gift& g : m_gifts.to(ColonyIx{at})) {
             if (g.day > until) break;
             if (g.day < first || !g.beesOrComb()) continue;
-            const auto [known, fresh] = limit.try_emplace(g.from.value, g.day);
-            if (!fresh && known->second >= g.day) continue;
-            known->second = g.day;
+            const auto [there, fresh] = limit.try_emplace(g.from.value, g.day);
+            if (!fresh && there->second >= g.day) continue;
+            there->second = g.day;
             work.emplace(g.day, g.from.value);
         }
     }

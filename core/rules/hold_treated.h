@@ -13,8 +13,8 @@ public:
     std::optional<Day> latestKnown(ColonyIx colony, Day day) const;
     /// Whether it was treated on one of the `days` days before `day`, or on `day`.
     bool within(ColonyIx colony, Day day, int days) const;
-    /// Whether it was treated on a day from `first` to `last`, by whatever it has received up to the snapshot's day.
-    bool everWithin(ColonyIx colony, Day first, Day last) const;
+    /// Whether it was treated on a day from `first` to `last`, by whatever it had received up to `known`.
+    bool everWithin(ColonyIx colony, Day first, Day last, Day known) const;
 
 private:
     struct Step { // from `known` on, the latest treated day is `treated`

@@ -89,6 +89,17 @@ TEST(HoldChains, AWiderWindowLetsNoMoreYardsRelease) {
     EXPECT_TRUE(book.held("B", "afb-contact", kDay));
 }
 
+// What a past source took in after its release may widen its window, but lets no more yards release for it.
+TEST(HoldChains, ATreatmentThatCameAfterTheReleaseLetsNoMoreYardsRelease) {
+    HoldBook book;
+    book.colony("A", "Hill").carried("A", "2024-06-04", "Home").colony("E", "Hill").colony("F", "Hill");
+    book.result("A", "2025-07-29", "positive").result("A", "2025-10-01", "release", "inspector");
+    book.gift("A", "E", "2025-07-30", "feed").ofYard("Hill", "2026-06-01", "release");
+    EXPECT_TRUE(book.held("E", "afb-contact", kDay));
+    book.antibiotic("F", "2025-01-01").gift("F", "A", "2026-05-01", "bees");
+    EXPECT_TRUE(book.held("E", "afb-contact", kDay));
+}
+
 TEST(HoldChains, AGiftToAReleasedColonyMovesWhatAnExposedGiverMustAnswer) {
     HoldBook book;
     book.colony("A").colony("E", "Hill").colony("F", "Hill");
