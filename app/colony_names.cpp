@@ -1,7 +1,6 @@
 #include "app/colony_names.h"
 
 #include "core/base/error.h"
-#include "core/base/natural_order.h"
 
 #include <vector>
 
@@ -9,28 +8,8 @@ namespace app {
 
 using core::Error;
 
-namespace {
-
-/// The colony that the name means, living or ended: the label's latest `since`, or the one of LABEL@SINCE.
-std::optional<core::ColonyIx> findColony(const core::Snapshot& s, QStringView name) {
-    const qsizetype at = name.lastIndexOf(u'@');
-    const QString key = core::folded((at < 0 ? name : name.left(at)).trimmed());
-    const auto since = at < 0 ? std::nullopt : core::parseIsoDay(name.mid(at + 1).trimmed());
-    if (at >= 0 && !since) return std::nullopt;
-    std::optional<core::ColonyIx> found;
-    for (size_t i = 0; i < s.colonies.size(); ++i) {
-        const core::SnapColony& c = s.colonies[i];
-        if (core::folded(c.label) != key || (since && c.since != *since)) continue;
-        const core::ColonyIx ix{static_cast<qint32>(i)};
-        if (!found || s.colony(*found).since < c.since) found = ix;
-    }
-    return found;
-}
-
-} // namespace
-
 core::ColonyIx colonyCalled(const core::Snapshot& s, const QString& name) {
-    const auto found = findColony(s, name);
+    const auto found = s.colonyNamed(name);
     if (!found)
         throw Error(Error::Kind::BadData,
                     QStringLiteral("“%1” is no colony of this book on %2.").arg(name, core::isoText(s.on)));
@@ -44,7 +23,7 @@ core::ColonyIx colonyCalled(const core::Snapshot& s, const QString& name) {
 core::rules::ColonyPair pairCalled(const core::Snapshot& s, const QString& option, const QString& text) {
     std::vector<std::pair<QString, QString>> fits;
     for (qsizetype plus = text.indexOf(u'+'); plus >= 0; plus = text.indexOf(u'+', plus + 1))
-        if (findColony(s, QStringView(text).left(plus)) && findColony(s, QStringView(text).mid(plus + 1)))
+        if (s.colonyNamed(QStringView(text).left(plus)) && s.colonyNamed(QStringView(text).mid(plus + 1)))
             fits.emplace_back(text.left(plus), text.mid(plus + 1));
     if (fits.empty())
         throw Error(Error::Kind::BadData,

@@ -1,6 +1,5 @@
 #include "core/exchange/file_kind.h"
 
-#include <algorithm>
 
 namespace core::exchange {
 
@@ -110,10 +109,5 @@ QString fileName(FileKind kind) { return QString::fromLatin1(info(kind).file); }
 QString optionName(FileKind kind) { return QString::fromLatin1(info(kind).option); }
 
 QString kindWords(FileKind kind) { return QString::fromLatin1(info(kind).words); }
-
-std::optional<FileKind> kindOfOption(QStringView option) {
-    const auto found = std::ranges::find_if(kFileKinds, [&](FileKind k) { return option == optionName(k); });
-    return found == kFileKinds.end() ? std::nullopt : std::optional(*found);
-}
 
 } // namespace core::exchange

@@ -4,7 +4,6 @@
 #include <QStringView>
 
 #include <array>
-#include <optional>
 #include <span>
 
 namespace core::exchange {
@@ -40,7 +39,5 @@ QString fileName(FileKind kind);
 QString optionName(FileKind kind);
 /// "box kinds": for sentences.
 QString kindWords(FileKind kind);
-/// The kind of this option name.
-std::optional<FileKind> kindOfOption(QStringView option);
 
 } // namespace core::exchange

@@ -27,14 +27,23 @@ const SnapStay* Snapshot::placeOf(ColonyIx ix) const {
     return all.empty() ? nullptr : &all.back();
 }
 
-std::optional<ColonyIx> Snapshot::livingNamed(QStringView name) const {
+std::optional<ColonyIx> Snapshot::colonyNamed(QStringView name) const {
     const qsizetype at = name.lastIndexOf(u'@');
-    const QString key = folded(at < 0 ? name : name.left(at));
-    for (size_t i = 0; i < livingCount(); ++i) {
-        if (folded(colonies[i].label) != key) continue;
-        if (at < 0 || parseIsoDay(name.mid(at + 1)) == colonies[i].since) return ColonyIx{static_cast<qint32>(i)};
+    const QString key = folded((at < 0 ? name : name.left(at)).trimmed());
+    const auto since = at < 0 ? std::nullopt : parseIsoDay(name.mid(at + 1).trimmed());
+    if (at >= 0 && !since) return std::nullopt;
+    std::optional<ColonyIx> found;
+    for (size_t i = 0; i < colonies.size(); ++i) {
+        const SnapColony& c = colonies[i];
+        if (folded(c.label) != key || (since && c.since != *since)) continue;
+        if (!found || colony(*found).since < c.since) found = ColonyIx{static_cast<qint32>(i)};
     }
-    return std::nullopt;
+    return found;
+}
+
+std::optional<ColonyIx> Snapshot::livingNamed(QStringView name) const {
+    const auto found = colonyNamed(name);
+    return found && colony(*found).living() ? found : std::nullopt;
 }
 
 std::optional<YardIx> Snapshot::yardNamed(QStringView name) const {

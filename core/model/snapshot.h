@@ -192,7 +192,10 @@ struct Snapshot {
     std::span<const SnapSign> signsOf(ColonyIx ix) const;
     /// Where a colony stands on the snapshot's day (its last stay); nullptr when it has none.
     const SnapStay* placeOf(ColonyIx ix) const;
-    /// The living colony shown so, matched without regard to case; LABEL@SINCE too.
+    /// The colony, living or ended, that LABEL (the latest `since` of that label) or LABEL@SINCE means on the
+    /// snapshot's day, matched without regard to case.
+    std::optional<ColonyIx> colonyNamed(QStringView name) const;
+    /// The same, where it is living.
     std::optional<ColonyIx> livingNamed(QStringView name) const;
     std::optional<YardIx> yardNamed(QStringView name) const;
     size_t livingCount() const;

@@ -30,7 +30,6 @@ QString dated(Language language, Day day, const char* english, const char* spani
 QString Words::longDay(Day day) const {
     return dated(m_language, day, "dddd d MMMM yyyy", "dddd d 'de' MMMM 'de' yyyy");
 }
-QString Words::shortDay(Day day) const { return dated(m_language, day, "d MMMM yyyy", "d 'de' MMMM 'de' yyyy"); }
 QString Words::weekday(Day day) const { return dated(m_language, day, "dddd d MMMM", "dddd d 'de' MMMM"); }
 
 QString Words::direction(int deg) const {

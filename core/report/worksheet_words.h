@@ -21,7 +21,6 @@ public:
     static bool known(const QString& english, Language language);
 
     QString longDay(Day day) const;   ///< "Sunday 20 September 2026"
-    QString shortDay(Day day) const;  ///< "20 September 2026"
     QString weekday(Day day) const;   ///< "Sunday 20 September"
     QString direction(int deg) const; ///< "the south-east"
     QString metres(qint64 tenths) const;

@@ -50,6 +50,9 @@ TEST(Snapshot, FindsLivingColoniesAndYardsByName) {
     EXPECT_EQ(s.livingNamed(u"A1@2025-05-01"), (ColonyIx{0}));
     EXPECT_EQ(s.livingNamed(u"A1@2024-05-01"), std::nullopt);
     EXPECT_EQ(s.livingNamed(u"B"), std::nullopt);
+    EXPECT_EQ(s.colonyNamed(u"a1"), (ColonyIx{0}));
+    EXPECT_EQ(s.colonyNamed(u"A1@2024-05-01"), (ColonyIx{2})); // ended
+    EXPECT_EQ(s.colonyNamed(u"A1@soon"), std::nullopt);
     EXPECT_EQ(s.yardNamed(u"SÜD"), (YardIx{1}));
     EXPECT_EQ(s.yardNamed(u"West"), std::nullopt);
     EXPECT_TRUE(s.yard({1}).southern());

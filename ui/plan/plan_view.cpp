@@ -131,11 +131,6 @@ void PlanView::routeNow() {
     stale();
 }
 
-const Layout& PlanView::layoutNow() {
-    ensureLayout();
-    return m_layout;
-}
-
 Shown PlanView::shownNow() const {
     Shown shown;
     shown.chosen = chosenAt();

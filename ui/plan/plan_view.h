@@ -32,7 +32,6 @@ public:
     void setEmptyText(const QString& text);
 
     const Camera& camera() const { return m_camera; }
-    const Layout& layoutNow();
     bool carrying() const { return m_drag.carrying(); }
     QPointF viewPointOf(core::ColonyId colony) const; ///< for tests; a hive of the scene
 
