@@ -39,6 +39,16 @@ ChangeSet endColony(const EditContext& c, ColonyId colony, Day day, EndKind how)
 /// hold's sentence where either is held that day.
 ChangeSet recordUnion(const EditContext& c, const Lineage& lineage);
 
+/// A divide: `made` begins that day (its `since`) as a colony of its own, `from` lives on; the lineage says so.
+struct Divide {
+    ColonyId from;
+    NewColony made;
+    QString by;
+    QString note;
+};
+/// Throws Error(Hold) with the hold's sentence where `from` is held that day.
+ChangeSet recordDivide(const EditContext& c, const Divide& divide);
+
 // Records. Their ids are given.
 
 /// A visit with all that was seen. One a colony a day; ranges as the files' (Error(BadData) names the field).
