@@ -81,12 +81,17 @@ Desk::done(const QString& what,
            const std::function<std::optional<edit::HistoryLine>(const std::optional<edit::Correction>&)>& act) {
     std::optional<edit::HistoryLine> line;
     try {
-        line = act({});
+        try {
+            line = act({});
+        } catch (const core::Error& e) {
+            if (e.kind() != core::Error::Kind::Correction) throw;
+            const auto correction = m_dialogs.correction(what, e.userMessage());
+            if (!correction) return std::nullopt;
+            line = act(correction);
+        }
     } catch (const core::Error& e) {
-        if (e.kind() != core::Error::Kind::Correction) throw;
-        const auto correction = m_dialogs.correction(what, e.userMessage());
-        if (!correction) return std::nullopt;
-        line = act(correction);
+        if (e.kind() == core::Error::Kind::Book) emit notSaved(e.userMessage());
+        throw;
     }
     return line ? std::optional(line->text) : std::nullopt;
 }
@@ -99,7 +104,7 @@ void Desk::carry(core::ColonyId colony, core::MmPoint to) {
             return m_session->apply([&](const edit::EditContext& c) { return edit::carryHive(c, colony, to, today()); },
                                     correction);
         });
-        if (text) emit said(tr("%1 · saved").arg(*text));
+        if (text) emit did(*text);
     } catch (const core::Error& e) {
         if (e.kind() == core::Error::Kind::Book || e.kind() == core::Error::Kind::Internal) throw;
         emit said(e.userMessage()); // refused: said where the eye is, the hive is back
@@ -120,7 +125,7 @@ bool Desk::logVisit(const core::Visit& visit) {
     const auto text = done(tr("Log a visit"), [&](const auto& correction) {
         return m_session->apply([&](const edit::EditContext& c) { return edit::logVisit(c, visit); }, correction);
     });
-    if (text) emit said(tr("%1 · saved").arg(*text));
+    if (text) emit did(*text);
     return text.has_value();
 }
 
@@ -129,7 +134,7 @@ void Desk::undo() {
     if (!what) return;
     const auto text =
         done(tr("Undo: %1").arg(*what), [&](const auto& correction) { return m_session->undo(correction); });
-    if (text) emit said(*text);
+    if (text) emit did(*text);
 }
 
 void Desk::redo() {
@@ -137,7 +142,7 @@ void Desk::redo() {
     if (!what) return;
     const auto text =
         done(tr("Redo: %1").arg(*what), [&](const auto& correction) { return m_session->redo(correction); });
-    if (text) emit said(*text);
+    if (text) emit did(*text);
 }
 
 } // namespace ui::desk

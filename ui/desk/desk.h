@@ -51,6 +51,8 @@ signals:
     void yardChanged();
     void chosenChanged();
     void said(const QString& sentence);
+    void did(const QString& sentence); ///< an edit is made and saved
+    void notSaved(const QString& why); ///< an edit failed: the disk, the file
 
 private:
     void readAgain();

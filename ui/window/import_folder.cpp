@@ -31,7 +31,8 @@ ImportedFolder importFolderInto(core::edit::Session& session, const QString& fol
     }
     const core::exchange::ImportReport report = core::exchange::importFiles(session, files, false);
     out.faults = report.faults.lines();
-    out.summary = report.line ? report.summary().join(QStringLiteral("; ")) + Folder::tr(" · saved")
+    out.changed = report.line.has_value();
+    out.summary = report.line ? report.summary().join(QStringLiteral("; "))
                               : Folder::tr("The book has all of it already; nothing was changed.");
     return out;
 }

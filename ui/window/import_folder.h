@@ -12,6 +12,7 @@ namespace ui::window {
 struct ImportedFolder {
     QStringList faults; ///< one sentence each; empty: it was read in
     QString summary;
+    bool changed = false;
 };
 
 /// Reads yards.csv, colonies.csv, … of one folder into the book, all or nothing. Throws Error.

@@ -10,16 +10,16 @@
 
 #include <memory>
 
-class QLabel;
 class QStackedWidget;
 
 namespace ui::window {
 
 class Commands;
+class StatusLine;
 class Welcome;
 class WorkPage;
 
-/// Builds, connects, delegates.
+/// The frame around one open book: builds, delegates. Commands are connected in wiring.h.
 class MainWindow : public QMainWindow {
     Q_OBJECT
 public:
@@ -34,23 +34,28 @@ public:
     bool importFolder(const QString& folder);
     void setPlace(Place place);
     void setPaper(Paper paper);
+    void undo();
+    void redo();
+    void say(const QString& sentence);
 
     desk::Desk* desk() const { return m_desk.get(); }
     WorkPage* page() const { return m_page; }
     TopBar* topBar() const { return m_top; }
+    Welcome* welcome() const { return m_welcome; }
+    Commands* commands() const { return m_commands; }
+    StatusLine* statusLine() const { return m_status; }
+    const Paper& paper() const { return m_paper; }
     QString saying() const; ///< the status line
 
 protected:
     bool event(QEvent* event) override;
 
 private:
-    void connectCommands();
+    void buildFrame();
     void lay(std::unique_ptr<core::edit::Session> session);
+    void connectBook();
     void settle();
-    void say(const QString& sentence);
-    void toPaper(int way);
-    void undo();
-    void redo();
+    void settleUndo();
     void setCarrying(bool carrying);
 
     const core::Clock& m_clock;
@@ -62,7 +67,7 @@ private:
     QStackedWidget* m_stack;
     Welcome* m_welcome;
     WorkPage* m_page = nullptr;
-    QLabel* m_saying;
+    StatusLine* m_status;
     bool m_dressing = false;
 };
 

@@ -1,0 +1,66 @@
+#include "ui/window/wiring.h"
+
+#include "ui/plan/plan_view.h"
+#include "ui/window/commands.h"
+#include "ui/window/to_paper.h"
+#include "ui/window/welcome.h"
+#include "ui/window/work_page.h"
+
+namespace ui::window {
+
+namespace {
+
+void wireBook(MainWindow& w, Commands& c, Dialogs& dialogs) {
+    QObject::connect(c.makeBook, &QAction::triggered, &w, [&w, &dialogs] {
+        if (const auto path = dialogs.bookToMake()) w.makeBook(*path);
+    });
+    QObject::connect(c.openBook, &QAction::triggered, &w, [&w, &dialogs] {
+        if (const auto path = dialogs.bookToOpen()) w.openBook(*path);
+    });
+    QObject::connect(c.importCsv, &QAction::triggered, &w, [&w, &dialogs] {
+        if (const auto folder = dialogs.folderOfCsv()) w.importFolder(*folder);
+    });
+    QObject::connect(&c, &Commands::recentAsked, &w, [&w](const QString& path) { w.openBook(path); });
+    QObject::connect(c.close, &QAction::triggered, &w, &QWidget::close);
+    const std::pair<QAction*, PaperWay> ways[] = {
+        {c.preview, PaperWay::Preview}, {c.print, PaperWay::Print}, {c.pdf, PaperWay::Pdf}};
+    for (const auto& [command, way] : ways)
+        onPage(w, command, [&w, &dialogs, to = way](WorkPage&) { toPaper(w, dialogs, to); });
+}
+
+void wireEdit(MainWindow& w, Commands& c) {
+    QObject::connect(c.undo, &QAction::triggered, &w, &MainWindow::undo);
+    QObject::connect(c.redo, &QAction::triggered, &w, &MainWindow::redo);
+    onPage(w, c.logVisit, [](WorkPage& p) { p.logVisit(); });
+}
+
+void wireView(MainWindow& w, Commands& c) {
+    QObject::connect(c.yardPlan, &QAction::triggered, &w, [&w] { w.setPlace(Place::YardPlan); });
+    QObject::connect(c.mergeDay, &QAction::triggered, &w, [&w] { w.setPlace(Place::MergeDay); });
+    onPage(w, c.zoomIn, [](WorkPage& p) { p.plan()->zoomIn(); });
+    onPage(w, c.zoomOut, [](WorkPage& p) { p.plan()->zoomOut(); });
+    onPage(w, c.fit, [](WorkPage& p) { p.plan()->fit(); });
+    onPage(w, c.table, [&c](WorkPage& p) { p.setTableShown(c.table->isChecked()); });
+}
+
+void wireWelcome(MainWindow& w, const Commands& c) {
+    const Welcome* welcome = w.welcome();
+    QObject::connect(welcome, &Welcome::makeAsked, c.makeBook, &QAction::trigger);
+    QObject::connect(welcome, &Welcome::openAsked, c.openBook, &QAction::trigger);
+    QObject::connect(welcome, &Welcome::importAsked, c.importCsv, &QAction::trigger);
+    QObject::connect(
+        welcome, &Welcome::recentAsked, &w, [&w](const QString& path) { w.openBook(path); }, Qt::QueuedConnection);
+}
+
+} // namespace
+
+void wire(MainWindow& window, Commands& commands, Dialogs& dialogs) {
+    wireBook(window, commands, dialogs);
+    wireEdit(window, commands);
+    wireView(window, commands);
+    wireWelcome(window, commands);
+    QObject::connect(window.topBar(), &TopBar::undoAsked, &window, &MainWindow::undo);
+    QObject::connect(window.topBar(), &TopBar::placeAsked, &window, &MainWindow::setPlace);
+}
+
+} // namespace ui::window
