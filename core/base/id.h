@@ -22,5 +22,6 @@ using TransferId = Id<struct TransferTag>;
 using ResultId = Id<struct ResultTag>;
 using TreatmentId = Id<struct TreatmentTag>;
 using LineageId = Id<struct LineageTag>;
+using PersonId = Id<struct PersonTag>;
 
 } // namespace core

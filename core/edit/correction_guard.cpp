@@ -92,6 +92,7 @@ bool rowMatters(const RowChange& change, bool placementsToo) {
     case Table::BoxKind:
     case Table::Kit:
     case Table::Setting:
+    case Table::Person:
         return false;
     }
     return true;
@@ -101,6 +102,7 @@ bool rangeMatters(const BulkDelete& range) {
     switch (range.table) {
     case Table::BoxKind:
     case Table::Kit:
+    case Table::Person:
     case Table::Stand:
     case Table::Visit: // as for a single visit
         return false;

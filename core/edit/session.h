@@ -72,7 +72,8 @@ public:
     std::vector<Yard> yards() const;       ///< not closed, natural order
     std::vector<BoxKind> boxKinds() const; ///< natural order
     Settings settings() const;
-    QString bookTitle() const; ///< the file's name without its extension
+    std::vector<Person> people() const; ///< who keep the book, those not active any more too; natural order
+    QString bookTitle() const;          ///< the file's name without its extension
     std::optional<Yard> yard(YardId id) const;
     std::vector<Stand> standsOf(YardId id) const; ///< removed ones too, natural order
     std::optional<Colony> colony(ColonyId id) const;

@@ -44,6 +44,8 @@ std::vector<BoxKind> Session::boxKinds() const { return store::boxKinds(*d->db);
 
 Settings Session::settings() const { return store::settings(*d->db); }
 
+std::vector<Person> Session::people() const { return store::people(*d->db); }
+
 QString Session::bookTitle() const { return QFileInfo(path()).completeBaseName(); }
 
 std::optional<Yard> Session::yard(YardId id) const { return store::find<Yard>(*d->db, id.value); }

@@ -1,5 +1,6 @@
 #include "core/exchange/export_more.h"
 
+#include "core/base/natural_order.h"
 #include "core/exchange/cell_text.h"
 
 #include <QSet>
@@ -54,6 +55,15 @@ Rows closedRows(const ExportNames& names) {
     return rows;
 }
 
+Rows personRows(const EditContext& c) {
+    std::vector<Person> people;
+    c.each<Person>([&](const Person& person) { people.push_back(person); });
+    std::ranges::sort(people, NaturalLess(), &Person::name);
+    Rows rows;
+    for (const Person& p : people) rows.push_back({p.name, p.active ? QStringLiteral("yes") : QStringLiteral("no")});
+    return rows;
+}
+
 } // namespace
 
 void exportMore(const EditContext& c, const ExportNames& names, const QString& dir,
@@ -68,6 +78,7 @@ void exportMore(const EditContext& c, const ExportNames& names, const QString& d
     add("stands.csv", QStringLiteral("yard stand x_m y_m removed").split(u' '), standRows(c, names));
     add("notes.csv", QStringLiteral("colony since note").split(u' '), noteRows(names));
     add("closed_yards.csv", {QStringLiteral("yard")}, closedRows(names));
+    add("people.csv", QStringLiteral("name active").split(u' '), personRows(c));
 }
 
 } // namespace core::exchange

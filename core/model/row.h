@@ -23,9 +23,10 @@ enum class Table {
     Treatment,
     Lineage,
     Kit,
-    Setting
+    Setting,
+    Person
 };
-constexpr int kTableCount = 13;
+constexpr int kTableCount = 14;
 
 /// One stored cell: NULL, integer, real or text.
 using Value = std::variant<std::monostate, qint64, double, QString>;

@@ -240,4 +240,15 @@ template <> Kit fromRow<Kit>(qint64 id, const Row& row) {
     return k;
 }
 
+Row toRow(const Person& p) { return cells(p.name, folded(p.name), p.active); }
+
+template <> Person fromRow<Person>(qint64 id, const Row& row) {
+    Person p;
+    CellReader r = readerOf(p, id, row);
+    r.take(p.name);
+    r.skip();
+    r.take(p.active);
+    return p;
+}
+
 } // namespace core

@@ -19,6 +19,7 @@ Row toRow(const Result&);
 Row toRow(const Treatment&);
 Row toRow(const Lineage&);
 Row toRow(const Kit&);
+Row toRow(const Person&);
 
 /// Throws Error(Book) when a cell is not what the column holds.
 template <class T> T fromRow(qint64 id, const Row& row);
@@ -33,6 +34,7 @@ template <> Result fromRow<Result>(qint64 id, const Row& row);
 template <> Treatment fromRow<Treatment>(qint64 id, const Row& row);
 template <> Lineage fromRow<Lineage>(qint64 id, const Row& row);
 template <> Kit fromRow<Kit>(qint64 id, const Row& row);
+template <> Person fromRow<Person>(qint64 id, const Row& row);
 
 template <class T> constexpr Table tableOf();
 template <> constexpr Table tableOf<Yard>() { return Table::Yard; }
@@ -46,5 +48,6 @@ template <> constexpr Table tableOf<Result>() { return Table::Result; }
 template <> constexpr Table tableOf<Treatment>() { return Table::Treatment; }
 template <> constexpr Table tableOf<Lineage>() { return Table::Lineage; }
 template <> constexpr Table tableOf<Kit>() { return Table::Kit; }
+template <> constexpr Table tableOf<Person>() { return Table::Person; }
 
 } // namespace core

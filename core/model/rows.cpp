@@ -63,6 +63,7 @@ constexpr const char* kTreatment[] = {"colony",
 constexpr const char* kLineage[] = {"day", "how", "colony", "into_colony", "by_whom", "note"};
 constexpr const char* kKit[] = {"yard", "part", "state", "colony", "count"};
 constexpr const char* kSetting[] = {"name", "value"};
+constexpr const char* kPerson[] = {"name", "key", "active"};
 
 struct TableInfo {
     const char* name;
@@ -82,7 +83,8 @@ constexpr std::array<TableInfo, kTableCount> kTables{{{"yard", kYard},
                                                       {"treatment", kTreatment},
                                                       {"lineage", kLineage},
                                                       {"kit", kKit},
-                                                      {"setting", kSetting}}};
+                                                      {"setting", kSetting},
+                                                      {"person", kPerson}}};
 
 } // namespace
 

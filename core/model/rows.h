@@ -174,4 +174,12 @@ struct Kit {
     friend bool operator==(const Kit&, const Kit&) = default;
 };
 
+/// Someone who keeps the book: offered for "by". Records hold the name as text, not this row.
+struct Person {
+    PersonId id;
+    QString name;
+    bool active = true; ///< offered
+    friend bool operator==(const Person&, const Person&) = default;
+};
+
 } // namespace core

@@ -56,7 +56,8 @@ void checkInvariant(const Database& db, const Invariant& invariant, std::vector<
 void checkKeys(const Database& db, std::vector<QString>& all) {
     Problems problems(all, "key");
     Statement row = db.prepare("SELECT name, key FROM yard UNION ALL SELECT name, key FROM stand UNION ALL "
-                               "SELECT name, key FROM box_kind UNION ALL SELECT label, key FROM colony");
+                               "SELECT name, key FROM box_kind UNION ALL SELECT label, key FROM colony UNION ALL "
+                               "SELECT name, key FROM person");
     while (row.step())
         if (folded(row.text(0)) != row.text(1))
             problems.add(QStringLiteral("A name is filed under another than its own: %1.").arg(row.text(0)));

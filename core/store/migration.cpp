@@ -16,7 +16,7 @@ namespace core::store {
 
 namespace {
 
-constexpr const char* kFiles[] = {":/migrations/0001_book.sql"};
+constexpr const char* kFiles[] = {":/migrations/0001_book.sql", ":/migrations/0002_people.sql"};
 
 std::vector<Migration> readMigrations() {
     registerMigrations();

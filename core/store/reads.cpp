@@ -121,6 +121,8 @@ std::vector<Yard> yards(const Database& db) { return byName(all<Yard>(select<Yar
 
 std::vector<BoxKind> boxKinds(const Database& db) { return byName(all<BoxKind>(select<BoxKind>(db, ""))); }
 
+std::vector<Person> people(const Database& db) { return byName(all<Person>(select<Person>(db, ""))); }
+
 std::vector<Stand> standsOf(const Database& db, YardId yard) {
     return byName(ofOne<Stand>(db, "WHERE yard = ?", yard));
 }

@@ -36,6 +36,7 @@ std::optional<Colony> colonyNamed(const Database& db, QStringView name, Day on);
 
 std::vector<Yard> yards(const Database& db);                  ///< closed ones too, natural order
 std::vector<BoxKind> boxKinds(const Database& db);            ///< natural order
+std::vector<Person> people(const Database& db);               ///< those not active too, natural order
 std::vector<Stand> standsOf(const Database& db, YardId yard); ///< removed ones too, natural order
 
 std::optional<Placement> openPlacement(const Database& db, ColonyId colony);

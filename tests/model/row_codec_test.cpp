@@ -93,6 +93,8 @@ TEST(RowCodec, GivesBackWhatItTook) {
     expectRoundTrip(fullTreatment());
     expectRoundTrip(fullLineage());
     EXPECT_EQ(fromRow<Kit>(13, toRow(fullKit())), fullKit());
+    expectRoundTrip(Person{{14}, "Ana", true});
+    expectRoundTrip(Person{{15}, "Åse", false});
 }
 
 TEST(RowCodec, FillsEveryCellOfAFullRow) {

@@ -1,4 +1,6 @@
 #include "core/edit/edits.h"
+#include "core/edit/people.h"
+#include "core/exchange/export.h"
 #include "core/exchange/import.h"
 #include "core/store/migration.h"
 #include "core/store/snapshot_reader.h"
@@ -37,6 +39,8 @@ QString textOf(const edit::Session& session) {
                                          store::Checks::All);
         lines << linesOf(s);
     }
+    for (const Person& p : session.people())
+        lines << QStringLiteral("person %1 %2").arg(p.name, QLatin1String(p.active ? "active" : "not active"));
     lines << QStringLiteral("history");
     for (const edit::HistoryLine& h : session.history(100))
         lines << QStringLiteral("%1 %2 %3: %4").arg(h.seq).arg(h.at.toString(Qt::ISODate), h.by, h.text);
@@ -69,6 +73,9 @@ void makeBook(const QString& path) {
     session->undo();
     session->undo();
     session->redo();
+    session->apply([](const edit::EditContext& c) { return edit::addPerson(c, "A. Keeper"); });
+    session->apply([](const edit::EditContext& c) { return edit::addPerson(c, "B. Keeper"); });
+    session->apply([](const edit::EditContext& c) { return edit::changePerson(c, {{2}, "B. Keeper", false}); });
 }
 
 class Golden : public testing::Test {
@@ -96,6 +103,8 @@ TEST_F(Golden, BooksOfEveryVersionAreReadAsTheyWere) {
         QFile expected(golden(step.version, "txt"));
         ASSERT_TRUE(expected.open(QIODevice::ReadOnly));
         const auto session = edit::Session::open(path, clock()); // migrates an older one
+        const bool older = step.version < store::bookMigrations().back().version;
+        EXPECT_EQ(QFile::exists(dir.filePath(QStringLiteral("book.version-%1.yardwright").arg(step.version))), older);
         EXPECT_EQ(session->check(), QStringList());
         EXPECT_EQ(textOf(*session).toStdString(), expected.readAll().toStdString());
     }
@@ -117,6 +126,26 @@ TEST_F(Golden, TheOldEditsCanStillBeTakenBackAndDoneAgain) {
     EXPECT_EQ(session->check(), QStringList());
     while (undone-- > 0) EXPECT_TRUE(session->redo(correction).has_value());
     EXPECT_EQ(linesOf(session->snapshot(clock().today())), linesOf(before));
+    EXPECT_EQ(session->check(), QStringList());
+}
+
+/// What was new since then can be used in it.
+TEST_F(Golden, AnOldBookIsWorkedOnIsCheckedAndWrittenOut) {
+    QTemporaryDir dir;
+    const QString path = dir.filePath("book.yardwright");
+    ASSERT_TRUE(QFile::copy(golden(1, "yardwright"), path));
+    QFile::setPermissions(path, QFile::ReadOwner | QFile::WriteOwner);
+    const auto session = edit::Session::open(path, clock());
+    EXPECT_TRUE(session->people().empty());
+    session->apply([](const edit::EditContext& c) { return edit::addPerson(c, "Ana"); });
+    EXPECT_EQ(session->people().size(), 1u);
+    EXPECT_EQ(session->check(), QStringList());
+    exchange::exportBook(*session, dir.filePath("csv"));
+    QFile people(dir.filePath("csv/people.csv"));
+    ASSERT_TRUE(people.open(QIODevice::ReadOnly));
+    EXPECT_EQ(people.readAll(), "name,active\nAna,yes\n");
+    session->undo();
+    EXPECT_TRUE(session->people().empty());
     EXPECT_EQ(session->check(), QStringList());
 }
 

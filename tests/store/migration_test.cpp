@@ -26,6 +26,13 @@ std::vector<Migration> withSteps(std::initializer_list<const char*> sql) {
     return steps;
 }
 
+/// The book's version today.
+const int kNow = bookMigrations().back().version;
+
+QString copyName(const char* more = "") {
+    return QStringLiteral("book.version-%1%2.yardwright").arg(kNow).arg(QLatin1String(more));
+}
+
 constexpr const char* kNewColumn = "ALTER TABLE yard ADD COLUMN hedge TEXT;";
 constexpr const char* kNewTable =
     "CREATE TABLE shed (id INTEGER PRIMARY KEY, yard INTEGER REFERENCES yard (id)) STRICT;\n"
@@ -38,13 +45,13 @@ TEST(Migration, BringsAnOlderBookUpToDateAfterACopy) {
     const auto steps = withSteps({kNewColumn, kNewTable});
     {
         const auto db = Database::open(book.path(), Access::ReadWrite, steps);
-        EXPECT_EQ(db->number("PRAGMA user_version"), 3);
+        EXPECT_EQ(db->number("PRAGMA user_version"), kNow + 2);
         EXPECT_EQ(db->number("SELECT yard FROM shed"), 1);
         EXPECT_EQ(db->number("PRAGMA foreign_keys"), 1);
     }
-    EXPECT_EQ(filesIn(book.folder()), (QStringList{"book.version-1.yardwright", "book.yardwright"}));
-    const auto copy = Database::open(book.folder() + "/book.version-1.yardwright", Access::ReadOnly);
-    EXPECT_EQ(copy->number("PRAGMA user_version"), 1);
+    EXPECT_EQ(filesIn(book.folder()), (QStringList{copyName(), "book.yardwright"}));
+    const auto copy = Database::open(book.folder() + u'/' + copyName(), Access::ReadOnly);
+    EXPECT_EQ(copy->number("PRAGMA user_version"), kNow);
     EXPECT_EQ(yards(*copy).size(), 1u);
     EXPECT_EQ(checkBook(*copy), std::vector<QString>());
     EXPECT_NO_THROW(Database::open(book.path(), Access::ReadOnly, steps));
@@ -54,12 +61,11 @@ TEST(Migration, BringsAnOlderBookUpToDateAfterACopy) {
 TEST(Migration, NeverReplacesAnOlderCopy) {
     TestBook book;
     book.close();
-    QFile taken(book.folder() + "/book.version-1.yardwright");
+    QFile taken(book.folder() + u'/' + copyName());
     ASSERT_TRUE(taken.open(QIODevice::WriteOnly));
     taken.close();
     Database::open(book.path(), Access::ReadWrite, withSteps({kNewColumn}));
-    EXPECT_EQ(filesIn(book.folder()),
-              (QStringList{"book.version-1-2.yardwright", "book.version-1.yardwright", "book.yardwright"}));
+    EXPECT_EQ(filesIn(book.folder()), (QStringList{copyName("-2"), copyName(), "book.yardwright"}));
 }
 
 TEST(Migration, AFailedStepLeavesTheBookAtTheStepBefore) {
@@ -69,7 +75,7 @@ TEST(Migration, AFailedStepLeavesTheBookAtTheStepBefore) {
     const auto steps = withSteps({kNewColumn, "CREATE TABLE half (a) STRICT;"});
     EXPECT_THROW(Database::open(book.path(), Access::ReadWrite, steps), Error);
     const auto db = Database::open(book.path(), Access::ReadOnly, withSteps({kNewColumn}));
-    EXPECT_EQ(db->number("PRAGMA user_version"), 2);
+    EXPECT_EQ(db->number("PRAGMA user_version"), kNow + 1);
 }
 
 TEST(Migration, AStepThatBreaksForeignKeysIsTakenBack) {
@@ -80,7 +86,7 @@ TEST(Migration, AStepThatBreaksForeignKeysIsTakenBack) {
         withSteps({"CREATE TABLE shed (id INTEGER PRIMARY KEY, yard INTEGER REFERENCES yard (id)) STRICT;\n"
                    "INSERT INTO shed (id, yard) VALUES (1, 77);"});
     EXPECT_THROW(Database::open(book.path(), Access::ReadWrite, steps), Error);
-    EXPECT_EQ(Database::open(book.path(), Access::ReadWrite)->number("PRAGMA user_version"), 1);
+    EXPECT_EQ(Database::open(book.path(), Access::ReadWrite)->number("PRAGMA user_version"), kNow);
 }
 
 TEST(Migration, IsNotDoneForAReader) {
