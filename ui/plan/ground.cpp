@@ -27,6 +27,18 @@ core::MmPoint snapped(const Scene& scene, core::MmPoint at, core::ColonyId carri
     return out;
 }
 
+core::MmPoint aimed(const Scene& scene, core::MmPoint at, int reach) {
+    const StandMark* nearest = nullptr;
+    qint64 least = qint64{reach} * reach;
+    for (const StandMark& s : scene.stands) {
+        const qint64 apart = core::squaredDistance(s.at, at);
+        if (apart > least) continue;
+        least = apart;
+        nearest = &s;
+    }
+    return nearest ? nearest->at : snapped(scene, at, {}, reach);
+}
+
 std::optional<core::ColonyId> standingAt(const Scene& scene, core::MmPoint at, core::ColonyId carried,
                                          double magnified) {
     std::optional<core::ColonyId> found;

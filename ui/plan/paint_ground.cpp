@@ -57,6 +57,20 @@ void paintGate(QPainter& p, const Camera& camera, core::MmPoint gate, const QFon
     p.drawText(at + QPointF(-metrics.horizontalAdvance(text) / 2, metrics.height() + 2), text);
 }
 
+void paintStand(QPainter& p, const Camera& camera, const StandMark& stand, double magnified, const QFont& font,
+                const look::Colours& c) {
+    const QPointF at = camera.toView(stand.at);
+    const double half = std::max(2.5, 0.2 * magnified * camera.pixelsPerMetre);
+    p.setPen(QPen(c.quiet, 1, half > 5 ? Qt::DashLine : Qt::SolidLine));
+    p.setBrush(Qt::NoBrush);
+    p.drawRect(QRectF(at - QPointF(half, half), QSizeF(2 * half, 2 * half)));
+    const QFontMetricsF metrics(font);
+    if (half < 9 || metrics.horizontalAdvance(stand.name) > 2 * half + 24) return;
+    p.setFont(font);
+    p.setPen(c.quiet);
+    p.drawText(QRectF(at - QPointF(half + 12, half), QSizeF(2 * half + 24, 2 * half)), Qt::AlignCenter, stand.name);
+}
+
 void paintNorth(QPainter& p, const Camera& camera, const QFont& font, const look::Colours& c) {
     const QPointF at(camera.view.width() - 34, 30);
     p.setPen(QPen(c.ink, 1.6, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));

@@ -15,6 +15,9 @@ void paintGrid(QPainter& p, const Camera& camera, const look::Colours& c);
 /// `word` beside it; empty: in the window's language.
 void paintGate(QPainter& p, const Camera& camera, core::MmPoint gate, const QFont& font, const look::Colours& c,
                const QString& word = {});
+/// The outline of a hive that is not there, with the stand's name while there is room.
+void paintStand(QPainter& p, const Camera& camera, const StandMark& stand, double magnified, const QFont& font,
+                const look::Colours& c);
 /// North arrow at the top right, scale bar at the bottom right.
 void paintNorth(QPainter& p, const Camera& camera, const QFont& font, const look::Colours& c);
 void paintScaleBar(QPainter& p, const Camera& camera, const QFont& font, const look::Colours& c);

@@ -94,6 +94,7 @@ void paintScene(QPainter& p, const Scene& scene, const Layout& layout, const Tex
     p.setRenderHint(QPainter::Antialiasing, true);
     paintGrid(p, camera, c);
     paintGate(p, camera, scene.gate, texts.lineFont(), c, shown.gateWord);
+    for (const StandMark& s : scene.stands) paintStand(p, camera, s, shown.magnified, texts.lineFont(), c);
     p.save();
     p.translate(camera.offset());
     const QRectF seen = camera.visible().adjusted(-40, -60, 40, 40);

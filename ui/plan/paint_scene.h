@@ -16,6 +16,7 @@ struct Shown {
     bool focus = false;                ///< the view has the keyboard
     std::optional<size_t> pickedUp;    ///< drawn as a ghost; its preview is drawn on top by paintPreview
     std::optional<size_t> chosenUnion; ///< drawn heavier
+    double magnified = 1;              ///< hives, against life
     QString gateWord;                  ///< empty: in the window's language
 };
 

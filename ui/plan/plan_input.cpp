@@ -54,6 +54,14 @@ std::optional<size_t> PlanView::unionAt(const QPointF& viewPixel) const {
     return std::nullopt;
 }
 
+const StandMark* PlanView::standAt(const QPointF& viewPixel) const {
+    for (const StandMark& s : m_scene.stands) {
+        const QPointF away = m_camera.toView(s.at) - viewPixel;
+        if (std::hypot(away.x(), away.y()) < std::max(9.0, 0.3 * m_magnified * m_camera.pixelsPerMetre)) return &s;
+    }
+    return nullptr;
+}
+
 void PlanView::choose(std::optional<size_t> hive) {
     const auto id = hive ? std::optional(m_scene.hives[*hive].colony) : std::nullopt;
     setChosen(id);
@@ -68,7 +76,7 @@ void PlanView::mousePressEvent(QMouseEvent* event) {
         setCursor(Qt::ClosedHandCursor);
         return;
     }
-    if (event->button() != Qt::LeftButton) return;
+    if (event->button() != Qt::LeftButton || pressAim(*event)) return;
     if (m_drag.carrying()) setDown(); // a burst of keys is finished by the next press
     if (const auto sign = unionAt(event->position())) return choose(m_scene.unions[*sign].host);
     const auto hive = hiveAt(event->position());
@@ -92,7 +100,8 @@ void PlanView::mouseMoveEvent(QMouseEvent* event) {
         return;
     }
     if (m_drag.state() == DragMachine::State::Idle) {
-        const bool over = hiveAt(event->position()) || unionAt(event->position());
+        if (moveAim(*event)) return;
+        const bool over = hiveAt(event->position()) || unionAt(event->position()) || standAt(event->position());
         setCursor(over ? Qt::PointingHandCursor : Qt::ArrowCursor);
         return;
     }
@@ -127,13 +136,24 @@ void PlanView::showCarry(const Carry& carry) {
 
 void PlanView::mouseReleaseEvent(QMouseEvent* event) {
     if (m_scrollFrom) {
-        if (m_groundPressed && event->button() == Qt::LeftButton) choose(std::nullopt);
+        if (m_groundPressed && event->button() == Qt::LeftButton) clickGround(*event);
         m_groundPressed = false;
         m_scrollFrom.reset();
         unsetCursor();
         return;
     }
+    if (m_aim.gripped()) {
+        m_aim.release();
+        unsetCursor();
+        return showSketch();
+    }
     if (event->button() == Qt::LeftButton) setDown();
+}
+
+void PlanView::clickGround(const QMouseEvent& event) {
+    if (m_aim.on()) return m_aim.click(aimedAt(event, m_camera.toPlan(event.position())));
+    choose(std::nullopt);
+    if (const StandMark* stand = standAt(event.position())) emit standChosen(stand->stand);
 }
 
 void PlanView::setDown() {
@@ -168,7 +188,10 @@ void PlanView::abortCarry() {
 
 void PlanView::mouseDoubleClickEvent(QMouseEvent* event) {
     const auto hive = event->button() == Qt::LeftButton ? hiveAt(event->position()) : std::nullopt;
-    if (hive) emit opened(m_scene.hives[*hive].colony);
+    if (m_aim.on()) return mousePressEvent(event); // two quick clicks are two
+    if (hive) return emit opened(m_scene.hives[*hive].colony);
+    const StandMark* stand = event->button() == Qt::LeftButton ? standAt(event->position()) : nullptr;
+    if (stand) emit standOpened(stand->stand);
 }
 
 void PlanView::wheelEvent(QWheelEvent* event) {
@@ -183,24 +206,25 @@ void PlanView::wheelEvent(QWheelEvent* event) {
     zoomAt(std::pow(1.0016, turn.y()), event->position());
 }
 
-bool PlanView::nudgeKey(QKeyEvent* event) {
-    core::MmPoint way;
-    switch (event->key()) {
+std::optional<core::MmPoint> PlanView::wayOfKey(const QKeyEvent& event) {
+    switch (event.key()) {
     case Qt::Key_Left:
-        way = {-1, 0};
-        break;
+        return core::MmPoint{-1, 0};
     case Qt::Key_Right:
-        way = {1, 0};
-        break;
+        return core::MmPoint{1, 0};
     case Qt::Key_Up:
-        way = {0, 1};
-        break;
+        return core::MmPoint{0, 1};
     case Qt::Key_Down:
-        way = {0, -1};
-        break;
+        return core::MmPoint{0, -1};
     default:
-        return false;
+        return std::nullopt;
     }
+}
+
+bool PlanView::nudgeKey(QKeyEvent* event) {
+    const auto asked = wayOfKey(*event);
+    if (!asked) return false;
+    const core::MmPoint way = *asked;
     if (event->modifiers() & Qt::ControlModifier) {
         scroll(QPointF(-way.x * 60, way.y * 60));
         return true;
@@ -219,7 +243,7 @@ bool PlanView::nudgeKey(QKeyEvent* event) {
 }
 
 void PlanView::keyPressEvent(QKeyEvent* event) {
-    if (nudgeKey(event)) return;
+    if (aimKey(event) || nudgeKey(event)) return;
     const auto hive = chosenAt();
     switch (event->key()) {
     case Qt::Key_Escape:
@@ -254,7 +278,7 @@ void PlanView::focusInEvent(QFocusEvent* event) {
     m_frameStale = true;
     QWidget::focusInEvent(event);
     const bool byTab = event->reason() == Qt::TabFocusReason || event->reason() == Qt::BacktabFocusReason;
-    if (byTab && !chosenAt() && !m_scene.hives.empty())
+    if (byTab && !m_aim.on() && !chosenAt() && !m_scene.hives.empty())
         choose(event->reason() == Qt::TabFocusReason ? size_t{0} : m_scene.hives.size() - 1);
 }
 
@@ -269,7 +293,7 @@ void PlanView::focusOutEvent(QFocusEvent* event) {
 }
 
 bool PlanView::focusNextPrevChild(bool next) {
-    if (!hasFocus()) return QWidget::focusNextPrevChild(next);
+    if (!hasFocus() || m_aim.on()) return QWidget::focusNextPrevChild(next);
     if (m_drag.carrying()) setDown();
     const auto to = neighbourOf(m_scene, chosenAt(), next);
     if (!to) return QWidget::focusNextPrevChild(next);

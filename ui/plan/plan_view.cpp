@@ -50,7 +50,7 @@ void PlanView::setScene(Scene scene) {
     if (m_carry && !scene.find(m_carry->colony)) abortCarry();
     m_scene = std::move(scene);
     m_texts = std::make_unique<Texts>(m_scene, font());
-    m_magnified = magnification(m_scene);
+    m_magnified = magnificationNow();
     m_routed.reset();
     stale();
     if (another || m_fitted) fit();
@@ -75,6 +75,8 @@ void PlanView::setChosen(std::optional<core::ColonyId> colony) {
 void PlanView::fit() {
     QRectF metres(m_scene.gate.x / 1000.0 - 0.4, -m_scene.gate.y / 1000.0 - 0.4, 0.8, 0.8);
     for (const HiveMark& h : m_scene.hives) metres |= QRectF(h.at.x / 1000.0 - 0.4, -h.at.y / 1000.0 - 0.4, 0.8, 0.8);
+    for (const StandMark& s : m_scene.stands) metres |= QRectF(s.at.x / 1000.0 - 0.4, -s.at.y / 1000.0 - 0.4, 0.8, 0.8);
+    metres |= m_sketch.metres();
     m_camera.view = size();
     m_camera.fit(metres, kMargin, kNearest);
     m_fitted = true;
@@ -136,6 +138,7 @@ Shown PlanView::shownNow() const {
     shown.chosen = chosenAt();
     shown.focus = hasFocus();
     shown.chosenUnion = chosenUnion();
+    shown.magnified = m_magnified;
     if (m_carry) shown.pickedUp = m_scene.find(m_carry->colony);
     return shown;
 }
@@ -148,7 +151,7 @@ void PlanView::renderFrame() {
     QPainter p(&m_frame);
     const look::Colours c = look::coloursOf(*this);
     paintScene(p, m_scene, m_layout, *m_texts, m_camera, shownNow(), m_sprites, c);
-    if (m_scene.hives.empty() && !m_emptyText.isEmpty()) {
+    if (m_scene.hives.empty() && !m_emptyText.isEmpty() && m_sketch.sketch().empty()) {
         p.setFont(font());
         p.setPen(c.quiet);
         p.drawText(rect().adjusted(40, 40, -40, -40), Qt::AlignCenter | Qt::TextWordWrap, m_emptyText);
@@ -160,6 +163,7 @@ void PlanView::paintEvent(QPaintEvent*) {
     if (m_frameStale) renderFrame();
     QPainter p(this);
     p.drawPixmap(0, 0, m_frame);
+    m_sketch.paint(p, m_camera, m_magnified, look::coloursOf(*this));
     if (m_carry) drawPreview(p);
 }
 
@@ -185,6 +189,7 @@ void PlanView::resizeEvent(QResizeEvent*) {
 void PlanView::changeEvent(QEvent* event) {
     if (event->type() == QEvent::FontChange) {
         m_texts = std::make_unique<Texts>(m_scene, font());
+        m_sketch.setFont(font());
         m_routed.reset();
     }
     if (event->type() == QEvent::FontChange || event->type() == QEvent::PaletteChange) stale();

@@ -1,9 +1,11 @@
 #pragma once
 
+#include "ui/plan/aim.h"
 #include "ui/plan/camera.h"
 #include "ui/plan/drag_machine.h"
 #include "ui/plan/layout.h"
 #include "ui/plan/paint_scene.h"
+#include "ui/plan/sketch.h"
 
 #include <QPixmap>
 #include <QTimer>
@@ -30,6 +32,11 @@ public:
     void setCarryBarred(const QString& why) { m_carryBarred = why; }
     /// Said in the middle of an empty drawing.
     void setEmptyText(const QString& text);
+    /// Drawn over the yard until it is taken away by an empty one; comes into view, unless it is in the hand.
+    void setSketch(Sketch sketch);
+    const Sketch& sketch() const { return m_sketch.sketch(); }
+    /// While it is on, mouse and keys of the bare ground are its own.
+    Aim& aim() { return m_aim; }
 
     const Camera& camera() const { return m_camera; }
     bool carrying() const { return m_drag.carrying(); }
@@ -47,7 +54,9 @@ signals:
     void carryAsked(core::ColonyId colony, core::MmPoint to);
     void droppedOn(core::ColonyId carried, core::ColonyId onto);
     void said(const QString& sentence);
-    void carryingChanged(bool carrying); ///< other edits wait meanwhile
+    void carryingChanged(bool carrying);   ///< other edits wait meanwhile
+    void standChosen(core::StandId stand); ///< an empty one was clicked
+    void standOpened(core::StandId stand); ///< and twice
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -68,6 +77,7 @@ protected:
 private:
     std::optional<size_t> hiveAt(const QPointF& viewPixel) const;
     std::optional<size_t> unionAt(const QPointF& viewPixel) const;
+    const StandMark* standAt(const QPointF& viewPixel) const;
     std::optional<size_t> chosenAt() const;
     std::optional<size_t> chosenUnion() const;
     void choose(std::optional<size_t> hive);
@@ -75,6 +85,14 @@ private:
     void scroll(const QPointF& pixels);
     void bringIntoView(size_t hive);
     bool nudgeKey(QKeyEvent* event);
+    bool aimKey(QKeyEvent* event);
+    static std::optional<core::MmPoint> wayOfKey(const QKeyEvent& event);
+    void clickGround(const QMouseEvent& event);
+    bool pressAim(const QMouseEvent& event);
+    bool moveAim(const QMouseEvent& event);
+    core::MmPoint aimedAt(const QMouseEvent& event, core::MmPoint at) const;
+    double magnificationNow() const;
+    void showSketch();
     void setDown();
     void abortCarry();
     void showCarry(const Carry& carry);
@@ -104,6 +122,8 @@ private:
     bool m_groundPressed = false;
     QString m_carryBarred;
     QString m_emptyText;
+    Aim m_aim;
+    SketchLayer m_sketch;
     QTimer m_routeSoon;
     QTimer m_nudgeDone;
 };

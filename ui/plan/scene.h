@@ -43,6 +43,13 @@ struct ShakeMark {
     size_t into = 0;
 };
 
+/// A stand that bears no hive.
+struct StandMark {
+    core::StandId stand;
+    QString name;
+    core::MmPoint at;
+};
+
 /// What the drawing of one yard on one day shows, read by painter, table and tests alike.
 struct Scene {
     QString yard;
@@ -50,6 +57,7 @@ struct Scene {
     std::vector<HiveMark> hives; ///< natural order of label
     std::vector<UnionMark> unions;
     std::vector<ShakeMark> shakes;
+    std::vector<StandMark> stands; ///< empty ones, where they are to be drawn
 
     std::optional<size_t> find(core::ColonyId colony) const;
 };
