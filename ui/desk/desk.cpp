@@ -93,7 +93,7 @@ Desk::done(const QString& what,
         if (e.kind() == core::Error::Kind::Book) emit notSaved(e.userMessage());
         throw;
     }
-    return line ? std::optional(line->text) : std::nullopt;
+    return line ? line->text : QString();
 }
 
 void Desk::carry(core::ColonyId colony, core::MmPoint to) {
@@ -104,7 +104,7 @@ void Desk::carry(core::ColonyId colony, core::MmPoint to) {
             return m_session->apply([&](const edit::EditContext& c) { return edit::carryHive(c, colony, to, today()); },
                                     correction);
         });
-        if (text) emit did(*text);
+        if (text && !text->isEmpty()) emit did(*text);
     } catch (const core::Error& e) {
         if (e.kind() == core::Error::Kind::Book || e.kind() == core::Error::Kind::Internal) throw;
         emit said(e.userMessage()); // refused: said where the eye is, the hive is back
@@ -122,11 +122,17 @@ void Desk::explainDrop(core::ColonyId carried, core::ColonyId onto) {
 }
 
 bool Desk::logVisit(const core::Visit& visit) {
-    const auto text = done(tr("Log a visit"), [&](const auto& correction) {
-        return m_session->apply([&](const edit::EditContext& c) { return edit::logVisit(c, visit); }, correction);
-    });
-    if (text) emit did(*text);
-    return text.has_value();
+    return save(tr("Log a visit"), [&](const edit::EditContext& c) { return edit::logVisit(c, visit); });
+}
+
+bool Desk::save(const QString& what, const edit::Edit& edit) {
+    const auto text = done(what, [&](const auto& correction) { return m_session->apply(edit, correction); });
+    if (!text) return false;
+    if (text->isEmpty())
+        emit said(tr("Nothing was changed."));
+    else
+        emit did(*text);
+    return true;
 }
 
 void Desk::undo() {
@@ -134,7 +140,7 @@ void Desk::undo() {
     if (!what) return;
     const auto text =
         done(tr("Undo: %1").arg(*what), [&](const auto& correction) { return m_session->undo(correction); });
-    if (text) emit did(*text);
+    if (text && !text->isEmpty()) emit did(*text);
 }
 
 void Desk::redo() {
@@ -142,7 +148,7 @@ void Desk::redo() {
     if (!what) return;
     const auto text =
         done(tr("Redo: %1").arg(*what), [&](const auto& correction) { return m_session->redo(correction); });
-    if (text) emit did(*text);
+    if (text && !text->isEmpty()) emit did(*text);
 }
 
 } // namespace ui::desk

@@ -43,6 +43,9 @@ public:
     void explainDrop(core::ColonyId carried, core::ColonyId onto);
     /// True where it was saved.
     bool logVisit(const core::Visit& visit);
+    /// Writes what the edit returns and says it; `what` names it where the book wants a correction. False: that was not
+    /// given, and nothing was written. Throws Error as Session::apply.
+    bool save(const QString& what, const core::edit::Edit& edit);
     void undo();
     void redo();
 
@@ -56,7 +59,8 @@ signals:
 
 private:
     void readAgain();
-    /// Runs an edit; asks for a correction where the book wants one. The sentence of what was done.
+    /// Runs an edit; asks for a correction where the book wants one. The sentence of what was done, empty where that
+    /// was nothing; nullopt: the correction was not given.
     std::optional<QString> done(
         const QString& what,
         const std::function<std::optional<core::edit::HistoryLine>(const std::optional<core::edit::Correction>&)>& act);

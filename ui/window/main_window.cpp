@@ -128,7 +128,7 @@ bool MainWindow::importFolder(const QString& folder) {
 void MainWindow::setPlace(Place place) {
     guarded(m_dialogs, [&] {
         if (m_page) m_page->setPlace(place);
-        m_top->setPlace(place);
+        m_top->setPlace(m_page ? m_page->place() : place); // a form not saved keeps the place
         settle();
     });
 }

@@ -2,6 +2,7 @@
 
 #include "ui/board/board.h"
 #include "ui/card/colony_card.h"
+#include "ui/form/form_panel.h"
 #include "ui/plan/plan_view.h"
 #include "ui/table/hive_model.h"
 #include "ui/visit/visit_form.h"
@@ -89,6 +90,8 @@ void WorkPage::buildRight(QSplitter* across) {
     m_right->addWidget(m_card);
     m_right->addWidget(m_board);
     m_right->addWidget(m_form);
+    m_panel = new form::FormPanel(m_right);
+    m_right->addWidget(m_panel);
     across->addWidget(m_right);
 }
 
@@ -116,6 +119,8 @@ void WorkPage::connectRight() {
     connect(m_board, &board::Board::previewAsked, this, &WorkPage::previewAsked);
     connect(m_board, &board::Board::printAsked, this, &WorkPage::printAsked);
     connect(m_board, &board::Board::pdfAsked, this, &WorkPage::pdfAsked);
+    connect(m_panel, &form::FormPanel::said, &m_desk, &desk::Desk::said);
+    connect(m_panel, &form::FormPanel::closed, this, &WorkPage::settleRight);
     connect(m_form, &visit::VisitForm::said, &m_desk, &desk::Desk::said);
     connect(m_form, &visit::VisitForm::leaveAsked, this, &WorkPage::settleRight);
     connect(m_form, &visit::VisitForm::saveAsked, this, [this](const core::Visit& visit) {
@@ -126,6 +131,8 @@ void WorkPage::connectRight() {
 }
 
 void WorkPage::setPlace(Place place) {
+    if (!mayLeaveForm()) return;
+    m_panel->close();
     m_place = place;
     if (place == Place::MergeDay && !m_mergeDay) m_mergeDay = m_desk.likelyMergeDay();
     m_card->setBackShown(place == Place::MergeDay);
@@ -151,7 +158,28 @@ void WorkPage::settleRight() {
     m_plan->setFocus(Qt::OtherFocusReason);
 }
 
+bool WorkPage::formDirty() const {
+    const QWidget* now = m_right->currentWidget();
+    return (now == m_form && m_form->dirty()) || (now == m_panel && m_panel->dirty());
+}
+
+bool WorkPage::mayLeaveForm() {
+    if (!formDirty()) return true;
+    emit m_desk.said(tr("What is typed at the right is not saved: Enter there saves it, Escape twice throws it away."));
+    return false;
+}
+
+form::FormPanel* WorkPage::openForm(std::unique_ptr<form::Form> form) {
+    if (!mayLeaveForm()) return nullptr;
+    m_panel->open(std::move(form), m_desk.today(), [this](const form::Form& typed, const form::Values& values) {
+        return m_desk.save(typed.what(), typed.edit(values));
+    });
+    m_right->setCurrentWidget(m_panel);
+    return m_panel;
+}
+
 void WorkPage::showAll() {
+    m_panel->judgeAgain();
     m_yards->show(m_desk.reading(), m_desk.yard());
     m_plan->setCarryBarred(m_desk.carryBarred());
     m_card->setVisitAllowed(!m_desk.session().readOnly());
@@ -202,6 +230,8 @@ void WorkPage::showCard() {
 
 void WorkPage::openCard(core::ColonyId colony) {
     m_desk.choose(colony);
+    if (!mayLeaveForm()) return;
+    m_panel->close();
     m_right->setCurrentWidget(m_card);
 }
 
@@ -212,6 +242,8 @@ void WorkPage::logVisit() {
         if (!ix) return emit m_desk.said(tr("Choose a hive first: its visit is logged here."));
         if (m_desk.session().readOnly()) return emit m_desk.said(m_desk.carryBarred());
         const core::SnapColony& c = m_desk.reading().snapshot.colony(*ix);
+        if (!mayLeaveForm()) return;
+        m_panel->close();
         visit::VisitPlace place{*chosen,
                                 c.shown,
                                 c.since,

@@ -15,6 +15,10 @@ class Board;
 namespace ui::card {
 class ColonyCard;
 }
+namespace ui::form {
+class Form;
+class FormPanel;
+} // namespace ui::form
 namespace ui::plan {
 class PlanView;
 }
@@ -30,7 +34,7 @@ namespace ui::window {
 
 class YardList;
 
-/// The open book: yards at the left, the plan (and its table) in the middle, card, board or visit form at the right;
+/// The open book: yards at the left, the plan (and its table) in the middle, card, board or form at the right;
 /// one chosen hive for all of them.
 class WorkPage : public QWidget {
     Q_OBJECT
@@ -41,6 +45,12 @@ public:
     Place place() const { return m_place; }
     void setTableShown(bool shown);
     void logVisit();
+    /// Shows the form at the right, beside the plan; saved through the desk. An open form that holds typing stays, and
+    /// nullptr is returned. The panel's valuesChanged() and closed() tell how it goes on.
+    form::FormPanel* openForm(std::unique_ptr<form::Form> form);
+    /// False where a form at the right holds typing that is not saved; says so.
+    bool mayLeaveForm();
+    form::FormPanel* panel() const { return m_panel; }
     plan::PlanView* plan() const { return m_plan; }
     board::Board* board() const { return m_board; }
     YardList* yards() const { return m_yards; }
@@ -64,6 +74,7 @@ private:
     void showCard();
     void openCard(core::ColonyId colony);
     void settleRight();
+    bool formDirty() const;
 
     desk::Desk& m_desk;
     Dialogs& m_dialogs;
@@ -78,6 +89,7 @@ private:
     card::ColonyCard* m_card;
     board::Board* m_board;
     visit::VisitForm* m_form;
+    form::FormPanel* m_panel;
     bool m_telling = false;
 };
 

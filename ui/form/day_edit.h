@@ -1,0 +1,22 @@
+#pragma once
+
+#include "core/base/day.h"
+
+#include <QLineEdit>
+
+namespace ui::form {
+
+/// A day as typed text; up and down go on and back by a day, page up and down by a week.
+class DayEdit : public QLineEdit {
+    Q_OBJECT
+public:
+    DayEdit(core::Day today, QWidget* parent);
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+
+private:
+    core::Day m_today;
+};
+
+} // namespace ui::form
