@@ -90,15 +90,15 @@ Session::~Session() = default;
 std::unique_ptr<Session> Session::create(const QString& path, const Clock& clock) {
     auto own = std::make_unique<Private>();
     own->clock = &clock;
-    own->db = store::Database::create(path);
+    own->begin(store::Database::create(path));
     return std::unique_ptr<Session>(new Session(std::move(own)));
 }
 
 std::unique_ptr<Session> Session::open(const QString& path, const Clock& clock, Access access) {
     auto own = std::make_unique<Private>();
     own->clock = &clock;
-    own->db =
-        store::Database::open(path, access == Access::ReadWrite ? store::Access::ReadWrite : store::Access::ReadOnly);
+    own->begin(
+        store::Database::open(path, access == Access::ReadWrite ? store::Access::ReadWrite : store::Access::ReadOnly));
     return std::unique_ptr<Session>(new Session(std::move(own)));
 }
 

@@ -46,14 +46,21 @@ public:
 
     /// Makes an empty book with the shipped box kinds. Throws Error(Book) where the file exists or cannot be made.
     static std::unique_ptr<Session> create(const QString& path, const Clock& clock);
-    /// Throws Error(Book): missing, not a book, damaged, newer than the program, held by another (ReadWrite).
+    /// Throws Error(Book): missing, not a book, damaged, newer than the program; BookHeld: by another (ReadWrite).
     static std::unique_ptr<Session> open(const QString& path, const Clock& clock, Access access = Access::ReadWrite);
     ~Session() override;
 
     QString path() const;
     bool readOnly() const;
     const Clock& clock() const;
-    void setAuthor(const QString& name); ///< "by" of the history lines from now on
+    /// "by" of the history lines from now on, and whom others are told that has the book.
+    void setAuthor(const QString& name);
+    /// Whether another program has written to the book since this was last asked, or the book opened: read it again
+    /// then. False while something is being written. Throws Error(Book) when the file fails.
+    bool changedElsewhere();
+    /// A session that only reads becomes one that writes; what it shows is to be read again. Throws as open() does, and
+    /// then still reads.
+    void takeOver();
 
     /// Writes what the edit returns. nullopt: nothing changed, no line. Throws Error; then nothing is written.
     /// Error(Correction): the edit alters or deletes a record that a foulbrood hold rests on, and no correction came;

@@ -13,6 +13,12 @@ struct Session::Private {
     QString author;
     mutable std::optional<UndoTops> tops; ///< of the history as it stands; forgotten with each write
 
+    QDateTime since;                  ///< when it was opened, UTC
+    std::optional<qint64> othersSeen; ///< the others' version that was last told of
+
+    /// The book from now on. Says beside it who writes it.
+    void begin(std::unique_ptr<store::Database> opened);
+    void sign() const;
     /// Throws Error(Book) where this session only reads.
     void needWritable() const;
     const UndoTops& undoTops() const;

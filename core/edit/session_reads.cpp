@@ -24,8 +24,6 @@ bool Session::readOnly() const { return d->db->readOnly(); }
 
 const Clock& Session::clock() const { return *d->clock; }
 
-void Session::setAuthor(const QString& name) { d->author = name.trimmed(); }
-
 std::vector<HistoryLine> Session::history(int most) const {
     std::vector<HistoryLine> lines;
     for (const store::HistoryRow& row : store::listHistory(*d->db, most)) lines.push_back(shownLine(row));

@@ -176,6 +176,24 @@ QString Database::bookId() const {
     return statement.step() ? statement.text(0) : QString();
 }
 
+void Database::signLock(const BookHolder& holder) const {
+    if (m_lock) m_lock->sign(holder);
+}
+
+std::optional<qint64> Database::othersVersion() const {
+    sqlite3_busy_timeout(m_handle, 0);
+    sqlite3_stmt* ask = nullptr;
+    int code = sqlite3_prepare_v2(m_handle, "PRAGMA data_version", -1, &ask, nullptr);
+    if (code == SQLITE_OK) code = sqlite3_step(ask);
+    const std::optional<qint64> version =
+        code == SQLITE_ROW ? std::optional<qint64>(sqlite3_column_int64(ask, 0)) : std::nullopt;
+    sqlite3_finalize(ask);
+    sqlite3_busy_timeout(m_handle, kBusyMs);
+    if (!version && (code & 0xff) != SQLITE_BUSY && (code & 0xff) != SQLITE_LOCKED)
+        throw sqliteError(m_handle, code, QStringLiteral("PRAGMA data_version"));
+    return version;
+}
+
 void Database::setCacheMegabytes(int megabytes) const {
     exec(QStringLiteral("PRAGMA cache_size = -%1").arg(megabytes * 1024).toStdString());
 }

@@ -29,8 +29,8 @@ public:
     /// Makes an empty book with the shipped box kinds, whole or not at all, and opens it. Throws Error(Book) where the
     /// file exists or cannot be made.
     static std::unique_ptr<Database> create(const QString& path);
-    /// Throws Error(Book): missing, a folder, not a book, damaged, newer than the program; for ReadWrite also held by
-    /// another or read-only. An older book is backed up and migrated (ReadWrite), or refused (ReadOnly).
+    /// Throws Error(Book): missing, a folder, not a book, damaged, newer than the program; for ReadWrite also
+    /// read-only, or BookHeld by another. An older book is backed up and migrated (ReadWrite), or refused (ReadOnly).
     static std::unique_ptr<Database> open(const QString& path, Access access);
     /// The same with other migrations than the book's.
     static std::unique_ptr<Database> open(const QString& path, Access access, std::span<const Migration> migrations);
@@ -53,6 +53,10 @@ public:
     qint64 number(std::string_view sql) const;
     /// The book's own id, made at random when it was.
     QString bookId() const;
+    /// Says beside the book who has it; nothing where it is only read.
+    void signLock(const BookHolder& holder) const;
+    /// A number that is another once someone else has written to the file; nullopt while that is being done.
+    std::optional<qint64> othersVersion() const;
     /// How much of the file is kept in memory; the more, the faster are large writes.
     void setCacheMegabytes(int megabytes) const;
 
