@@ -24,6 +24,7 @@ const std::map<QString, Allowed> kAllowed = {
     {"core/model", {{"core/base/", "core/model/"}, {"Core"}}},
     {"core/pairing", {{"core/pairing/", "lemon/"}, {}}},
     {"core/rules", {{"core/base/", "core/model/", "core/pairing/", "core/rules/"}, {"Core"}}},
+    {"core/rules/calc", {{"core/base/", "core/model/", "core/rules/calc/"}, {"Core"}}},
     {"core/store", {{"core/base/", "core/model/", "core/store/", "sqlite3.h"}, {"Core", "Sql"}}},
     {"core/edit", {{"core/base/", "core/model/", "core/store/", "core/rules/", "core/edit/"}, {"Core"}}},
     {"core/exchange",
