@@ -1,5 +1,6 @@
 #include "core/rules/cautions.h"
 
+#include "core/rules/calc/mites.h"
 #include "core/rules/nearby.h"
 #include "core/rules/pairs.h"
 
@@ -108,7 +109,7 @@ QString Cautions::mites(ColonyIx c) const {
     const Settings& settings = m_view.s.settings;
     const Millionths limit = m_view.seasonsOf(c).firstHalf ? settings.mitesSpring : settings.mitesFall;
     if (qint64(sample->mites) * 100'000'000 <= limit.value * sample->sample) return {};
-    const double perHundred = 100.0 * sample->mites / sample->sample;
+    const double perHundred = calc::mitesPerHundred({sample->mites, sample->sample});
     return QStringLiteral("%1: %2 mites among %3 bees on %4, %5 in 100, above %6.")
         .arg(m_view.name(c))
         .arg(sample->mites)

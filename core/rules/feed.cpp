@@ -1,5 +1,7 @@
 #include "core/rules/feed.h"
 
+#include "core/rules/calc/feeding.h"
+
 namespace core::rules {
 
 namespace {
@@ -10,9 +12,7 @@ constexpr qint64 kTenth = 100'000;
 
 std::optional<Feed> feedFor(ColonyIx c, qint64 shortBy, const Settings& settings) {
     if (shortBy <= 0) return std::nullopt;
-    const qint64 perLitre = settings.storesKgPerL.value;
-    const qint64 halfLitres = (2 * shortBy + perLitre - 1) / perLitre;
-    return Feed{c, (shortBy + kTenth / 2) / kTenth, static_cast<int>(halfLitres)};
+    return Feed{c, (shortBy + kTenth / 2) / kTenth, calc::halfLitresFor(shortBy, settings.storesKgPerL)};
 }
 
 bool left(const DayView& view, const ColonyFacts& f) {

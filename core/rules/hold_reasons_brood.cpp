@@ -1,5 +1,7 @@
 #include "core/rules/hold_reasons.h"
 
+#include "core/rules/calc/recheck.h"
+
 #include <QCoreApplication>
 #include <QStringList>
 
@@ -54,9 +56,7 @@ Told efbReason(const Evidence& e, const EventFact& fact) {
             ? giftSentence(e, fact, BroodReasons::tr("%1, and the giver was held for European foulbrood that day."),
                            BroodReasons::tr("%1, and the giver was found with European foulbrood on %2."))
             : BroodReasons::tr("%1 showed European foulbrood on %2.").arg(name, isoText(fact.event));
-    const auto treated = e.treated.latestKnown(fact.colony, e.s.on);
-    Day clear = fact.event + e.limits.efbClearDays;
-    if (treated) clear = std::max(clear, *treated + (e.limits.efbClearDays + 1));
+    const Day clear = calc::efbRecheck(fact.event, e.treated.latestKnown(fact.colony, e.s.on), e.limits).check;
     return told({why},
                 BroodReasons::tr("It can be lifted by a clean check of all brood frames, at least %1, or a "
                                  "laboratory's or an inspector's negative for European foulbrood, on or after %2, or "
@@ -71,8 +71,8 @@ Told doubtReason(const Evidence& e, const EventFact& fact) {
         fact.gift ? giftSentence(e, fact, BroodReasons::tr("%1, and the brood of the giver was in doubt that day."),
                                  BroodReasons::tr("%1, and the brood of the giver was in doubt on %2."))
                   : BroodReasons::tr("The brood of %1 was in doubt on %2.").arg(name, isoText(fact.event));
-    const Day check = firstLiftingDay(e, fact.colony, fact.event, e.limits.doubtRecheckDays);
-    const Day negative = fact.gift ? fact.event + e.limits.doubtRecheckDays : fact.event;
+    const auto [negative, check] = calc::doubtRecheck(fact.event, static_cast<bool>(fact.gift),
+                                                      e.treated.latestKnown(fact.colony, e.s.on), e.limits);
     return told(
         {why},
         BroodReasons::tr("It can be lifted by a clean check of all brood frames, at least %1, on or after "

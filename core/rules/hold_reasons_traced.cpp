@@ -1,5 +1,7 @@
 #include "core/rules/hold_reasons.h"
 
+#include "core/rules/calc/recheck.h"
+
 #include <QCoreApplication>
 #include <QStringList>
 
@@ -16,13 +18,12 @@ struct TracedReasons {
 // What the colony itself can bring, its days running from `last`.
 QString ownLift(const Evidence& e, ColonyIx colony, Day last, bool releaseThatDay) {
     const QString release = isoText(releaseThatDay ? last : last + 1);
+    const auto [negative, check] = calc::afbContactRecheck(last, e.treated.latestKnown(colony, e.s.on), e.limits);
     return TracedReasons::tr(
                "a check of all brood frames, at least %1, on or after %2, or a laboratory's or an "
                "inspector's negative on or after %3, or an inspector's release dated on or after %4; with "
                "fewer brood frames or none, only the negative or the release")
-        .arg(QString::number(e.limits.checkFullFrames),
-             isoText(firstLiftingDay(e, colony, last, e.limits.afbRecheckDays)),
-             isoText(last + e.limits.afbOwnResultDays), release);
+        .arg(QString::number(e.limits.checkFullFrames), isoText(check), isoText(negative), release);
 }
 
 QString suspicionLift(const Evidence& e, ColonyIx source) {

@@ -3,8 +3,6 @@
 #include <QCoreApplication>
 #include <QStringList>
 
-#include <algorithm>
-
 namespace core::rules {
 
 namespace {
@@ -84,12 +82,6 @@ QString sourceText(const Evidence& e, const Source& source) {
 
 QString diseaseText(Disease disease) {
     return disease == Disease::Afb ? HoldWords::tr("American foulbrood") : HoldWords::tr("European foulbrood");
-}
-
-Day firstLiftingDay(const Evidence& e, ColonyIx colony, Day last, int days) {
-    const Day first = last + days;
-    const auto treated = e.treated.latestKnown(colony, e.s.on);
-    return treated ? std::max(first, *treated + (e.limits.traceMaskedDays + 1)) : first;
 }
 
 Day lastSign(const Evidence& e, ColonyIx colony) {

@@ -23,8 +23,6 @@ QString chainText(const Evidence& e, const std::vector<Gift>& chain);
 QString sourceText(const Evidence& e, const Source& source);
 QString diseaseText(Disease disease);
 
-/// The first day on which a check would lift a hold whose days run from `last`: after the masking of an antibiotic.
-Day firstLiftingDay(const Evidence& e, ColonyIx colony, Day last, int days);
 /// The day from which on a negative of the colony answers its suspicion: of its last sign.
 Day lastSign(const Evidence& e, ColonyIx colony);
 
