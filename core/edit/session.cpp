@@ -63,7 +63,7 @@ const UndoTops& Session::Private::undoTops() const {
 }
 
 HistoryLine Session::Private::write(const ChangeSet& change, store::HistoryKind kind, std::optional<qint64> of,
-                                    const std::optional<Correction>& why) {
+                                    const std::optional<Correction>& why, const std::function<void()>& written) {
     store::HistoryRow line;
     line.at = clock->nowUtc().toUTC().toString(Qt::ISODateWithMs);
     line.by = why ? why->by.trimmed() : author;
@@ -75,9 +75,11 @@ HistoryLine Session::Private::write(const ChangeSet& change, store::HistoryKind 
     if (why) {
         needReason(*why);
         line.seq = writeChange(*db, change, line);
+        if (written) written();
     } else {
         const CorrectionCheck check(*db, change, clock->today());
         line.seq = writeChange(*db, change, line);
+        if (written) written();
         check.afterwards();
     }
     return shownLine(line);

@@ -72,6 +72,11 @@ public:
     /// Throws Error(Correction) as apply() does. Nothing to undo: does nothing, returns nullopt.
     std::optional<HistoryLine> undo(const std::optional<Correction>& correction = {});
     std::optional<HistoryLine> redo(const std::optional<Correction>& correction = {});
+    /// Takes the edit of any past line back, as a new line, though later ones stand, provided nothing later rests on
+    /// it. Throws Error(BadData) with one sentence that says what does; Error(Correction) as apply().
+    std::optional<HistoryLine> takeBack(qint64 seq, const std::optional<Correction>& correction = {});
+    /// Why takeBack() would be refused, as far as a few reads tell; nullopt: it can be tried.
+    std::optional<QString> takeBackBarred(qint64 seq) const;
     std::vector<HistoryLine> history(int most) const;
 
     // Reads. All throw Error(Book) when the file fails.

@@ -5,6 +5,8 @@
 #include "core/store/database.h"
 #include "core/store/history_rows.h"
 
+#include <functional>
+
 namespace core::edit {
 
 struct Session::Private {
@@ -23,9 +25,10 @@ struct Session::Private {
     void needWritable() const;
     const UndoTops& undoTops() const;
 
-    /// Within the caller's transaction: guard, rows and line. The transaction is then to be committed.
+    /// Within the caller's transaction: guard, rows and line; `written` looks at what is written before the guard does.
+    /// The transaction is then to be committed.
     HistoryLine write(const ChangeSet& change, store::HistoryKind kind, std::optional<qint64> of,
-                      const std::optional<Correction>& why);
+                      const std::optional<Correction>& why, const std::function<void()>& written = {});
 };
 
 HistoryLine shownLine(const store::HistoryRow& row);

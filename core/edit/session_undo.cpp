@@ -2,6 +2,7 @@
 #include "core/edit/edit_checks.h"
 #include "core/edit/session.h"
 #include "core/edit/session_private.h"
+#include "core/edit/take_back.h"
 
 namespace core::edit {
 
@@ -42,6 +43,29 @@ std::optional<HistoryLine> Session::reverse(bool again, const std::optional<Corr
     for (BulkInsert& range : change.bulk) range.row = nullptr;
     emit changed(change);
     return line;
+}
+
+std::optional<HistoryLine> Session::takeBack(qint64 seq, const std::optional<Correction>& correction) {
+    d->needWritable();
+    ChangeSet change;
+    HistoryLine line;
+    {
+        store::Transaction transaction(*d->db);
+        change = takeBackOf(*d->db, seq);
+        line = d->write(change, store::HistoryKind::Undo, seq, correction,
+                        [&] { needSoundBook(*d->db, change, d->clock->today()); });
+        transaction.commit();
+    }
+    d->tops.reset();
+    for (BulkInsert& range : change.bulk) range.row = nullptr;
+    emit changed(change);
+    return line;
+}
+
+std::optional<QString> Session::takeBackBarred(qint64 seq) const {
+    if (readOnly()) return Edits::tr("The book is open for reading only: nothing can be changed here.");
+    const store::ReadTransaction steady(*d->db);
+    return edit::takeBackBarred(*d->db, seq);
 }
 
 } // namespace core::edit

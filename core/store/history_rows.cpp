@@ -11,6 +11,9 @@ constexpr std::array<const char*, 3> kKinds = {"do", "undo", "redo"};
 constexpr const char* kNewest =
     "SELECT seq, at, by_whom, sentence, reason, kind, of_seq FROM history ORDER BY seq DESC LIMIT ?";
 constexpr const char* kOldest = "SELECT seq, at, by_whom, sentence, reason, kind, of_seq FROM history ORDER BY seq";
+constexpr const char* kBefore =
+    "SELECT seq, at, by_whom, sentence, reason, kind, of_seq FROM history WHERE seq < ? ORDER BY seq DESC";
+constexpr const char* kLine = "SELECT seq, at, by_whom, sentence, reason, kind, of_seq FROM history WHERE seq = ?";
 constexpr const char* kOne =
     "SELECT seq, at, by_whom, sentence, reason, kind, of_seq, changes, attachments FROM history WHERE seq = ?";
 constexpr const char* kAdd = "INSERT INTO history (seq, at, by_whom, sentence, reason, kind, of_seq, changes, "
@@ -67,6 +70,24 @@ std::optional<HistoryRow> readHistory(const Database& db, qint64 seq) {
     line.changes = select.blob(7);
     line.attachments = select.blob(8);
     return line;
+}
+
+void eachHistoryBefore(const Database& db, std::optional<qint64> before,
+                       const std::function<bool(const HistoryRow&)>& take) {
+    Statement select = db.prepare(kBefore);
+    select.bind(1, before.value_or(INT64_MAX));
+    while (select.step())
+        if (!take(lineAt(select))) return;
+}
+
+std::optional<HistoryRow> latestOfStep(const Database& db, qint64 doneAs) {
+    // Two indexed reads: the line itself, and the newest that names it.
+    Statement later = db.prepare("SELECT max(seq) FROM history WHERE of_seq = ?");
+    later.bind(1, doneAs);
+    const bool found = later.step() && !later.isNull(0);
+    Statement select = db.prepare(kLine);
+    select.bind(1, found ? later.integer(0) : doneAs);
+    return select.step() ? std::optional(lineAt(select)) : std::nullopt;
 }
 
 QByteArray historyChanges(const Database& db, qint64 seq) {

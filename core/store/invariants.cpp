@@ -1,5 +1,9 @@
 #include "core/store/invariants.h"
 
+#include <algorithm>
+#include <cctype>
+#include <string_view>
+
 namespace core::store {
 
 namespace {
@@ -104,8 +108,26 @@ constexpr Invariant kInvariants[] = {
      "WHERE u.kind <> 'do' AND d.kind IS NOT 'do'"},
 };
 
+/// The query names this table, not only one whose name is longer.
+bool mentions(std::string_view sql, std::string_view table) {
+    const auto letter = [&](size_t at) { return at < sql.size() && (std::isalnum(sql[at]) || sql[at] == '_'); };
+    for (size_t at = sql.find(table); at != sql.npos; at = sql.find(table, at + 1))
+        if ((at == 0 || !letter(at - 1)) && !letter(at + table.size())) return true;
+    return false;
+}
+
 } // namespace
 
 std::span<const Invariant> invariants() { return kInvariants; }
+
+std::optional<QString> firstBroken(const Database& db, const std::set<Table>& tables) {
+    for (const Invariant& invariant : kInvariants) {
+        const auto reads = [&](Table table) { return mentions(invariant.sql, tableName(table)); };
+        if (std::none_of(tables.begin(), tables.end(), reads)) continue;
+        Statement row = db.prepare(invariant.sql);
+        if (row.step()) return QStringLiteral("%1: %2.").arg(QString::fromUtf8(invariant.sentence), row.text(0));
+    }
+    return std::nullopt;
+}
 
 } // namespace core::store

@@ -1,5 +1,12 @@
 #pragma once
 
+#include "core/model/row.h"
+#include "core/store/database.h"
+
+#include <QString>
+
+#include <optional>
+#include <set>
 #include <span>
 
 namespace core::store {
@@ -12,5 +19,8 @@ struct Invariant {
 };
 
 std::span<const Invariant> invariants();
+
+/// What first breaks an invariant that reads one of these tables, as the book's check says it; nullopt: nothing.
+std::optional<QString> firstBroken(const Database& db, const std::set<Table>& tables);
 
 } // namespace core::store

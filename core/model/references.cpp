@@ -1,0 +1,50 @@
+#include "core/model/references.h"
+
+#include <array>
+
+namespace core {
+
+namespace {
+
+constexpr Reference kReferences[] = {
+    {Table::Stand, 0, Table::Yard},      {Table::Colony, 5, Table::BoxKind},   {Table::Placement, 0, Table::Colony},
+    {Table::Placement, 1, Table::Stand}, {Table::Visit, 0, Table::Colony},     {Table::VisitSign, 0, Table::Visit},
+    {Table::Transfer, 1, Table::Colony}, {Table::Transfer, 2, Table::Colony},  {Table::Result, 0, Table::Colony},
+    {Table::Result, 1, Table::Yard},     {Table::Treatment, 0, Table::Colony}, {Table::Treatment, 1, Table::Yard},
+    {Table::Lineage, 2, Table::Colony},  {Table::Lineage, 3, Table::Colony},   {Table::Kit, 0, Table::Yard},
+    {Table::Kit, 3, Table::Colony},
+};
+
+constexpr std::array<size_t, 1> kFirst = {0};
+constexpr std::array<size_t, 1> kSecond = {1};
+constexpr std::array<size_t, 2> kFirstTwo = {0, 1};
+constexpr std::array<size_t, 2> kYardAndKey = {0, 2};
+constexpr std::array<size_t, 2> kKeyAndSince = {1, 2};
+constexpr std::array<size_t, 2> kColonyAndSince = {0, 3};
+constexpr std::array<size_t, 1> kInto = {3};
+
+} // namespace
+
+std::span<const Reference> references() { return kReferences; }
+
+std::span<const UniqueKey> uniqueKeys() {
+    static const std::array<UniqueKey, 14> keys{{
+        {Table::Yard, kSecond, -1, {}},
+        {Table::Stand, kYardAndKey, -1, {}},
+        {Table::BoxKind, kSecond, -1, {}},
+        {Table::Colony, kKeyAndSince, -1, {}},
+        {Table::Colony, kSecond, 3, {}}, // of the living
+        {Table::Placement, kFirst, 5, qint64(1)},
+        {Table::Placement, kColonyAndSince, 5, qint64(0)},
+        {Table::Placement, kFirst, 4, {}},
+        {Table::Placement, kSecond, 4, {}},
+        {Table::Visit, kFirstTwo, -1, {}},
+        {Table::VisitSign, kFirstTwo, -1, {}},
+        {Table::Lineage, kInto, 1, QStringLiteral("divided")},
+        {Table::Setting, kFirst, -1, {}},
+        {Table::Person, kSecond, -1, {}},
+    }};
+    return keys;
+}
+
+} // namespace core
