@@ -10,9 +10,19 @@ namespace ui::desk {
 
 namespace edit = core::edit;
 
-Desk::Desk(std::unique_ptr<edit::Session> session, Dialogs& dialogs)
+namespace {
+constexpr int kPollMs = 1500;
+constexpr int kMostRounds = 5; // of a writer that never rests; the next poll goes on
+} // namespace
+
+Desk::Desk(std::unique_ptr<edit::Session> session, Dialogs& dialogs, QString onlyRead)
     : m_session(std::move(session)), m_dialogs(dialogs), m_day(m_session->clock().today()) {
+    if (m_session->readOnly())
+        m_onlyRead = onlyRead.isEmpty() ? tr("This book is open for reading only.") : std::move(onlyRead);
     readAgain();
+    m_poll.setInterval(kPollMs);
+    connect(&m_poll, &QTimer::timeout, this, &Desk::follow);
+    if (m_session->readOnly()) m_poll.start();
     connect(m_session.get(), &edit::Session::changed, this, [this] { guarded(m_dialogs, [this] { readAgain(); }); });
 }
 
@@ -36,7 +46,7 @@ core::Day Desk::likelyMergeDay() const {
 }
 
 QString Desk::carryBarred() const {
-    if (m_session->readOnly()) return tr("This book is open for reading only.");
+    if (!m_onlyRead.isEmpty()) return m_onlyRead;
     if (!present())
         return tr("This is the yard on %1. Hives are carried in the present: go back to today first.")
             .arg(look::dayText(m_day));
@@ -74,11 +84,43 @@ void Desk::choose(std::optional<core::ColonyId> colony) {
     }
     m_chosen = colony;
     emit chosenChanged();
+    follow();
+}
+
+void Desk::follow() {
+    if (!m_session->readOnly()) return;
+    try {
+        for (int round = 0; round < kMostRounds; ++round) {
+            m_behind = m_session->changedElsewhere() || m_behind;
+            if (!m_behind) return;
+            readAgain();
+            m_behind = false;
+        }
+    } catch (const core::Error& e) {
+        emit said(e.userMessage());
+    }
+}
+
+void Desk::takeOver() {
+    m_session->takeOver();
+    m_poll.stop();
+    m_onlyRead.clear();
+    readAgain();
+}
+
+void Desk::setOnlyRead(const QString& why) {
+    if (!m_session->readOnly()) return;
+    m_onlyRead = why;
+    emit read();
 }
 
 std::optional<QString>
 Desk::done(const QString& what,
            const std::function<std::optional<edit::HistoryLine>(const std::optional<edit::Correction>&)>& act) {
+    if (!m_onlyRead.isEmpty()) {
+        emit said(m_onlyRead);
+        return std::nullopt;
+    }
     std::optional<edit::HistoryLine> line;
     try {
         try {

@@ -5,6 +5,7 @@
 #include "ui/dialogs.h"
 
 #include <QObject>
+#include <QTimer>
 
 #include <memory>
 #include <optional>
@@ -17,7 +18,8 @@ class Desk : public QObject {
     Q_OBJECT
 public:
     /// Throws Error where the book cannot be read.
-    Desk(std::unique_ptr<core::edit::Session> session, Dialogs& dialogs);
+    /// `onlyRead`: why, where the session only reads; said when something is to be changed.
+    Desk(std::unique_ptr<core::edit::Session> session, Dialogs& dialogs, QString onlyRead = {});
     ~Desk() override;
 
     core::edit::Session& session() { return *m_session; }
@@ -30,6 +32,8 @@ public:
     std::optional<core::ColonyId> chosen() const { return m_chosen; }
     /// Where merge day begins: today while counts can still be in force, else the day after the last record.
     core::Day likelyMergeDay() const;
+    /// Why nothing can be changed here; empty: it can.
+    QString onlyRead() const { return m_onlyRead; }
     /// Empty where hives may be carried; else why not.
     QString carryBarred() const;
 
@@ -48,6 +52,13 @@ public:
     bool save(const QString& what, const core::edit::Edit& edit);
     void undo();
     void redo();
+
+    /// Where another may be writing: reads the book again if it was changed, until all that is shown is of one state.
+    /// Done by itself every second and a half, and after each choice.
+    void follow();
+    /// Tries to become the one who writes. Throws Error as Session::takeOver.
+    void takeOver();
+    void setOnlyRead(const QString& why);
 
 signals:
     void read(); ///< the reading is a new one
@@ -68,6 +79,9 @@ private:
     std::unique_ptr<core::edit::Session> m_session;
     Dialogs& m_dialogs;
     Reading m_reading;
+    QString m_onlyRead;
+    bool m_behind = false; ///< another changed the book, and it could not be read since
+    QTimer m_poll;
     core::Day m_day;
     std::optional<core::YardId> m_yard;
     std::optional<core::ColonyId> m_chosen;

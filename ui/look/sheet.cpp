@@ -31,6 +31,8 @@ QString styleSheet(const Colours& c) {
         "QPushButton[place=\"true\"]:checked { color: @ink; font-weight: bold; border-bottom-color: @planned; }"
         "QPushButton[place=\"true\"]:hover { color: @ink; }"
         "QPushButton[place=\"true\"]:focus { color: @ink; border-bottom-color: @ink; }"
+        "QFrame[banner=\"true\"] { background: @paper; border: none; border-left: 6px solid @warn; border-bottom: 1px "
+        "solid @rule; }"
         "QMenuBar { background: transparent; color: @ink; }"
         "QMenuBar::item { background: transparent; padding: 9px 9px; color: @quiet; }"
         "QMenuBar::item:selected { color: @ink; background: @rule; }"
@@ -52,10 +54,9 @@ QString styleSheet(const Colours& c) {
         "QScrollBar::add-line, QScrollBar::sub-line { height: 0; width: 0; }"
         "QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }");
     const std::pair<const char*, QColor> colours[] = {
-        {"@onPlanned", c.onPlanned}, {"@planned", c.planned}, {"@warnText", c.warnText},
-        {"@gridFine", c.gridFine},   {"@quiet", c.quiet},     {"@paper", c.paper},
-        {"@desk", c.desk},           {"@rule", c.rule},       {"@edge", c.pale},
-        {"@pale", c.pale},           {"@ink", c.ink}};
+        {"@onPlanned", c.onPlanned}, {"@planned", c.planned}, {"@warnText", c.warnText}, {"@warn", c.warn},
+        {"@gridFine", c.gridFine},   {"@quiet", c.quiet},     {"@paper", c.paper},       {"@desk", c.desk},
+        {"@rule", c.rule},           {"@edge", c.pale},       {"@pale", c.pale},         {"@ink", c.ink}};
     for (const auto& [name, colour] : colours) sheet.replace(QLatin1StringView(name), colour.name());
     return sheet;
 }

@@ -20,6 +20,8 @@ Commands::Commands(QMenuBar* bar, QWidget* window) : QObject(window), m_window(w
     makeBook = add(book, tr("&New…"), QStringLiteral("Ctrl+N"), tr("Make a new, empty book"));
     openBook = add(book, tr("&Open…"), QStringLiteral("Ctrl+O"), tr("Open a book"));
     m_recent = book->addMenu(tr("&Recent"));
+    tryAgain = add(book, tr("&Try again to change it here"), QStringLiteral("Ctrl+R"),
+                   tr("Where another window has the book: look whether it is gone"));
     book->addSeparator();
     importCsv =
         add(book, tr("&Import CSV files…"), {}, tr("Read yards, colonies and visits from a folder of CSV files"));
@@ -52,6 +54,7 @@ Commands::Commands(QMenuBar* bar, QWidget* window) : QObject(window), m_window(w
 void Commands::setBookOpen(bool open, bool writable) {
     for (QAction* a : {yardPlan, mergeDay, zoomIn, zoomOut, fit, table, preview, print, pdf}) a->setEnabled(open);
     for (QAction* a : {importCsv, logVisit}) a->setEnabled(open && writable);
+    tryAgain->setEnabled(open && !writable);
 }
 
 void Commands::setUndo(const QString& undoText, const QString& redoText) {

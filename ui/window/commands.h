@@ -15,7 +15,7 @@ class Commands : public QObject {
 public:
     Commands(QMenuBar* bar, QWidget* window);
 
-    QAction *makeBook, *openBook, *importCsv, *preview, *print, *pdf, *close;
+    QAction *makeBook, *openBook, *tryAgain, *importCsv, *preview, *print, *pdf, *close;
     QAction *undo, *redo, *logVisit;
     QAction *yardPlan, *mergeDay, *zoomIn, *zoomOut, *fit, *table;
 

@@ -37,18 +37,4 @@ ImportedFolder importFolderInto(core::edit::Session& session, const QString& fol
     return out;
 }
 
-std::unique_ptr<core::edit::Session> openOrRead(const QString& path, const core::Clock& clock) {
-    using core::edit::Session;
-    try {
-        return Session::open(path, clock);
-    } catch (const core::Error&) {
-        try {
-            return Session::open(path, clock, Session::Access::ReadOnly);
-        } catch (const core::Error&) {
-            // for reading neither: what stood against writing is the thing to say
-        }
-        throw;
-    }
-}
-
 } // namespace ui::window

@@ -5,8 +5,6 @@
 #include <QString>
 #include <QStringList>
 
-#include <memory>
-
 namespace ui::window {
 
 struct ImportedFolder {
@@ -17,8 +15,5 @@ struct ImportedFolder {
 
 /// Reads yards.csv, colonies.csv, … of one folder into the book, all or nothing. Throws Error.
 ImportedFolder importFolderInto(core::edit::Session& session, const QString& folder);
-
-/// For writing; where another holds the book, for reading only. Throws Error(Book).
-std::unique_ptr<core::edit::Session> openOrRead(const QString& path, const core::Clock& clock);
 
 } // namespace ui::window

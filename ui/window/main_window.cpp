@@ -4,6 +4,8 @@
 #include "ui/print/worksheet_paper.h"
 #include "ui/window/commands.h"
 #include "ui/window/import_folder.h"
+#include "ui/window/open_book.h"
+#include "ui/window/read_banner.h"
 #include "ui/window/recent_books.h"
 #include "ui/window/status_line.h"
 #include "ui/window/welcome.h"
@@ -36,6 +38,7 @@ MainWindow::MainWindow(const core::Clock& clock, Dialogs& dialogs)
       m_dialogs(dialogs),
       m_paper(print::worksheetPaper()),
       m_top(new TopBar(this)),
+      m_banner(new ReadBanner(this)),
       m_stack(new QStackedWidget(this)),
       m_welcome(new Welcome(m_stack)),
       m_status(new StatusLine(this)) {
@@ -59,6 +62,7 @@ void MainWindow::buildFrame() {
     down->setSpacing(0);
     down->addWidget(m_top);
     down->addWidget(thinRule(all));
+    down->addWidget(m_banner);
     down->addWidget(m_stack, 1);
     down->addWidget(m_status);
     m_stack->addWidget(m_welcome);
@@ -68,7 +72,8 @@ void MainWindow::buildFrame() {
 bool MainWindow::openBook(const QString& path, bool remember) {
     bool opened = false;
     guarded(m_dialogs, [&] {
-        lay(openOrRead(path, m_clock));
+        OpenedBook opening = openOrRead(path, m_clock);
+        lay(std::move(opening.session), opening.onlyRead);
         if (remember) rememberBook(m_desk->session().path());
         opened = true;
     });
@@ -86,8 +91,8 @@ bool MainWindow::makeBook(const QString& path) {
 }
 
 /// The book on the desk; the one before is put away.
-void MainWindow::lay(std::unique_ptr<core::edit::Session> session) {
-    auto desk = std::make_unique<desk::Desk>(std::move(session), m_dialogs);
+void MainWindow::lay(std::unique_ptr<core::edit::Session> session, const QString& onlyRead) {
+    auto desk = std::make_unique<desk::Desk>(std::move(session), m_dialogs, onlyRead);
     delete m_page;
     m_page = nullptr;
     m_desk = std::move(desk);
@@ -95,8 +100,7 @@ void MainWindow::lay(std::unique_ptr<core::edit::Session> session) {
     m_stack->addWidget(m_page);
     connectBook();
     setWindowTitle(tr("%1 – Yardwright").arg(m_desk->session().bookTitle()));
-    say(m_desk->session().readOnly() ? tr("This book is open in another window: here it can only be read.")
-                                     : QString());
+    say(m_desk->onlyRead());
     m_page->setTableShown(m_commands->table->isChecked());
     setPlace(Place::YardPlan);
 }
@@ -150,6 +154,7 @@ void MainWindow::settle() {
     m_status->setBook(!open      ? StatusLine::Book::None
                       : writable ? StatusLine::Book::Writable
                                  : StatusLine::Book::ReadOnly);
+    m_banner->show(open ? m_desk->onlyRead() : QString());
     m_commands->setBookOpen(open, writable);
     m_commands->preview->setEnabled(yards && m_paper.preview);
     m_commands->print->setEnabled(yards && m_paper.print);
@@ -179,6 +184,19 @@ void MainWindow::undo() {
 void MainWindow::redo() {
     guarded(m_dialogs, [this] {
         if (m_desk) m_desk->redo();
+    });
+}
+
+void MainWindow::tryAgain() {
+    guarded(m_dialogs, [this] {
+        if (!m_desk || !m_desk->session().readOnly()) return;
+        try {
+            m_desk->takeOver();
+            say(tr("The book can be changed here now."));
+        } catch (const core::Error& e) {
+            m_desk->setOnlyRead(onlyReadSince(e, m_clock));
+            say(m_desk->onlyRead());
+        }
     });
 }
 

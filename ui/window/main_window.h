@@ -15,6 +15,7 @@ class QStackedWidget;
 namespace ui::window {
 
 class Commands;
+class ReadBanner;
 class StatusLine;
 class Welcome;
 class WorkPage;
@@ -36,6 +37,8 @@ public:
     void setPaper(Paper paper);
     void undo();
     void redo();
+    /// Where the book can only be read: whether it can be written now.
+    void tryAgain();
     void say(const QString& sentence);
 
     desk::Desk* desk() const { return m_desk.get(); }
@@ -44,6 +47,7 @@ public:
     Welcome* welcome() const { return m_welcome; }
     Commands* commands() const { return m_commands; }
     StatusLine* statusLine() const { return m_status; }
+    ReadBanner* banner() const { return m_banner; }
     const Paper& paper() const { return m_paper; }
     QString saying() const; ///< the status line
 
@@ -52,7 +56,7 @@ protected:
 
 private:
     void buildFrame();
-    void lay(std::unique_ptr<core::edit::Session> session);
+    void lay(std::unique_ptr<core::edit::Session> session, const QString& onlyRead = {});
     void connectBook();
     void settle();
     void settleUndo();
@@ -64,6 +68,7 @@ private:
     std::unique_ptr<desk::Desk> m_desk;
     TopBar* m_top;
     Commands* m_commands;
+    ReadBanner* m_banner;
     QStackedWidget* m_stack;
     Welcome* m_welcome;
     WorkPage* m_page = nullptr;

@@ -2,6 +2,7 @@
 
 #include "ui/plan/plan_view.h"
 #include "ui/window/commands.h"
+#include "ui/window/read_banner.h"
 #include "ui/window/to_paper.h"
 #include "ui/window/welcome.h"
 #include "ui/window/work_page.h"
@@ -22,6 +23,8 @@ void wireBook(MainWindow& w, Commands& c, Dialogs& dialogs) {
     });
     QObject::connect(&c, &Commands::recentAsked, &w, [&w](const QString& path) { w.openBook(path); });
     QObject::connect(c.close, &QAction::triggered, &w, &QWidget::close);
+    QObject::connect(c.tryAgain, &QAction::triggered, &w, &MainWindow::tryAgain);
+    QObject::connect(w.banner(), &ReadBanner::tryAgainAsked, &w, &MainWindow::tryAgain);
     const std::pair<QAction*, PaperWay> ways[] = {
         {c.preview, PaperWay::Preview}, {c.print, PaperWay::Print}, {c.pdf, PaperWay::Pdf}};
     for (const auto& [command, way] : ways)
