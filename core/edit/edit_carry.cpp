@@ -66,20 +66,10 @@ const Stand* standAt(const std::vector<Stand>& stands, MmPoint at) {
 
 /// The stand at that point, which the change makes or brings back where there is none.
 Stand standFor(const EditContext& c, YardId yard, const std::vector<Stand>& stands, MmPoint at, ChangeSet& change) {
-    if (const Stand* old = standAt(stands, at)) {
-        Stand now = *old;
-        now.removed = false;
-        if (old->removed) change.rows.push_back(changed(*old, now));
-        return now;
-    }
+    if (const Stand* old = standAt(stands, at)) return standAgain(*old, change);
     const Stand fresh{StandId{c.nextId(Table::Stand)}, yard, nextStandName(stands), at, false};
     change.rows.push_back(added(fresh));
     return fresh;
-}
-
-/// A stand that only this carry made, and that nothing uses once it is left.
-void dropStand(const EditContext& c, const Stand& stand, ColonyId colony, ChangeSet& change) {
-    if (c.placementsAt(stand.id).size() == 1 && c.madeByCarry(stand.id, colony)) change.rows.push_back(deleted(stand));
 }
 
 /// The carry of that day is gone; the placement before it is open again.
@@ -145,7 +135,7 @@ ChangeSet carryHive(const EditContext& c, ColonyId id, MmPoint to, Day day) {
             moveOn(c, s, there.id, day, change);
         }
     }
-    if (s.today) dropStand(c, s.stand, id, change);
+    if (s.today) dropStandOf(c, *s.today, change);
     return change;
 }
 

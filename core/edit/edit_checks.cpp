@@ -2,6 +2,7 @@
 
 #include "core/base/natural_order.h"
 #include "core/edit/edits.h"
+#include "core/edit/row_change.h"
 
 namespace core::edit {
 
@@ -45,6 +46,19 @@ void needLife(const EditContext& c, const Colony& colony, Day day) {
                    .arg(shownName(c, colony, day), isoText(*colony.ended), isoText(day)));
 }
 
+void needFreeLabel(const EditContext& c, const Colony& colony) {
+    for (const Colony& other : c.coloniesLabelled(colony.label)) {
+        const bool before = other.ended && *other.ended < colony.since;
+        const bool after = colony.ended && *colony.ended < other.since;
+        if (other.id == colony.id || before || after) continue;
+        refuse(
+            other.ended
+                ? Edits::tr("%1 is the label of a colony that lived from %2 to %3.")
+                      .arg(other.label, isoText(other.since), isoText(*other.ended))
+                : Edits::tr("%1 is the label of a colony that lives since %2.").arg(other.label, isoText(other.since)));
+    }
+}
+
 QString checkedName(const QString& typed, const QString& what) {
     const QString name = typed.trimmed();
     const auto characters = name.toUcs4().size();
@@ -82,6 +96,28 @@ void needBareGround(const EditContext& c, const std::vector<Stand>& stands, MmPo
                        : Edits::tr("%1 stands there, on stand %2, from %3 on; hives stand at least 0.3 m apart.")
                              .arg(other, stand.name, isoText(p.since)));
         }
+    }
+}
+
+Stand standAgain(const Stand& old, ChangeSet& change) {
+    Stand now = old;
+    now.removed = false;
+    if (old.removed) change.rows.push_back(changed(old, now));
+    return now;
+}
+
+void dropStandOf(const EditContext& c, const Placement& only, ChangeSet& change) {
+    const auto stand = c.stand(only.stand);
+    if (!stand || c.placementsAt(only.stand).size() != 1 || !c.madeByCarry(only.stand, only.colony)) return;
+    change.rows.push_back(deleted(*stand));
+}
+
+void moveFirstPlace(const EditContext& c, ColonyId colony, Day since, ChangeSet& change) {
+    for (const Placement& place : c.placementsOf(colony)) {
+        if (!place.first) continue;
+        Placement now = place;
+        now.since = since;
+        change.rows.push_back(changed(place, now));
     }
 }
 

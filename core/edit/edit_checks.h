@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/base/error.h"
+#include "core/edit/change_set.h"
 #include "core/edit/edit_context.h"
 
 #include <QCoreApplication>
@@ -26,6 +27,10 @@ Yard needYard(const EditContext& c, YardId id);
 /// Refuses a day before its `since` or after its `ended`.
 void needLife(const EditContext& c, const Colony& colony, Day day);
 
+/// A label is unique among colonies on each day; one whose colony ended on a day is free from the next day. Refuses
+/// where another has the colony's label on a day of its life.
+void needFreeLabel(const EditContext& c, const Colony& colony);
+
 /// Trimmed, 1 to 60 characters, no control characters; `what` names the field. A colony's holds no @.
 QString checkedName(const QString& typed, const QString& what);
 /// Refuses a value that is set and not in least..most.
@@ -36,5 +41,12 @@ QString nextStandName(const std::vector<Stand>& stands);
 
 /// Refuses where another colony's hive stands, from that day on, on the stand or nearer to it than kStandApartMm.
 void needBareGround(const EditContext& c, const std::vector<Stand>& stands, MmPoint at, ColonyId own, Day day);
+
+/// The stand as it bears a hive again; adds to the change that it is no longer taken away.
+Stand standAgain(const Stand& old, ChangeSet& change);
+/// Adds to the change: a stand that only this colony's placement made goes with it, where nothing else ever used it.
+void dropStandOf(const EditContext& c, const Placement& only, ChangeSet& change);
+/// Adds to the change: the colony's first place begins that day.
+void moveFirstPlace(const EditContext& c, ColonyId colony, Day since, ChangeSet& change);
 
 } // namespace core::edit

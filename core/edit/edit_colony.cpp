@@ -1,7 +1,10 @@
 #include "core/edit/edit_checks.h"
-#include "core/edit/edit_ending.h"
 #include "core/edit/edits.h"
+#include "core/edit/judge.h"
+#include "core/edit/put_right.h"
 #include "core/edit/row_change.h"
+
+#include <algorithm>
 
 namespace core::edit {
 
@@ -12,39 +15,21 @@ Stand firstStand(const EditContext& c, const Stand& asked, ChangeSet& change) {
     if (asked.id.value > 0) {
         const auto old = c.stand(asked.id);
         if (!old) refuse(Edits::tr("That stand is no longer in the book."));
-        Stand now = *old;
-        now.removed = false;
-        if (old->removed) change.rows.push_back(changed(*old, now));
-        return now;
+        return standAgain(*old, change);
     }
     ChangeSet made = addStand(c, asked.yard, asked.name, asked.at);
     change.rows = std::move(made.rows);
     return fromRow<Stand>(change.rows.back().id, *change.rows.back().after);
 }
 
-/// A label is unique among colonies on each day; one whose colony ended on a day is free from the next day.
-void needFreeLabel(const EditContext& c, const Colony& colony) {
-    for (const Colony& other : c.coloniesLabelled(colony.label)) {
-        const bool before = other.ended && *other.ended < colony.since;
-        const bool after = colony.ended && *colony.ended < other.since;
-        if (before || after) continue;
-        refuse(
-            other.ended
-                ? Edits::tr("%1 is the label of a colony that lived from %2 to %3.")
-                      .arg(other.label, isoText(other.since), isoText(*other.ended))
-                : Edits::tr("%1 is the label of a colony that lives since %2.").arg(other.label, isoText(other.since)));
-    }
-}
-
+/// What is typed of a colony, new or not; its id is set.
 Colony checkedColony(const EditContext& c, const Colony& typed) {
     constexpr int kFirstYear = 1990;
     constexpr int kLastYear = 2100;
     Colony colony = typed;
-    colony.id = ColonyId{c.nextId(Table::Colony)};
     colony.label = checkedName(typed.label, Edits::tr("Colony"));
     if (colony.label.contains(u'@')) refuse(Edits::tr("Colony: a label holds no @."));
     colony.note = typed.note.trimmed();
-    if (colony.ended || colony.end) refuse(Edits::tr("A new colony has no end yet."));
     checkRange(colony.broodBoxes, 1, 2, Edits::tr("Brood boxes"));
     checkRange(colony.queenBorn, kFirstYear, kLastYear, Edits::tr("Year of the queen"));
     if (!c.boxKind(colony.box)) refuse(Edits::tr("That box kind is not in the book."));
@@ -52,11 +37,32 @@ Colony checkedColony(const EditContext& c, const Colony& typed) {
     return colony;
 }
 
+/// Its first place begins with it. A divide says when what it made began.
+void moveBeginning(const EditContext& c, const Colony& colony, Day since, ChangeSet& change) {
+    for (const Lineage& l : c.lineageOf(colony.id))
+        if (l.into == colony.id && l.how == LineageHow::Divided)
+            refuse(Edits::tr("%1 came of a divide of %2 on %3; it begins that day.")
+                       .arg(shownName(c, colony, colony.since), shownName(c, needColony(c, l.colony), l.day),
+                            isoText(l.day)));
+    moveFirstPlace(c, colony.id, since, change);
+}
+
+QString changedText(const EditContext& c, const Colony& old, const Colony& now) {
+    if (old.label != now.label) return Edits::tr("Renamed %1 to %2").arg(old.label, now.label);
+    if (old.since != now.since)
+        return Edits::tr("Put right that %1 began on %2 (was %3)")
+            .arg(shownName(c, old, old.since), isoText(now.since), isoText(old.since));
+    return Edits::tr("Changed %1").arg(shownName(c, old, old.since));
+}
+
 } // namespace
 
 ChangeSet addColony(const EditContext& c, const NewColony& asked) {
     constexpr int kLastHeading = 359;
-    const Colony colony = checkedColony(c, asked.colony);
+    Colony typed = asked.colony;
+    typed.id = ColonyId{c.nextId(Table::Colony)};
+    if (typed.ended || typed.end) refuse(Edits::tr("A new colony has no end yet."));
+    const Colony colony = checkedColony(c, typed);
     checkRange(asked.headingDeg, 0, kLastHeading, Edits::tr("Heading"));
     ChangeSet change;
     const Stand stand = firstStand(c, asked.stand, change);
@@ -69,24 +75,18 @@ ChangeSet addColony(const EditContext& c, const NewColony& asked) {
     return change;
 }
 
-ChangeSet endColony(const EditContext& c, ColonyId id, Day day, EndKind how) {
-    if (how == EndKind::United || how == EndKind::ShakenOut)
-        refuse(Edits::tr("A union or shake-out is recorded with the colony that took the bees."));
-    const Colony colony = needColony(c, id);
-    const QString name = shownName(c, colony, day);
+ChangeSet changeColony(const EditContext& c, const Colony& typed) {
+    const Colony old = needColony(c, typed.id);
+    Colony now = typed;
+    now.ended = old.ended;
+    now.end = old.end;
+    now = checkedColony(c, now);
+    if (now == old) return {};
     ChangeSet change;
-    endOn(c, colony, day, how, change);
-    switch (how) {
-    case EndKind::Destroyed:
-        change.text = Edits::tr("%1 was destroyed on %2").arg(name, isoText(day));
-        break;
-    case EndKind::Sold:
-        change.text = Edits::tr("%1 was sold on %2").arg(name, isoText(day));
-        break;
-    default:
-        change.text = Edits::tr("%1 was found dead on %2").arg(name, isoText(day));
-        break;
-    }
+    if (now.since != old.since) moveBeginning(c, old, now.since, change);
+    change.rows.push_back(changed(old, now));
+    judge(c, change.rows);
+    change.text = changedText(c, old, now);
     return change;
 }
 

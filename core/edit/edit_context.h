@@ -59,6 +59,9 @@ public:
     virtual std::vector<Lineage> lineageOf(ColonyId colony) const = 0;      ///< on either side; by day
     virtual std::vector<Transfer> transfersOf(ColonyId colony) const = 0;   ///< on either side; by day
     virtual std::vector<Treatment> treatmentsOf(ColonyId colony) const = 0; ///< naming it, not its yard; by day
+    virtual std::vector<Treatment> treatmentsOf(YardId yard) const = 0;     ///< naming it; by day
+    virtual std::vector<Result> resultsOf(ColonyId colony) const = 0;       ///< naming it, not its yard; by day
+    virtual std::vector<Result> resultsOf(YardId yard) const = 0;           ///< naming it; by day
     /// The stand was made by the very edit that first put this colony's hive on it.
     virtual bool madeByCarry(StandId stand, ColonyId colony) const = 0;
     virtual std::vector<Visit> visitsOf(ColonyId colony, int most) const = 0; ///< newest first, with signs; −1: all
@@ -68,8 +71,11 @@ public:
     virtual Day boxesSince(ColonyId colony, Day day) const = 0;
 
     // Small wholes.
-    virtual std::vector<Yard> yards() const = 0;       ///< closed ones too, natural order
-    virtual std::vector<BoxKind> boxKinds() const = 0; ///< natural order
+    virtual std::vector<Yard> yards() const = 0;                      ///< closed ones too, natural order
+    virtual std::vector<BoxKind> boxKinds() const = 0;                ///< natural order
+    virtual std::vector<Colony> coloniesIn(BoxKindId kind) const = 0; ///< living and ended
+    /// A visit, of a colony in such boxes, that counts more frames of bees or stores in one box than `frames`.
+    virtual std::optional<VisitId> visitAbove(BoxKindId kind, int frames) const = 0;
     virtual Settings settings() const = 0;
     /// The stored row of a setting: its id and cells (name, value); nullopt while it is at its default.
     virtual std::optional<std::pair<qint64, Row>> settingRow(QStringView name) const = 0;

@@ -5,8 +5,16 @@
 
 namespace core::edit {
 
-/// Adds to the change: the colony ends that day, its place is free. Refuses a colony that has ended, a day outside its
-/// life, and a day before a record that needs it alive.
+/// Adds to the change: the colony ends that day, its place is free. Refuses a colony that has ended, and a day outside
+/// its life. Then judge() the whole change: a record may need it alive.
 void endOn(const EditContext& c, const Colony& colony, Day day, EndKind how, ChangeSet& change);
+
+/// Adds to the change: the colony ended that day, its last place with it; nullopt: it lives, and stands there.
+/// Checks nothing.
+void moveEnd(const EditContext& c, const Colony& colony, std::optional<Day> day, std::optional<EndKind> how,
+             ChangeSet& change);
+/// Adds to the change: the colony lives, where it stood last. Refuses where another hive came there since. Then judge()
+/// the whole change: its label or its stand may be another's.
+void liveAgain(const EditContext& c, const Colony& colony, ChangeSet& change);
 
 } // namespace core::edit

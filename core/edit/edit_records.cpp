@@ -1,5 +1,6 @@
 #include "core/edit/edit_checks.h"
 #include "core/edit/edits.h"
+#include "core/edit/put_right.h"
 #include "core/edit/row_change.h"
 
 namespace core::edit {
@@ -38,7 +39,8 @@ void checkResult(const EditContext& c, const Result& r) {
     if (r.yard && !paper) refuse(Edits::tr("Yard: only an order or a release names a whole yard."));
     if (!r.colony) return;
     const Colony colony = needColony(c, *r.colony);
-    if (r.day < colony.since) needLife(c, colony, r.day);
+    // Comb or a sample of an earlier colony of the label may still be answered for; nothing is older than the label.
+    if (r.day < c.coloniesLabelled(colony.label).front().since) needLife(c, colony, r.day);
 }
 
 Treatment trimmed(const Treatment& typed) {
@@ -51,21 +53,81 @@ Treatment trimmed(const Treatment& typed) {
     return t;
 }
 
+/// The record of this id; refuses where there is none.
+template <class T, class Id> T needRecord(const EditContext& c, Id id) {
+    auto record = c.find<T>(id.value);
+    if (!record) refuse(Edits::tr("That record is no longer in the book."));
+    return *std::move(record);
+}
+
+/// The change of one record; empty where nothing differs.
+template <class T> ChangeSet changeOf(const T& old, const T& now, const QString& text) {
+    return old == now ? ChangeSet{} : ChangeSet{text, {changed(old, now)}, {}, {}, {}};
+}
+
+// What is typed of a record, new or not; its id is set.
+
+Transfer checkedTransfer(const EditContext& c, const Transfer& typed) {
+    constexpr int kMostCount = 1000;
+    Transfer t = typed;
+    t.note = typed.note.trimmed();
+    if (t.from == t.to) refuse(Edits::tr("A transfer goes from one colony to another."));
+    checkGiver(c, needColony(c, t.from), t);
+    needLife(c, needColony(c, t.to), t.day);
+    checkRange(t.count, 1, kMostCount, Edits::tr("Count"));
+    return t;
+}
+
+Result checkedResult(const EditContext& c, const Result& typed) {
+    Result r = typed;
+    r.by = needed(typed.by, Edits::tr("By"));
+    r.paper = typed.paper.trimmed();
+    r.note = typed.note.trimmed();
+    subject(c, r.colony, r.yard, r.day);
+    checkResult(c, r);
+    return r;
+}
+
+Treatment checkedTreatment(const EditContext& c, const Treatment& typed) {
+    Treatment t = trimmed(typed);
+    t.product = needed(t.product, Edits::tr("Product"));
+    t.substance = needed(t.substance, Edits::tr("Substance"));
+    subject(c, t.colony, t.yard, t.day);
+    if (t.colony) needLife(c, needColony(c, *t.colony), t.day);
+    checkQuantity(t.quantity, Edits::tr("Quantity"));
+    checkQuantity(t.quantityBought, Edits::tr("Quantity bought"));
+    checkQuantity(t.disposedQuantity, Edits::tr("Quantity disposed of"));
+    checkRange(t.days, 0, kMostDays, Edits::tr("Days"));
+    checkRange(t.withdrawalDays, 0, kMostDays, Edits::tr("Withdrawal days"));
+    return t;
+}
+
+// The records as the sentences of the history name them.
+
+QString nameOf(const EditContext& c, const Transfer& t) {
+    return Edits::tr("%1 from %2 to %3 on %4")
+        .arg(word(t.what), shownName(c, needColony(c, t.from), t.day), shownName(c, needColony(c, t.to), t.day),
+             isoText(t.day));
+}
+
+QString nameOf(const EditContext& c, const Result& r) {
+    return Edits::tr("%1 %2 (%3) of %4 on %5")
+        .arg(word(r.disease), word(r.verdict), word(r.method), subject(c, r.colony, r.yard, r.day), isoText(r.day));
+}
+
+QString nameOf(const EditContext& c, const Treatment& t) {
+    return Edits::tr("the treatment of %1 with %2 on %3")
+        .arg(subject(c, t.colony, t.yard, t.day), t.product, isoText(t.day));
+}
+
 } // namespace
 
 ChangeSet logTransfer(const EditContext& c, const Transfer& typed) {
-    constexpr int kMostCount = 1000;
-    Transfer t = typed;
+    Transfer t = checkedTransfer(c, typed);
     t.id = TransferId{c.nextId(Table::Transfer)};
-    t.note = typed.note.trimmed();
-    if (t.from == t.to) refuse(Edits::tr("A transfer goes from one colony to another."));
-    const Colony from = needColony(c, t.from);
-    const Colony to = needColony(c, t.to);
-    checkGiver(c, from, t);
-    needLife(c, to, t.day);
-    checkRange(t.count, 1, kMostCount, Edits::tr("Count"));
     return {Edits::tr("Noted that %1 went from %2 to %3 on %4")
-                .arg(word(t.what), shownName(c, from, t.day), shownName(c, to, t.day), isoText(t.day)),
+                .arg(word(t.what), shownName(c, needColony(c, t.from), t.day), shownName(c, needColony(c, t.to), t.day),
+                     isoText(t.day)),
             {added(t)},
             {},
             {},
@@ -73,38 +135,45 @@ ChangeSet logTransfer(const EditContext& c, const Transfer& typed) {
 }
 
 ChangeSet logResult(const EditContext& c, const Result& typed) {
-    Result r = typed;
+    Result r = checkedResult(c, typed);
     r.id = ResultId{c.nextId(Table::Result)};
-    r.by = needed(typed.by, Edits::tr("By"));
-    r.paper = typed.paper.trimmed();
-    r.note = typed.note.trimmed();
-    const QString of = subject(c, r.colony, r.yard, r.day);
-    checkResult(c, r);
-    return {Edits::tr("Noted %1 %2 (%3) of %4 on %5")
-                .arg(word(r.disease), word(r.verdict), word(r.method), of, isoText(r.day)),
-            {added(r)},
-            {},
-            {},
-            {}};
+    return {Edits::tr("Noted %1").arg(nameOf(c, r)), {added(r)}, {}, {}, {}};
 }
 
 ChangeSet logTreatment(const EditContext& c, const Treatment& typed) {
-    Treatment t = trimmed(typed);
+    Treatment t = checkedTreatment(c, typed);
     t.id = TreatmentId{c.nextId(Table::Treatment)};
-    t.product = needed(t.product, Edits::tr("Product"));
-    t.substance = needed(t.substance, Edits::tr("Substance"));
-    const QString of = subject(c, t.colony, t.yard, t.day);
-    if (t.colony) needLife(c, needColony(c, *t.colony), t.day);
-    checkQuantity(t.quantity, Edits::tr("Quantity"));
-    checkQuantity(t.quantityBought, Edits::tr("Quantity bought"));
-    checkQuantity(t.disposedQuantity, Edits::tr("Quantity disposed of"));
-    checkRange(t.days, 0, kMostDays, Edits::tr("Days"));
-    checkRange(t.withdrawalDays, 0, kMostDays, Edits::tr("Withdrawal days"));
-    return {Edits::tr("Noted the treatment of %1 with %2 on %3").arg(of, t.product, isoText(t.day)),
-            {added(t)},
-            {},
-            {},
-            {}};
+    return {Edits::tr("Noted %1").arg(nameOf(c, t)), {added(t)}, {}, {}, {}};
+}
+
+ChangeSet changeTransfer(const EditContext& c, const Transfer& typed) {
+    const auto old = needRecord<Transfer>(c, typed.id);
+    return changeOf(old, checkedTransfer(c, typed), Edits::tr("Changed the transfer of %1").arg(nameOf(c, old)));
+}
+
+ChangeSet changeResult(const EditContext& c, const Result& typed) {
+    const auto old = needRecord<Result>(c, typed.id);
+    return changeOf(old, checkedResult(c, typed), Edits::tr("Changed %1").arg(nameOf(c, old)));
+}
+
+ChangeSet changeTreatment(const EditContext& c, const Treatment& typed) {
+    const auto old = needRecord<Treatment>(c, typed.id);
+    return changeOf(old, checkedTreatment(c, typed), Edits::tr("Changed %1").arg(nameOf(c, old)));
+}
+
+ChangeSet takeBackTransfer(const EditContext& c, TransferId id) {
+    const auto old = needRecord<Transfer>(c, id);
+    return {Edits::tr("Took back the transfer of %1").arg(nameOf(c, old)), {deleted(old)}, {}, {}, {}};
+}
+
+ChangeSet takeBackResult(const EditContext& c, ResultId id) {
+    const auto old = needRecord<Result>(c, id);
+    return {Edits::tr("Took back %1").arg(nameOf(c, old)), {deleted(old)}, {}, {}, {}};
+}
+
+ChangeSet takeBackTreatment(const EditContext& c, TreatmentId id) {
+    const auto old = needRecord<Treatment>(c, id);
+    return {Edits::tr("Took back %1").arg(nameOf(c, old)), {deleted(old)}, {}, {}, {}};
 }
 
 } // namespace core::edit

@@ -1,22 +1,15 @@
 #include "core/edit/edit_checks.h"
 #include "core/edit/edit_ending.h"
 #include "core/edit/edits.h"
+#include "core/edit/held.h"
+#include "core/edit/judge.h"
 #include "core/edit/row_change.h"
-#include "core/rules/hold.h"
+
+#include <algorithm>
 
 namespace core::edit {
 
 namespace {
-
-void refuseHeld(const EditContext& c, const Colony& a, const Colony& b, Day day) {
-    const Snapshot s = c.snapshot(day);
-    for (const rules::Hold& hold : rules::holds(s)) {
-        const SnapColony& held = s.colony(hold.colony);
-        if (held.id != a.id && held.id != b.id) continue;
-        throw Error(Error::Kind::Hold,
-                    Edits::tr("%1 is held (%2). %3").arg(held.shown, rules::holdWord(hold.kind), hold.because));
-    }
-}
 
 Lineage checkedUnion(const EditContext& c, const Lineage& typed) {
     if (typed.how == LineageHow::Divided) refuse(Edits::tr("A divide is no union."));
@@ -26,6 +19,12 @@ Lineage checkedUnion(const EditContext& c, const Lineage& typed) {
     l.by = typed.by.trimmed();
     l.note = typed.note.trimmed();
     return l;
+}
+
+Colony colonyMade(const ChangeSet& change) {
+    const auto row = std::find_if(change.rows.begin(), change.rows.end(),
+                                  [](const RowChange& r) { return r.table == Table::Colony; });
+    return fromRow<Colony>(row->id, *row->after);
 }
 
 } // namespace
@@ -41,10 +40,31 @@ ChangeSet recordUnion(const EditContext& c, const Lineage& typed) {
     ChangeSet change;
     const bool united = l.how == LineageHow::United;
     endOn(c, colony, l.day, united ? EndKind::United : EndKind::ShakenOut, change);
-    refuseHeld(c, colony, into, l.day);
     change.rows.push_back(added(l));
+    judge(c, change.rows);
+    refuseHeld(c, {colony.id, into.id}, l.day);
     change.text = (united ? Edits::tr("United %1 into %2 on %3") : Edits::tr("Shook %1 out into %2 on %3"))
                       .arg(shownName(c, colony, l.day), shownName(c, into, l.day), isoText(l.day));
+    return change;
+}
+
+ChangeSet recordDivide(const EditContext& c, const Divide& divide) {
+    const Day day = divide.made.colony.since;
+    const Colony from = needColony(c, divide.from);
+    needLife(c, from, day);
+    ChangeSet change = addColony(c, divide.made);
+    const Colony made = colonyMade(change);
+    const Lineage l{LineageId{c.nextId(Table::Lineage)},
+                    day,
+                    LineageHow::Divided,
+                    from.id,
+                    made.id,
+                    divide.by.trimmed(),
+                    divide.note.trimmed()};
+    change.rows.push_back(added(l));
+    judge(c, change.rows);
+    refuseHeld(c, {from.id}, day);
+    change.text = Edits::tr("Divided %1 on %2: made %3").arg(shownName(c, from, day), isoText(day), made.label);
     return change;
 }
 

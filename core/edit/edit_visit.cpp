@@ -1,5 +1,8 @@
+#include "core/edit/after_context.h"
 #include "core/edit/edit_checks.h"
 #include "core/edit/edits.h"
+#include "core/edit/judge.h"
+#include "core/edit/put_right.h"
 #include "core/edit/row_change.h"
 
 namespace core::edit {
@@ -70,18 +73,27 @@ void checkBoxes(const EditContext& c, const Visit& v) {
     if (v.boxes == 1) checkLater(c, v);
 }
 
-void addSigns(const EditContext& c, const Visit& v, ChangeSet& change) {
+/// Rows of the signs that `v` has and `there` (its rows in the book) do not, and the other way round.
+void writeSigns(const EditContext& c, const Visit& v, const std::vector<std::pair<qint64, Row>>& there,
+                ChangeSet& change) {
+    Signs kept;
+    for (const auto& [id, cells] : there) {
+        const auto sign = fromWord<Sign>(std::get<QString>(cells.at(1)));
+        if (sign && v.signs.has(*sign))
+            kept.add(*sign);
+        else
+            change.rows.push_back({Table::VisitSign, id, cells, std::nullopt});
+    }
     qint64 id = c.nextId(Table::VisitSign);
     for (size_t i = 0; i < wordsOf<Sign>().size(); ++i) {
         const auto sign = static_cast<Sign>(i);
-        if (v.signs.has(sign))
+        if (v.signs.has(sign) && !kept.has(sign))
             change.rows.push_back({Table::VisitSign, id++, std::nullopt, Row{v.id.value, word(sign)}});
     }
 }
 
-} // namespace
-
-ChangeSet logVisit(const EditContext& c, const Visit& typed) {
+/// What is typed of a visit, new or not; its id is set. `c`: the book without it.
+Visit checkedVisit(const EditContext& c, const Visit& typed) {
     Visit v = typed;
     v.by = typed.by.trimmed();
     v.note = typed.note.trimmed();
@@ -93,13 +105,55 @@ ChangeSet logVisit(const EditContext& c, const Visit& typed) {
     const auto box = c.boxKind(colony.box);
     checkRanges(v, box ? box->frames : kMostFrames);
     checkBoxes(c, v);
-    v.id = VisitId{c.nextId(Table::Visit)};
-    ChangeSet change{Edits::tr("Logged the visit of %1 on %2").arg(shownName(c, colony, v.day), isoText(v.day)),
-                     {added(v)},
-                     {},
-                     {},
-                     {}};
-    addSigns(c, v, change);
+    return v;
+}
+
+Visit needVisit(const EditContext& c, VisitId id) {
+    auto visit = c.visit(id);
+    if (!visit) refuse(Edits::tr("That visit is no longer in the book."));
+    return *std::move(visit);
+}
+
+QString shownColony(const EditContext& c, ColonyId id, Day day) { return shownName(c, needColony(c, id), day); }
+
+} // namespace
+
+ChangeSet logVisit(const EditContext& c, const Visit& typed) {
+    Visit fresh = typed;
+    fresh.id = VisitId{c.nextId(Table::Visit)};
+    const Visit v = checkedVisit(c, fresh);
+    ChangeSet change;
+    change.text = Edits::tr("Logged the visit of %1 on %2").arg(shownColony(c, v.colony, v.day), isoText(v.day));
+    change.rows.push_back(added(v));
+    writeSigns(c, v, {}, change);
+    return change;
+}
+
+ChangeSet changeVisit(const EditContext& c, const Visit& typed) {
+    const Visit old = needVisit(c, typed.id);
+    if (typed.colony != old.colony)
+        refuse(Edits::tr("A visit stays its colony's: take it back and log it for the other."));
+    const Visit now = checkedVisit(AfterContext(c, {deleted(old)}), typed);
+    ChangeSet change;
+    if (toRow(now) != toRow(old)) change.rows.push_back(changed(old, now));
+    writeSigns(c, now, c.signRows(old.id), change);
+    if (change.empty()) return {};
+    judgeCounts(AfterContext(c, change.rows), needColony(c, old.colony));
+    const QString name = shownColony(c, old.colony, old.day);
+    change.text = old.day == now.day
+                      ? Edits::tr("Changed the visit of %1 on %2").arg(name, isoText(old.day))
+                      : Edits::tr("Moved the visit of %1 from %2 to %3").arg(name, isoText(old.day), isoText(now.day));
+    return change;
+}
+
+ChangeSet takeBackVisit(const EditContext& c, VisitId id) {
+    const Visit old = needVisit(c, id);
+    ChangeSet change;
+    for (const auto& [sign, cells] : c.signRows(id)) change.rows.push_back({Table::VisitSign, sign, cells, {}});
+    change.rows.push_back(deleted(old));
+    judgeCounts(AfterContext(c, change.rows), needColony(c, old.colony));
+    change.text =
+        Edits::tr("Took back the visit of %1 on %2").arg(shownColony(c, old.colony, old.day), isoText(old.day));
     return change;
 }
 

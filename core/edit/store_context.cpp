@@ -62,6 +62,12 @@ std::vector<Transfer> StoreContext::transfersOf(ColonyId colony) const { return 
 
 std::vector<Treatment> StoreContext::treatmentsOf(ColonyId colony) const { return store::treatmentsOf(m_db, colony); }
 
+std::vector<Treatment> StoreContext::treatmentsOf(YardId yard) const { return store::treatmentsOf(m_db, yard); }
+
+std::vector<Result> StoreContext::resultsOf(ColonyId colony) const { return store::resultsOf(m_db, colony); }
+
+std::vector<Result> StoreContext::resultsOf(YardId yard) const { return store::resultsOf(m_db, yard); }
+
 bool StoreContext::madeByCarry(StandId stand, ColonyId colony) const {
     constexpr int kFarthestBack = 2000;
     for (const store::HistoryRow& line : store::listHistory(m_db, kFarthestBack)) {
@@ -103,6 +109,12 @@ Day StoreContext::boxesSince(ColonyId colony, Day day) const { return boxEvent(c
 std::vector<Yard> StoreContext::yards() const { return store::yards(m_db); }
 
 std::vector<BoxKind> StoreContext::boxKinds() const { return store::boxKinds(m_db); }
+
+std::vector<Colony> StoreContext::coloniesIn(BoxKindId kind) const { return store::coloniesIn(m_db, kind); }
+
+std::optional<VisitId> StoreContext::visitAbove(BoxKindId kind, int frames) const {
+    return store::visitAbove(m_db, kind, frames);
+}
 
 Settings StoreContext::settings() const { return store::settings(m_db); }
 

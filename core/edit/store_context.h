@@ -31,6 +31,9 @@ public:
     std::vector<Lineage> lineageOf(ColonyId colony) const override;
     std::vector<Transfer> transfersOf(ColonyId colony) const override;
     std::vector<Treatment> treatmentsOf(ColonyId colony) const override;
+    std::vector<Treatment> treatmentsOf(YardId yard) const override;
+    std::vector<Result> resultsOf(ColonyId colony) const override;
+    std::vector<Result> resultsOf(YardId yard) const override;
     bool madeByCarry(StandId stand, ColonyId colony) const override;
     std::vector<Visit> visitsOf(ColonyId colony, int most) const override;
     int boxesAt(ColonyId colony, Day day, std::optional<int> visited) const override;
@@ -38,6 +41,8 @@ public:
 
     std::vector<Yard> yards() const override;
     std::vector<BoxKind> boxKinds() const override;
+    std::vector<Colony> coloniesIn(BoxKindId kind) const override;
+    std::optional<VisitId> visitAbove(BoxKindId kind, int frames) const override;
     Settings settings() const override;
     std::optional<std::pair<qint64, Row>> settingRow(QStringView name) const override;
     Snapshot snapshot(Day on) const override;

@@ -107,6 +107,10 @@ std::vector<Colony> coloniesLabelled(const Database& db, QStringView label) {
     return all<Colony>(std::move(s));
 }
 
+std::vector<Colony> coloniesIn(const Database& db, BoxKindId kind) {
+    return ofOne<Colony>(db, "WHERE box = ? ORDER BY id", kind);
+}
+
 std::optional<Colony> colonyNamed(const Database& db, QStringView name, Day on) {
     const qsizetype at = name.lastIndexOf(u'@');
     const auto since = at < 0 ? std::optional<Day>(on) : parseIsoDay(name.mid(at + 1));

@@ -31,6 +31,7 @@ std::optional<Yard> yardNamed(const Database& db, QStringView name);
 std::optional<Stand> standNamed(const Database& db, YardId yard, QStringView name);
 std::optional<BoxKind> boxKindNamed(const Database& db, QStringView name);
 std::vector<Colony> coloniesLabelled(const Database& db, QStringView label); ///< by since
+std::vector<Colony> coloniesIn(const Database& db, BoxKindId kind);          ///< living and ended
 /// `LABEL`: the one of that label with the latest `since` on or before `on`; `LABEL@SINCE`: that one, whatever the day.
 std::optional<Colony> colonyNamed(const Database& db, QStringView name, Day on);
 
