@@ -58,6 +58,9 @@ constexpr double kStackWidth = 64;
 /// What to do at the hives, in order, in few words.
 QStringList unionSteps(const SheetInput& in, const rules::Union& u);
 QStringList shakeOutSteps(const SheetInput& in, const rules::ShakeOut& shaken);
+/// Whole kilograms to lift, rounded up, of the hives with a valid weight, and the last limit of common guidance that
+/// the heaviest passes; else empty.
+QString liftText(const SheetInput& in, const rules::Union& u);
 /// What a caution says, after its title.
 QString cautionText(const SheetInput& in, const rules::Caution& caution, const std::vector<ColonyIx>& colonies);
 

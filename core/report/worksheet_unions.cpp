@@ -104,6 +104,8 @@ Block unionStrip(const SheetInput& in, const rules::Union& u) {
     y = pen.paragraph(kLeft, y, wordsWidth, in.say.queen(u.queen, moved, host), kLarge, in.say("Queen:"));
     y = pen.paragraph(kLeft, y, wordsWidth, in.say("both to %1").arg(in.say.direction(u.headingDeg)), kLarge,
                       in.say("Entrances:"));
+    if (const QString lift = liftText(in, u); !lift.isEmpty())
+        y = pen.paragraph(kLeft, y, wordsWidth, lift, kText, in.say("To lift:"));
     if (u.pinned) y = pen.paragraph(kLeft, y, wordsWidth, in.say("This pair was asked for."), kText);
     const double stack = stackDrawing(in, u, pen, in.width - kStackWidth - 1, 4.6);
     const double wide = in.width - kLeft - kInside;

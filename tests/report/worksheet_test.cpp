@@ -132,6 +132,20 @@ TEST(Worksheet, EachPageSaysItsNumberYardDayBookAndRevision) {
     }
 }
 
+// Source: own calculation from the yard's visits: K2, carried, 27 kg; K4's box 29 kg less 5 for floor and lid; K6, in
+// two boxes, 36 less an empty box of 5; K5's box 28 less 5.
+TEST(Worksheet, StripsSayWhatThereIsToLift) {
+    Sample sample = kilnField();
+    const QString text = flowing(pagesFor(sample));
+    for (const char* part :
+         {"K2 27 kg, K4 24 kg; over 25 kg", "K3 26 kg, K11 26 kg; over 25 kg", "K6 up to 31 kg, K5 23 kg; over 25 kg"})
+        EXPECT_TRUE(text.contains(part)) << part << "\nin:\n" << text.toStdString();
+    EXPECT_TRUE(text.contains("none of these is a safe weight"));
+    sample.s.settings.order = core::BoxOrder::WeakerOnTop;
+    for (core::rules::Union& u : sample.plan.unions) std::swap(u.lower, u.upper);
+    EXPECT_TRUE(flowing(pagesFor(sample)).contains("To lift: K2 27 kg; over 25 kg")) << "the host's box stays";
+}
+
 // Source: tests/data/yards/README.md, kiln-field.
 TEST(Worksheet, KilnFieldSaysWhatToDo) {
     const QString text = flowing(pagesFor(kilnField()));
@@ -181,8 +195,9 @@ TEST(Worksheet, AYardWithoutAdviceSaysSo) {
 
 TEST(Worksheet, SpanishHasEveryPhraseThatThePagesUse) {
     QSet<QString> phrases;
-    for (const char* part : {"worksheet", "worksheet_cautions", "worksheet_drawing", "worksheet_holds", "worksheet_kit",
-                             "worksheet_lists", "worksheet_stack", "worksheet_steps", "worksheet_unions"}) {
+    for (const char* part :
+         {"worksheet", "worksheet_cautions", "worksheet_drawing", "worksheet_holds", "worksheet_kit", "worksheet_lift",
+          "worksheet_lists", "worksheet_stack", "worksheet_steps", "worksheet_unions"}) {
         QFile file(QStringLiteral(YW_SOURCE_DIR "/core/report/%1.cpp").arg(part));
         ASSERT_TRUE(file.open(QIODevice::ReadOnly)) << part;
         const QString source = QString::fromUtf8(file.readAll());

@@ -1,0 +1,45 @@
+#include "core/report/worksheet_part.h"
+#include "core/rules/calc/full_box.h"
+#include "core/rules/calc/lift_limits.h"
+
+#include <algorithm>
+#include <cmath>
+
+// What there is to lift at a union, of the hives that were weighed.
+
+namespace core::report {
+
+namespace calc = rules::calc;
+
+namespace {
+
+/// What a union lifts: the hive that is carried, and the host's box where it comes off its floor.
+std::vector<ColonyIx> lifted(const rules::Union& u) {
+    return u.upper == u.host ? std::vector{u.moved, u.host} : std::vector{u.moved};
+}
+
+/// At most: the carried hive with its floor and lid, of two boxes with one; the host's box alone.
+double liftKg(const SheetInput& in, const rules::Union& u, ColonyIx c) {
+    const Settings& settings = in.s.settings;
+    const double box = calc::broodBoxKg(*in.of(c).gross, in.of(c).boxes, settings).high;
+    return std::ceil(box + (c == u.moved ? settings.floorLidKg.real() : 0));
+}
+
+} // namespace
+
+QString liftText(const SheetInput& in, const rules::Union& u) {
+    QStringList loads;
+    double heaviest = 0;
+    for (const ColonyIx c : lifted(u)) {
+        const rules::ColonyFacts& f = in.of(c);
+        if (!f.gross) continue;
+        const double kg = liftKg(in, u, c);
+        loads << (f.boxes == 1 ? in.say("%1 %2 kg") : in.say("%1 up to %2 kg")).arg(in.name(c), QString::number(kg));
+        heaviest = std::max(heaviest, kg);
+    }
+    const QString text = loads.join(QStringLiteral(", "));
+    const auto passed = calc::limitsPassed(heaviest);
+    return passed.empty() ? text : text + in.say("; over %1 kg").arg(passed.back().kg);
+}
+
+} // namespace core::report
