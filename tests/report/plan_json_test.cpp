@@ -1,8 +1,8 @@
 #include "core/report/plan_json.h"
 
 #include "tests/support/csv_snapshot.h"
+#include "tests/support/expected_json.h"
 
-#include <QFile>
 #include <QJsonDocument>
 #include <QRegularExpression>
 
@@ -10,23 +10,18 @@
 
 #include <algorithm>
 #include <random>
-#include <set>
 
 namespace {
 
 using namespace core;
 using tests::support::CsvTables;
+using tests::support::expectSays;
 using tests::support::snapshotOf;
 using tests::support::tablesOfFolder;
+using tests::support::workedAnswer;
 
 QString folderOf(const std::string& yard) {
     return QStringLiteral(YW_TEST_DATA "/yards/") + QString::fromStdString(yard);
-}
-
-QJsonObject expectedOf(const std::string& yard) {
-    QFile file(folderOf(yard) + "/expected.json");
-    EXPECT_TRUE(file.open(QIODevice::ReadOnly));
-    return QJsonDocument::fromJson(file.readAll()).object();
 }
 
 QJsonObject adviceOn(const CsvTables& tables, const QString& on) {
@@ -34,57 +29,18 @@ QJsonObject adviceOn(const CsvTables& tables, const QString& on) {
     return report::planJson(s, rules::advise(s, {}));
 }
 
-std::set<QString> kindsOf(const QJsonArray& list) {
-    std::set<QString> kinds;
-    for (const QJsonValue& caution : list) kinds.insert(caution["kind"].toString());
-    return kinds;
-}
-
-void expectObject(const QJsonObject& expected, const QJsonObject& got, const std::string& where);
-
-void expectValue(const QJsonValue& expected, const QJsonValue& got, const std::string& where) {
-    if (expected.isArray()) {
-        const QJsonArray want = expected.toArray();
-        const QJsonArray have = got.toArray();
-        ASSERT_EQ(want.size(), have.size()) << where;
-        for (qsizetype i = 0; i < want.size(); ++i)
-            expectValue(want[i], have[i], where + "[" + std::to_string(i) + "]");
-    } else if (expected.isObject()) {
-        expectObject(expected.toObject(), got.toObject(), where);
-    } else if (expected.isDouble()) {
-        EXPECT_DOUBLE_EQ(expected.toDouble(), got.toDouble()) << where;
-    } else {
-        EXPECT_EQ(expected, got) << where;
-    }
-}
-
-/// Each key that `expected` names, and `caution_kinds` as the set of kinds of the cautions.
-void expectObject(const QJsonObject& expected, const QJsonObject& got, const std::string& where) {
-    for (const QString& key : expected.keys()) {
-        const std::string here = where + "." + key.toStdString();
-        if (key == "caution_kinds") {
-            std::set<QString> want;
-            for (const QJsonValue& kind : expected[key].toArray()) want.insert(kind.toString());
-            EXPECT_EQ(kindsOf(got["cautions"].toArray()), want) << here;
-            continue;
-        }
-        ASSERT_TRUE(got.contains(key)) << here;
-        expectValue(expected[key], got[key], here);
-    }
-}
-
 class WorkedYard : public testing::TestWithParam<const char*> {};
 
 // Source: tests/data/yards, worked by hand from the rules.
 TEST_P(WorkedYard, SaysWhatWasWorkedByHand) {
-    const QJsonObject expected = expectedOf(GetParam());
-    expectObject(expected, adviceOn(tablesOfFolder(folderOf(GetParam())), expected["on"].toString()), GetParam());
+    const QJsonObject expected = workedAnswer(folderOf(GetParam()));
+    expectSays(adviceOn(tablesOfFolder(folderOf(GetParam())), expected["on"].toString()), expected, GetParam());
 }
 
 // The same rows in any order are the same book.
 TEST_P(WorkedYard, DoesNotDependOnTheOrderOfRows) {
     CsvTables tables = tablesOfFolder(folderOf(GetParam()));
-    const QString on = expectedOf(GetParam())["on"].toString();
+    const QString on = workedAnswer(folderOf(GetParam()))["on"].toString();
     const QJsonObject before = adviceOn(tables, on);
     std::mt19937 random(7);
     for (int round = 0; round < 20; ++round) {

@@ -76,11 +76,12 @@ TEST_F(Aiming, KeysMoveItFromWhereItWasTyped) {
     EXPECT_EQ(moved.size(), 2u);
 }
 
-TEST(AimedAt, AnEmptyStandDrawsItInFromWithinReach) {
+TEST(Snapped, AnEmptyStandDrawsItInFromWithinReach) {
     ui::plan::Scene scene;
     scene.stands = {{{1}, QStringLiteral("1"), {2130, 1070}}, {{2}, QStringLiteral("2"), {2300, 1070}}};
-    EXPECT_EQ(ui::plan::aimed(scene, {2200, 1070}, 300), (core::MmPoint{2130, 1070})) << "the nearest";
-    EXPECT_EQ(ui::plan::aimed(scene, {2551, 1070}, 200), (core::MmPoint{2600, 1100})) << "else the tenth of a metre";
+    EXPECT_EQ(ui::plan::snapped(scene, {2200, 1070}, {}, 300), (core::MmPoint{2130, 1070})) << "the nearest";
+    EXPECT_EQ(ui::plan::snapped(scene, {2551, 1070}, {}, 200), (core::MmPoint{2600, 1100}))
+        << "else the tenth of a metre";
 }
 
 } // namespace

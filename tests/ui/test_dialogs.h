@@ -13,6 +13,7 @@ struct TestDialogs : ui::Dialogs {
     bool expectError = false;
     std::optional<QString> folder;
     std::optional<QString> pdf;
+    std::optional<QString> made; ///< the path of a new book
     QStringList errors;
     QStringList faults;
     QStringList asked;

@@ -28,12 +28,13 @@ struct Option {
 struct Field {
     QString key;
     Kind kind = Kind::Text;
-    QString label = {};                            ///< with its mnemonic
-    QString spoken = {};                           ///< what a screen reader says
-    QString heading = {};                          ///< a group begins with this field
-    QString hint = {};                             ///< shown in the empty field
-    std::vector<Option> options = {};              ///< of Choice, Yard, Colony; of Text: suggestions
-    std::function<bool(const Values&)> shown = {}; ///< not set: always
+    QString label = {};                              ///< with its mnemonic
+    QString spoken = {};                             ///< what a screen reader says
+    QString heading = {};                            ///< a group begins with this field
+    QString hint = {};                               ///< shown in the empty field
+    std::vector<Option> options = {};                ///< of Choice, Yard, Colony; of Text: suggestions
+    std::function<bool(const Values&)> shown = {};   ///< not set: always
+    std::function<QString(const Values&)> note = {}; ///< a quiet line beneath: what the typed text means
 };
 
 /// Something that keeps the values from being saved.

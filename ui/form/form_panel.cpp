@@ -8,6 +8,7 @@
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
+#include <QLineEdit>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -105,13 +106,21 @@ void FormPanel::addRow(QVBoxLayout* all, const Field& field) {
     if (field.kind != Kind::Tick) {
         row.label = wrapped(field.label, page);
         row.label->setBuddy(row.editor);
-        line->addWidget(row.label, 2, field.kind == Kind::LongText ? Qt::AlignTop : Qt::AlignVCenter);
+        if (field.kind != Kind::LongText) row.label->setMinimumHeight(row.editor->sizeHint().height());
+        line->addWidget(row.label, 2, Qt::AlignTop);
     } else {
         line->addStretch(2);
     }
     auto* right = new QVBoxLayout;
     right->setSpacing(2);
-    right->addWidget(row.editor);
+    const bool narrow = row.editor->maximumWidth() < QWIDGETSIZE_MAX;
+    right->addWidget(row.editor, 0, narrow ? Qt::AlignLeft : Qt::Alignment());
+    if (field.note) {
+        row.note = wrapped({}, page, "quiet");
+        row.note->setObjectName(QStringLiteral("note.") + field.key);
+        row.note->hide();
+        right->addWidget(row.note);
+    }
     right->addWidget(row.problem);
     line->addLayout(right, 3);
     all->addLayout(line);
@@ -160,6 +169,11 @@ void FormPanel::setValue(const QString& key, const QString& text) {
     if (FieldRow* row = rowOf(key)) setTyped(*row->editor, text);
 }
 
+void FormPanel::putValue(const QString& key, const QString& value) {
+    m_started[key] = value;
+    setValue(key, value);
+}
+
 bool FormPanel::dirty() const { return m_form && values() != m_started; }
 
 void FormPanel::typedSomething() {
@@ -176,6 +190,7 @@ void FormPanel::judgeAgain() {
     const Values now = values();
     showRows(now);
     showProblems(judged(now));
+    showNotes(now);
     try {
         say(m_meanwhile, m_form->meanwhile().value_or(QString()));
     } catch (const core::Error& e) {
@@ -233,6 +248,12 @@ void FormPanel::showProblems(const std::vector<Problem>& problems) {
 void FormPanel::say(QLabel* label, const QString& text) {
     label->setText(text);
     label->setVisible(!text.isEmpty());
+}
+
+/// Where nothing is wrong in the field.
+void FormPanel::showNotes(const Values& values) {
+    for (FieldRow& row : m_rows)
+        if (row.note) say(row.note, row.shown && row.problem->isHidden() ? row.field.note(values) : QString());
 }
 
 bool FormPanel::askedAbout(const QStringList& odd) {
@@ -303,6 +324,7 @@ void FormPanel::focusFirst() {
     for (const FieldRow& row : m_rows)
         if (row.shown) {
             row.editor->setFocus(Qt::OtherFocusReason);
+            if (auto* line = qobject_cast<QLineEdit*>(row.editor)) line->selectAll(); // typing says it anew
             return;
         }
 }

@@ -32,6 +32,8 @@ public:
     Values values() const;
     /// As if it were typed.
     void setValue(const QString& key, const QString& typed);
+    /// The same, but no typing that could be lost.
+    void putValue(const QString& key, const QString& value);
     bool dirty() const;
     /// The book holds something new: the form is judged again by it.
     void judgeAgain();
@@ -58,7 +60,8 @@ private:
         QLabel* label = nullptr; ///< a tick has its own
         QWidget* editor = nullptr;
         QLabel* problem = nullptr;
-        bool left = false; ///< the focus was in it and went on
+        QLabel* note = nullptr; ///< nullptr: the field has none
+        bool left = false;      ///< the focus was in it and went on
         bool shown = true;
     };
 
@@ -71,6 +74,7 @@ private:
     std::vector<Problem> judged(const Values& values) const;
     bool askedAbout(const QStringList& odd);
     void say(QLabel* label, const QString& text);
+    void showNotes(const Values& values);
     void focusFirst();
     FieldRow* rowOf(const QString& key);
 

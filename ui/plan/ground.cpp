@@ -7,9 +7,22 @@ namespace ui::plan {
 
 namespace {
 qint32 toTenth(qint32 mm) { return static_cast<qint32>(std::lround(mm / 100.0)) * 100; }
+
+const StandMark* nearestStand(const Scene& scene, core::MmPoint at, int reach) {
+    const StandMark* nearest = nullptr;
+    qint64 least = qint64{reach} * reach;
+    for (const StandMark& s : scene.stands) {
+        const qint64 apart = core::squaredDistance(s.at, at);
+        if (apart > least) continue;
+        least = apart;
+        nearest = &s;
+    }
+    return nearest;
+}
 } // namespace
 
 core::MmPoint snapped(const Scene& scene, core::MmPoint at, core::ColonyId carried, int reach) {
+    if (const StandMark* stand = nearestStand(scene, at, reach)) return stand->at;
     core::MmPoint out{toTenth(at.x), toTenth(at.y)};
     int bestX = reach;
     int bestY = reach;
@@ -25,18 +38,6 @@ core::MmPoint snapped(const Scene& scene, core::MmPoint at, core::ColonyId carri
         }
     }
     return out;
-}
-
-core::MmPoint aimed(const Scene& scene, core::MmPoint at, int reach) {
-    const StandMark* nearest = nullptr;
-    qint64 least = qint64{reach} * reach;
-    for (const StandMark& s : scene.stands) {
-        const qint64 apart = core::squaredDistance(s.at, at);
-        if (apart > least) continue;
-        least = apart;
-        nearest = &s;
-    }
-    return nearest ? nearest->at : snapped(scene, at, {}, reach);
 }
 
 std::optional<core::ColonyId> standingAt(const Scene& scene, core::MmPoint at, core::ColonyId carried,

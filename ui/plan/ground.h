@@ -6,11 +6,9 @@
 
 namespace ui::plan {
 
-/// To the row or column of a hive within `reach` millimetres, else to the next tenth of a metre, each way by itself.
+/// To an empty stand within `reach` millimetres, else to the row or column of a hive within it, else to the next tenth
+/// of a metre, each way by itself.
 core::MmPoint snapped(const Scene& scene, core::MmPoint at, core::ColonyId carried, int reach);
-
-/// Where what is to come would stand: on an empty stand within `reach` millimetres, else as snapped().
-core::MmPoint aimed(const Scene& scene, core::MmPoint at, int reach);
 
 /// The nearest other hive whose body a hive set down at `at` would stand in: closer than it is wide, or closer than
 /// half of what is drawn of it.

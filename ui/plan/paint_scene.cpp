@@ -93,7 +93,7 @@ void paintScene(QPainter& p, const Scene& scene, const Layout& layout, const Tex
                 const Shown& shown, Sprites& sprites, const look::Colours& c) {
     p.setRenderHint(QPainter::Antialiasing, true);
     paintGrid(p, camera, c);
-    paintGate(p, camera, scene.gate, texts.lineFont(), c, shown.gateWord);
+    if (!scene.blank) paintGate(p, camera, scene.gate, texts.lineFont(), c, shown.gateWord);
     for (const StandMark& s : scene.stands) paintStand(p, camera, s, shown.magnified, texts.lineFont(), c);
     p.save();
     p.translate(camera.offset());

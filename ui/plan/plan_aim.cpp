@@ -6,6 +6,8 @@
 #include <QKeyEvent>
 #include <QMouseEvent>
 
+#include <cmath>
+
 namespace ui::plan {
 
 namespace {
@@ -14,6 +16,7 @@ constexpr double kComfort = 48; // pixels that a sketch keeps from the edges
 
 void PlanView::setSketch(Sketch sketch) {
     const bool was = m_sketch.sketch().empty();
+    const QSizeF before = m_sketch.metres().size();
     m_sketch.set(std::move(sketch), font());
     const bool follows = m_aim.on() && m_aim.way() == Aim::Way::Follows;
     const double magnified = follows ? m_magnified : magnificationNow();
@@ -22,7 +25,13 @@ void PlanView::setSketch(Sketch sketch) {
         m_routed.reset();
         stale();
     }
-    if (!follows && !m_aim.gripped()) showSketch();
+    const QSizeF now = m_sketch.metres().size();
+    const bool another =
+        !now.isEmpty() && std::abs(now.width() - before.width()) + std::abs(now.height() - before.height()) > 1e-6;
+    if (!follows && m_fitted && another && !m_sketch.sketch().hives.empty())
+        fit(); // it grew or shrank: the whole is shown as large as may be
+    else if (!follows && !m_aim.gripped())
+        showSketch();
     if (was != m_sketch.sketch().empty()) stale(); // the text of an empty yard makes room
     update();
 }
@@ -43,12 +52,12 @@ void PlanView::showSketch() {
         m_camera.toView({static_cast<qint32>(metres.left() * 1000), static_cast<qint32>(-metres.top() * 1000)}),
         metres.size() * m_camera.pixelsPerMetre);
     const QRectF comfortable = QRectF(rect()).adjusted(kComfort, kComfort, -kComfort, -kComfort);
-    if (m_fitted || !comfortable.contains(needed)) fit();
+    if (!comfortable.contains(needed)) fit();
 }
 
 core::MmPoint PlanView::aimedAt(const QMouseEvent& event, core::MmPoint at) const {
     if (event.modifiers() & Qt::AltModifier) return at;
-    return aimed(m_scene, at, static_cast<int>(std::min(8000 / m_camera.pixelsPerMetre, 400.0)));
+    return snapped(m_scene, at, {}, static_cast<int>(std::min(8000 / m_camera.pixelsPerMetre, 400.0)));
 }
 
 /// True: the press was the aim's.

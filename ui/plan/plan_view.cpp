@@ -77,6 +77,10 @@ void PlanView::fit() {
     for (const HiveMark& h : m_scene.hives) metres |= QRectF(h.at.x / 1000.0 - 0.4, -h.at.y / 1000.0 - 0.4, 0.8, 0.8);
     for (const StandMark& s : m_scene.stands) metres |= QRectF(s.at.x / 1000.0 - 0.4, -s.at.y / 1000.0 - 0.4, 0.8, 0.8);
     metres |= m_sketch.metres();
+    if (m_scene.hives.empty() && m_sketch.sketch().hives.empty()) { // room to begin in, most of it behind the gate
+        const core::MmPoint gate = m_sketch.sketch().gate.value_or(m_scene.gate);
+        metres |= QRectF(gate.x / 1000.0 - 8, -gate.y / 1000.0 - 8, 16, 11);
+    }
     m_camera.view = size();
     m_camera.fit(metres, kMargin, kNearest);
     m_fitted = true;

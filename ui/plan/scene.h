@@ -54,6 +54,7 @@ struct StandMark {
 struct Scene {
     QString yard;
     core::MmPoint gate;
+    bool blank = false; ///< ground that is no yard yet: no gate
     std::vector<HiveMark> hives; ///< natural order of label
     std::vector<UnionMark> unions;
     std::vector<ShakeMark> shakes;

@@ -93,6 +93,7 @@ void SketchLayer::paint(QPainter& p, const Camera& camera, double magnified, con
         paintGhostHive(p, m_sketch.hives[i], layout.hives[i], layout.detail, c);
     p.setFont(m_texts->labelFont());
     for (size_t i = 0; i < layout.hives.size(); ++i) {
+        if (!layout.hives[i].label.isEmpty()) p.fillRect(layout.hives[i].label.adjusted(-1, 1, 1, -1), c.paper);
         p.setPen(m_sketch.hives[i].refused ? c.warnText : c.planned);
         if (!layout.hives[i].label.isEmpty()) p.drawStaticText(layout.hives[i].label.topLeft(), m_texts->label(i));
     }

@@ -1,5 +1,7 @@
 #include "ui/window/commands.h"
 
+#include "ui/window/yard_commands.h"
+
 #include <QAction>
 #include <QFileInfo>
 #include <QMenu>
@@ -37,6 +39,7 @@ Commands::Commands(QMenuBar* bar, QWidget* window) : QObject(window), m_window(w
     redo = add(edit, tr("&Redo"), QStringLiteral("Ctrl+Shift+Z"), tr("Make the edit again that was taken back"));
     edit->addSeparator();
     logVisit = add(edit, tr("&Log a visit…"), QStringLiteral("Ctrl+L"), tr("Write down a visit of the chosen hive"));
+    m_yards = new YardCommands(bar, window);
     QMenu* view = bar->addMenu(tr("&View"));
     yardPlan = add(view, tr("Yard &plan"), QStringLiteral("Ctrl+1"), tr("The yard as it stands today"));
     mergeDay = add(view, tr("&Merge day"), QStringLiteral("Ctrl+2"), tr("What to unite, and what not to touch"));
@@ -55,6 +58,7 @@ void Commands::setBookOpen(bool open, bool writable) {
     for (QAction* a : {yardPlan, mergeDay, zoomIn, zoomOut, fit, table, preview, print, pdf}) a->setEnabled(open);
     for (QAction* a : {importCsv, logVisit}) a->setEnabled(open && writable);
     tryAgain->setEnabled(open && !writable);
+    m_yards->setBookOpen(open && writable);
 }
 
 void Commands::setUndo(const QString& undoText, const QString& redoText) {

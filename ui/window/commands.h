@@ -9,6 +9,8 @@ class QMenuBar;
 
 namespace ui::window {
 
+class YardCommands;
+
 /// The window's commands by name, with keys and menus; the window connects them.
 class Commands : public QObject {
     Q_OBJECT
@@ -23,6 +25,8 @@ public:
     void setUndo(const QString& undoText, const QString& redoText);
     void setRecent(const QStringList& paths);
 
+    YardCommands* yards() const { return m_yards; }
+
 signals:
     void recentAsked(const QString& path);
 
@@ -30,6 +34,7 @@ private:
     QAction* add(QMenu* menu, const QString& text, const QString& keys, const QString& tip);
 
     QWidget* m_window;
+    YardCommands* m_yards;
     QMenu* m_recent;
 };
 

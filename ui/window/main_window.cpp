@@ -2,6 +2,7 @@
 
 #include "ui/look/sheet.h"
 #include "ui/print/worksheet_paper.h"
+#include "ui/start/start_desk.h"
 #include "ui/window/commands.h"
 #include "ui/window/import_folder.h"
 #include "ui/window/open_book.h"
@@ -11,6 +12,7 @@
 #include "ui/window/welcome.h"
 #include "ui/window/wiring.h"
 #include "ui/window/work_page.h"
+#include "ui/window/yard_commands.h"
 
 #include <QEvent>
 #include <QFrame>
@@ -113,6 +115,7 @@ void MainWindow::connectBook() {
     connect(m_page, &WorkPage::previewAsked, m_commands->preview, &QAction::trigger);
     connect(m_page, &WorkPage::printAsked, m_commands->print, &QAction::trigger);
     connect(m_page, &WorkPage::pdfAsked, m_commands->pdf, &QAction::trigger);
+    connect(m_page->start(), &start::StartDesk::busyChanged, this, &MainWindow::settle);
     connect(m_page, &WorkPage::carryingChanged, this, &MainWindow::setCarrying);
 }
 
@@ -147,9 +150,11 @@ void MainWindow::settle() {
     const bool open = m_desk != nullptr;
     const bool writable = open && !m_desk->session().readOnly();
     const bool yards = open && !m_desk->reading().snapshot.yards.empty();
+    const bool work = yards || (open && m_page && m_page->start()->busy());
     if (!open) m_welcome->showStart(recentBooks());
-    if (open && !yards) m_welcome->showEmptyBook(m_desk->session().bookTitle());
-    m_stack->setCurrentWidget(yards ? static_cast<QWidget*>(m_page) : m_welcome);
+    if (open && !work) m_welcome->showEmptyBook(m_desk->session().bookTitle());
+    m_commands->yards()->setYards(yards);
+    m_stack->setCurrentWidget(work ? static_cast<QWidget*>(m_page) : m_welcome);
     m_top->setPlacesShown(yards);
     m_status->setBook(!open      ? StatusLine::Book::None
                       : writable ? StatusLine::Book::Writable

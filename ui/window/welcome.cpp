@@ -3,6 +3,7 @@
 #include "ui/look/type.h"
 
 #include <QFileInfo>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -18,6 +19,13 @@ Welcome::Welcome(QWidget* parent) : QWidget(parent) {
     m_column->setSpacing(10);
     across->addWidget(middle);
     across->addStretch(3);
+}
+
+/// Enter presses the button that has the keys, as Space does.
+void Welcome::keyPressEvent(QKeyEvent* event) {
+    auto* button = qobject_cast<QPushButton*>(focusWidget());
+    const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    enter&& button ? button->click() : QWidget::keyPressEvent(event);
 }
 
 void Welcome::clear() {
@@ -48,7 +56,9 @@ void Welcome::showStart(const QStringList& recent) {
     clear();
     addTitle(tr("Yardwright"), tr("A book of your yards: where every hive stands, what was seen at every visit, and "
                                   "what to unite before winter. Make a book to begin, or open one."));
-    connect(addButton(tr("&New book…"), true), &QPushButton::clicked, this, &Welcome::makeAsked);
+    QPushButton* make = addButton(tr("&New book…"), true);
+    connect(make, &QPushButton::clicked, this, &Welcome::makeAsked);
+    make->setFocus(Qt::OtherFocusReason);
     connect(addButton(tr("&Open a book…"), false), &QPushButton::clicked, this, &Welcome::openAsked);
     if (!recent.isEmpty()) {
         auto* label = new QLabel(tr("Opened before"), this);
@@ -67,9 +77,20 @@ void Welcome::showStart(const QStringList& recent) {
 
 void Welcome::showEmptyBook(const QString& title) {
     clear();
-    addTitle(title, tr("This book has no yard yet. Put yards.csv, colonies.csv and visits.csv (a notebook's lists, one "
-                       "row a hive or a visit) into one folder and read them in; everything can be undone."));
-    connect(addButton(tr("&Import CSV files…"), true), &QPushButton::clicked, this, &Welcome::importAsked);
+    addTitle(title,
+             tr("This book has no yard yet. Name your first yard; then its hives are set up on a drawing of it."));
+    QPushButton* yard = addButton(tr("&Name your first yard…"), true);
+    yard->setObjectName(QStringLiteral("nameFirstYard"));
+    connect(yard, &QPushButton::clicked, this, &Welcome::yardAsked);
+    yard->setFocus(Qt::OtherFocusReason);
+    m_column->addSpacing(18);
+    auto* lists = new QLabel(tr("Are your lists on file already? Put yards.csv, colonies.csv and visits.csv (one row a "
+                                "hive or a visit) into one folder and read them in; it can be undone."),
+                             this);
+    lists->setWordWrap(true);
+    lists->setProperty("quiet", true);
+    m_column->addWidget(lists);
+    connect(addButton(tr("&Import CSV files…"), false), &QPushButton::clicked, this, &Welcome::importAsked);
     m_column->addStretch(3);
 }
 

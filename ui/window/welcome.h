@@ -24,7 +24,11 @@ signals:
     void makeAsked();
     void openAsked();
     void importAsked();
+    void yardAsked();
     void recentAsked(const QString& path);
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
 
 private:
     void clear();

@@ -6,6 +6,7 @@
 #include "ui/window/to_paper.h"
 #include "ui/window/welcome.h"
 #include "ui/window/work_page.h"
+#include "ui/window/yard_commands.h"
 
 namespace ui::window {
 
@@ -48,6 +49,7 @@ void wireView(MainWindow& w, Commands& c) {
 
 void wireWelcome(MainWindow& w, const Commands& c) {
     const Welcome* welcome = w.welcome();
+    QObject::connect(welcome, &Welcome::yardAsked, c.yards()->newYard, &QAction::trigger);
     QObject::connect(welcome, &Welcome::makeAsked, c.makeBook, &QAction::trigger);
     QObject::connect(welcome, &Welcome::openAsked, c.openBook, &QAction::trigger);
     QObject::connect(welcome, &Welcome::importAsked, c.importCsv, &QAction::trigger);
@@ -61,6 +63,7 @@ void wire(MainWindow& window, Commands& commands, Dialogs& dialogs) {
     wireBook(window, commands, dialogs);
     wireEdit(window, commands);
     wireView(window, commands);
+    commands.yards()->wire(window, dialogs);
     wireWelcome(window, commands);
     QObject::connect(window.topBar(), &TopBar::undoAsked, &window, &MainWindow::undo);
     QObject::connect(window.topBar(), &TopBar::placeAsked, &window, &MainWindow::setPlace);

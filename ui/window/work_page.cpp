@@ -4,12 +4,15 @@
 #include "ui/card/colony_card.h"
 #include "ui/form/form_panel.h"
 #include "ui/plan/plan_view.h"
+#include "ui/start/empty_yard.h"
+#include "ui/start/start_desk.h"
 #include "ui/table/hive_model.h"
 #include "ui/visit/visit_form.h"
 #include "ui/window/yard_list.h"
 
 #include <QHBoxLayout>
 #include <QHeaderView>
+#include <QPushButton>
 #include <QSplitter>
 #include <QStackedWidget>
 #include <QTableView>
@@ -38,6 +41,7 @@ WorkPage::WorkPage(desk::Desk& desk, Dialogs& dialogs, QWidget* parent)
     connect(m_yards, &YardList::chosen, this, [this](core::YardId yard) { m_desk.setYard(yard); });
     connectPlan();
     connectRight();
+    connectStart();
     connect(&m_desk, &desk::Desk::read, this, &WorkPage::showAll);
     connect(&m_desk, &desk::Desk::yardChanged, this, &WorkPage::showYard);
     connect(&m_desk, &desk::Desk::chosenChanged, this, &WorkPage::showChosen);
@@ -48,7 +52,6 @@ void WorkPage::buildMiddle(QSplitter* across) {
     auto* down = new QSplitter(Qt::Vertical, across);
     down->setHandleWidth(1);
     m_plan = new plan::PlanView(down);
-    m_plan->setEmptyText(tr("No hive stands in this yard on this day."));
     m_table = new QTableView(down);
     m_hives = new table::HiveModel(this);
     m_sorter = new table::HiveSorter(this);
@@ -130,6 +133,34 @@ void WorkPage::connectRight() {
     });
 }
 
+void WorkPage::connectStart() {
+    m_start = new start::StartDesk(
+        m_desk, *m_plan, *m_panel, [this](auto form) { return openForm(std::move(form)) != nullptr; }, this);
+    m_empty = new start::EmptyYard(m_plan);
+    connect(m_start, &start::StartDesk::busyChanged, this, &WorkPage::showYard);
+    connect(m_plan, &plan::PlanView::standChosen, m_start, &start::StartDesk::pickStand);
+    const auto begin = [this](auto work) { return [this, work] { guarded(m_dialogs, [&] { work(); }); }; };
+    connect(m_plan, &plan::PlanView::standOpened, this, [this, begin](core::StandId stand) {
+        m_start->pickStand(stand);
+        begin([this] { m_start->placeHives(); })();
+    });
+    connect(m_empty->rowButton(), &QPushButton::clicked, this, begin([this] { m_start->hiveRow(); }));
+    connect(m_empty->placeButton(), &QPushButton::clicked, this, begin([this] { m_start->placeHives(); }));
+}
+
+/// What to do next in a yard without hives, where something can be done.
+void WorkPage::showEmpty() {
+    const bool empty = m_plan->scene().hives.empty();
+    const bool can = empty && m_desk.yard() && m_desk.carryBarred().isEmpty() && m_place == Place::YardPlan;
+    const auto yard = m_desk.yard() ? m_desk.reading().find(*m_desk.yard()) : std::nullopt;
+    if (yard) m_empty->setYard(m_desk.reading().snapshot.yard(*yard).name);
+    const bool shown = can && !m_start->busy();
+    m_plan->setEmptyText(can ? QString() : tr("No hive stands in this yard on this day."));
+    const bool appears = shown && m_empty->isHidden();
+    m_empty->setVisible(shown);
+    if (appears && m_plan->hasFocus()) m_empty->rowButton()->setFocus(Qt::OtherFocusReason);
+}
+
 void WorkPage::setPlace(Place place) {
     if (!mayLeaveForm()) return;
     m_panel->close();
@@ -191,15 +222,23 @@ void WorkPage::showYard() {
     const auto yard = m_desk.yard() ? r.find(*m_desk.yard()) : std::nullopt;
     m_telling = true;
     m_yards->show(r, m_desk.yard());
-    if (yard) {
+    if (m_start->onBlankGround()) {
+        plan::Scene blank;
+        blank.blank = true;
+        m_plan->setScene(std::move(blank));
+    } else if (yard) {
         const core::rules::Plan* plan = m_place == Place::MergeDay ? &r.plan : nullptr;
-        m_plan->setScene(plan::sceneOf(r.snapshot, *yard, r.facts, r.plan.holds, plan));
+        plan::Scene scene = plan::sceneOf(r.snapshot, *yard, r.facts, r.plan.holds, plan);
+        if (m_place == Place::YardPlan && m_desk.present())
+            guarded(m_dialogs, [&] { scene.stands = start::emptyStands(m_desk, *m_desk.yard()); });
+        m_plan->setScene(std::move(scene));
         m_board->show(r, *yard);
     } else {
         m_plan->setScene({});
     }
     m_hives->show(r, yard);
     m_telling = false;
+    showEmpty();
     showChosen();
 }
 

@@ -22,6 +22,10 @@ class FormPanel;
 namespace ui::plan {
 class PlanView;
 }
+namespace ui::start {
+class EmptyYard;
+class StartDesk;
+} // namespace ui::start
 namespace ui::table {
 class HiveModel;
 class HiveSorter;
@@ -52,6 +56,7 @@ public:
     bool mayLeaveForm();
     form::FormPanel* panel() const { return m_panel; }
     plan::PlanView* plan() const { return m_plan; }
+    start::StartDesk* start() const { return m_start; }
     board::Board* board() const { return m_board; }
     YardList* yards() const { return m_yards; }
     visit::VisitForm* form() const { return m_form; }
@@ -68,6 +73,8 @@ private:
     void buildRight(QSplitter* across);
     void connectPlan();
     void connectRight();
+    void connectStart();
+    void showEmpty();
     void showAll();
     void showYard();
     void showChosen();
@@ -90,6 +97,8 @@ private:
     board::Board* m_board;
     visit::VisitForm* m_form;
     form::FormPanel* m_panel;
+    start::StartDesk* m_start;
+    start::EmptyYard* m_empty;
     bool m_telling = false;
 };
 

@@ -1,0 +1,57 @@
+#include "ui/window/yard_commands.h"
+
+#include "ui/dialogs.h"
+#include "ui/start/start_desk.h"
+#include "ui/window/main_window.h"
+#include "ui/window/wiring.h"
+#include "ui/window/work_page.h"
+
+#include <QAction>
+#include <QMenu>
+#include <QMenuBar>
+
+namespace ui::window {
+
+YardCommands::YardCommands(QMenuBar* bar, QWidget* window) : QObject(window) {
+    QMenu* menu = bar->addMenu(tr("&Yard"));
+    const auto add = [&](const QString& text, const QString& keys, const QString& tip) {
+        QAction* action = menu->addAction(text);
+        if (!keys.isEmpty()) action->setShortcut(QKeySequence(keys));
+        action->setStatusTip(tip);
+        window->addAction(action);
+        return action;
+    };
+    hiveRow = add(tr("Set up a &row of hives…"), QStringLiteral("Ctrl+R"), tr("Hives all alike, evenly spaced"));
+    placeHives = add(tr("&Place hives one by one…"), QStringLiteral("Ctrl+H"),
+                     tr("Click on the drawing where each hive stands"));
+    menu->addSeparator();
+    newYard = add(tr("&New yard…"), QStringLiteral("Ctrl+Shift+N"), tr("Name a yard and say where it is"));
+    changeYard = add(tr("&Change this yard…"), {}, tr("Its name, where it lies, its gate"));
+    setBookOpen(false);
+}
+
+void YardCommands::setBookOpen(bool writable) {
+    m_writable = writable;
+    newYard->setEnabled(writable);
+    setYards(m_any);
+}
+
+void YardCommands::setYards(bool any) {
+    m_any = any;
+    for (QAction* a : {hiveRow, placeHives, changeYard}) a->setEnabled(m_writable && any);
+}
+
+void YardCommands::wire(MainWindow& window, Dialogs& dialogs) {
+    const auto begin = [&](QAction* action, auto work) {
+        onPage(window, action, [&window, &dialogs, work](WorkPage& page) {
+            if (page.place() != Place::YardPlan) window.setPlace(Place::YardPlan);
+            if (page.place() == Place::YardPlan) guarded(dialogs, [&] { work(*page.start()); });
+        });
+    };
+    begin(newYard, [](start::StartDesk& s) { s.newYard(); });
+    begin(changeYard, [](start::StartDesk& s) { s.changeYard(); });
+    begin(hiveRow, [](start::StartDesk& s) { s.hiveRow(); });
+    begin(placeHives, [](start::StartDesk& s) { s.placeHives(); });
+}
+
+} // namespace ui::window
