@@ -136,6 +136,19 @@ ChangeSet reversal(const store::Database& db, qint64 seq) {
     return back;
 }
 
+std::optional<Row> deletedRow(const store::Database& db, qint64 seq, const HistoryRecord& record, Table table,
+                              qint64 id) {
+    for (size_t i = 0; i < record.deleted.size(); ++i) {
+        const RowRange& range = record.deleted[i];
+        if (range.table != table || id < range.firstId || id >= range.firstId + range.count) continue;
+        const auto at = static_cast<size_t>(id - range.firstId);
+        const auto bytes = store::historyPart(db, seq, static_cast<int>(i), static_cast<int>(at / kRowsAPart));
+        const auto rows = bytes ? decodeRows(table, *bytes) : std::vector<Row>();
+        if (at % kRowsAPart < rows.size()) return rows[at % kRowsAPart];
+    }
+    return std::nullopt;
+}
+
 std::vector<Attachment> attachmentsOf(const store::Database& db, qint64 seq) {
     const auto line = store::readHistory(db, seq);
     if (!line || line->attachments.isEmpty()) return {};

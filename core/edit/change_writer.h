@@ -16,6 +16,10 @@ qint64 writeChange(const store::Database& db, const ChangeSet& change, store::Hi
 /// What takes line `seq` back: rows deleted as a range come from the packed parts of that line.
 ChangeSet reversal(const store::Database& db, qint64 seq);
 
+/// The row of this id as line `seq` packed it when it deleted it as part of a range; nullopt: it did not.
+std::optional<Row> deletedRow(const store::Database& db, qint64 seq, const HistoryRecord& record, Table table,
+                              qint64 id);
+
 /// The attachments of a line; none: empty.
 std::vector<Attachment> attachmentsOf(const store::Database& db, qint64 seq);
 

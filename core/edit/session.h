@@ -2,6 +2,7 @@
 
 #include "core/base/clock.h"
 #include "core/edit/change_set.h"
+#include "core/edit/history.h"
 #include "core/model/rows.h"
 #include "core/model/snapshot.h"
 
@@ -25,15 +26,6 @@ using Edit = std::function<ChangeSet(const EditContext&)>;
 struct Correction {
     QString by;
     QString reason;
-};
-
-/// One line of the book's history, newest first when listed.
-struct HistoryLine {
-    qint64 seq = 0;
-    QDateTime at; ///< UTC
-    QString by;
-    QString text;
-    QString reason; ///< of a correction
 };
 
 /// One open book, and its only writer. Every write is one ChangeSet: stale check, one transaction with its history
@@ -77,7 +69,10 @@ public:
     std::optional<HistoryLine> takeBack(qint64 seq, const std::optional<Correction>& correction = {});
     /// Why takeBack() would be refused, as far as a few reads tell; nullopt: it can be tried.
     std::optional<QString> takeBackBarred(qint64 seq) const;
-    std::vector<HistoryLine> history(int most) const;
+    std::vector<HistoryLine> history(int most) const; ///< newest first
+    /// At most `most` lines below `before` (nullopt: from the newest), after a look at no more than `look` of them.
+    HistoryPage historyPage(const HistoryFilter& filter, std::optional<qint64> before, int most, int look) const;
+    std::optional<HistoryDetail> historyDetail(qint64 seq) const;
 
     // Reads. All throw Error(Book) when the file fails.
     Snapshot snapshot(Day on) const;

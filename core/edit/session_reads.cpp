@@ -1,5 +1,7 @@
 #include "core/edit/change_writer.h"
 #include "core/edit/history_check.h"
+#include "core/edit/history_detail.h"
+#include "core/edit/history_reader.h"
 #include "core/edit/session.h"
 #include "core/edit/session_private.h"
 #include "core/edit/store_context.h"
@@ -15,7 +17,15 @@
 namespace core::edit {
 
 HistoryLine shownLine(const store::HistoryRow& row) {
-    return {row.seq, QDateTime::fromString(row.at, Qt::ISODateWithMs), row.by, row.sentence, row.reason};
+    HistoryLine line;
+    line.seq = row.seq;
+    line.at = QDateTime::fromString(row.at, Qt::ISODateWithMs);
+    line.by = row.by;
+    line.text = row.sentence;
+    line.reason = row.reason;
+    line.kind = static_cast<HistoryLine::Kind>(row.kind);
+    line.of = row.ofSeq;
+    return line;
 }
 
 QString Session::path() const { return d->db->path(); }
@@ -28,6 +38,16 @@ std::vector<HistoryLine> Session::history(int most) const {
     std::vector<HistoryLine> lines;
     for (const store::HistoryRow& row : store::listHistory(*d->db, most)) lines.push_back(shownLine(row));
     return lines;
+}
+
+HistoryPage Session::historyPage(const HistoryFilter& filter, std::optional<qint64> before, int most, int look) const {
+    const store::ReadTransaction steady(*d->db);
+    return HistoryReader(*d->db, filter).page(before, most, look);
+}
+
+std::optional<HistoryDetail> Session::historyDetail(qint64 seq) const {
+    const store::ReadTransaction steady(*d->db);
+    return edit::historyDetail(*d->db, seq);
 }
 
 Snapshot Session::snapshot(Day on) const { return store::readSnapshot(*d->db, on); }

@@ -13,6 +13,8 @@ constexpr const char* kNewest =
 constexpr const char* kOldest = "SELECT seq, at, by_whom, sentence, reason, kind, of_seq FROM history ORDER BY seq";
 constexpr const char* kBefore =
     "SELECT seq, at, by_whom, sentence, reason, kind, of_seq FROM history WHERE seq < ? ORDER BY seq DESC";
+constexpr const char* kAfter =
+    "SELECT seq, at, by_whom, sentence, reason, kind, of_seq FROM history WHERE seq > ? ORDER BY seq";
 constexpr const char* kLine = "SELECT seq, at, by_whom, sentence, reason, kind, of_seq FROM history WHERE seq = ?";
 constexpr const char* kOne =
     "SELECT seq, at, by_whom, sentence, reason, kind, of_seq, changes, attachments FROM history WHERE seq = ?";
@@ -76,6 +78,13 @@ void eachHistoryBefore(const Database& db, std::optional<qint64> before,
                        const std::function<bool(const HistoryRow&)>& take) {
     Statement select = db.prepare(kBefore);
     select.bind(1, before.value_or(INT64_MAX));
+    while (select.step())
+        if (!take(lineAt(select))) return;
+}
+
+void eachHistoryAfter(const Database& db, qint64 after, const std::function<bool(const HistoryRow&)>& take) {
+    Statement select = db.prepare(kAfter);
+    select.bind(1, after);
     while (select.step())
         if (!take(lineAt(select))) return;
 }

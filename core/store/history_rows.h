@@ -36,6 +36,8 @@ std::optional<HistoryRow> readHistory(const Database& db, qint64 seq);
 /// Newest first from below `before` on (nullopt: from the newest), without blobs, until `take` says false.
 void eachHistoryBefore(const Database& db, std::optional<qint64> before,
                        const std::function<bool(const HistoryRow&)>& take);
+/// Oldest first from above `after` on, likewise.
+void eachHistoryAfter(const Database& db, qint64 after, const std::function<bool(const HistoryRow&)>& take);
 /// The newest line of a step: the `do` line, or the latest that took it back or did it again. Without blobs.
 std::optional<HistoryRow> latestOfStep(const Database& db, qint64 doneAs);
 /// The changes of one line; a null array when there is none.

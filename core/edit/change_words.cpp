@@ -1,0 +1,202 @@
+#include "core/edit/change_words.h"
+
+#include "core/edit/change_fields.h"
+#include "core/model/row_codec.h"
+#include "core/model/setting_table.h"
+
+#include <QCoreApplication>
+
+namespace core::edit {
+
+namespace {
+
+using How = ChangeWords::How;
+
+struct History {
+    Q_DECLARE_TR_FUNCTIONS(History)
+};
+
+QString notRecorded() { return History::tr("not recorded"); }
+
+std::optional<Day> dayIn(Table table, const Row& row) {
+    const auto columns = columnsOf(table);
+    for (size_t i = 0; i < columns.size(); ++i) {
+        const std::string_view name = columns[i];
+        if (name != "day" && name != "since") continue;
+        const auto* text = std::get_if<QString>(&row[i]);
+        return text ? parseIsoDay(*text) : std::nullopt;
+    }
+    return std::nullopt;
+}
+
+QString numberText(double value) { return QString::number(value, 'g', 12); }
+
+/// A number with its unit.
+QString quantityText(CellKind kind, qint64 n) {
+    switch (kind) {
+    case CellKind::Frames:
+        return (n == 4 ? History::tr("%1 frame") : History::tr("%1 frames"))
+            .arg(framesText(Quarters{static_cast<qint32>(n)}));
+    case CellKind::Kilograms:
+        return History::tr("%1 kg").arg(kilogramsText(Decagrams{static_cast<qint32>(n)}));
+    case CellKind::Metres:
+        return History::tr("%1 m").arg(metresText(Millimetres{static_cast<qint32>(n)}));
+    case CellKind::Millimetres:
+        return History::tr("%1 mm").arg(n);
+    case CellKind::Degrees:
+        return History::tr("%1°").arg(n);
+    case CellKind::YesNo:
+        return n != 0 ? History::tr("yes") : History::tr("no");
+    default:
+        return QString::number(n);
+    }
+}
+
+class Teller {
+public:
+    Teller(const RowChange& change, const RowNames& names) : m_change(change), m_names(names) {
+        m_row = change.after ? &*change.after : &*change.before;
+    }
+
+    ChangeWords tell() const {
+        ChangeWords words;
+        words.what = what();
+        words.how = !m_change.before ? How::Added : m_change.after ? How::Changed : How::TakenAway;
+        const auto fields = fieldsOf(m_change.table);
+        for (size_t i = 0; i < fields.size(); ++i)
+            if (fields[i].kind != CellKind::Hidden) addField(fields[i], i, words.fields);
+        return words;
+    }
+
+private:
+    void addField(const FieldKind& field, size_t column, std::vector<FieldWords>& to) const {
+        const Value* before = m_change.before ? &m_change.before->at(column) : nullptr;
+        const Value* after = m_change.after ? &m_change.after->at(column) : nullptr;
+        if (before && after ? *before == *after : !isRecorded(before) && !isRecorded(after)) return;
+        FieldWords words{QCoreApplication::translate("History", field.label), {}, {}};
+        if (before) words.from = cellText(field.kind, *before);
+        if (after) words.to = cellText(field.kind, *after);
+        if (m_change.table == Table::Setting) addDefault(words);
+        to.push_back(std::move(words));
+    }
+    static bool isRecorded(const Value* value) { return value && !std::holds_alternative<std::monostate>(*value); }
+
+    /// A setting without a row is at its default.
+    void addDefault(FieldWords& words) const {
+        const auto* name = std::get_if<QString>(&m_row->at(0));
+        const SettingInfo* info = name ? settingNamed(*name) : nullptr;
+        if (!info) return;
+        const QString byDefault = History::tr("%1 (the default)").arg(info->defaultValue);
+        if (!words.from) words.from = byDefault;
+        if (!words.to) words.to = byDefault;
+    }
+
+    QString cellText(CellKind kind, const Value& value) const {
+        if (const auto* text = std::get_if<QString>(&value)) return kind == CellKind::Word ? wordText(*text) : *text;
+        if (const auto* real = std::get_if<double>(&value))
+            return kind == CellKind::Degrees ? History::tr("%1°").arg(numberText(*real)) : numberText(*real);
+        const auto* n = std::get_if<qint64>(&value);
+        if (!n) return notRecorded();
+        switch (kind) {
+        case CellKind::Colony:
+            return m_names.colony({*n}, dayIn(m_change.table, *m_row));
+        case CellKind::Yard:
+            return m_names.yard({*n});
+        case CellKind::Stand:
+            return m_names.stand({*n});
+        case CellKind::BoxKind:
+            return m_names.boxKind({*n});
+        case CellKind::Visit:
+            return m_names.visit({*n});
+        default:
+            return quantityText(kind, *n);
+        }
+    }
+
+    template <class T> T row() const { return fromRow<T>(m_change.id, *m_row); }
+
+    QString colonyOrYard(const std::optional<ColonyId>& colony, const std::optional<YardId>& yard, Day day) const {
+        return colony ? m_names.colony(*colony, day)
+                      : History::tr("yard %1").arg(m_names.yard(yard.value_or(YardId{})));
+    }
+    QString placementWhat() const {
+        const auto p = row<Placement>();
+        return (p.first ? History::tr("First place of %1, from %2") : History::tr("Place of %1 from %2"))
+            .arg(m_names.colony(p.colony, p.since), isoText(p.since));
+    }
+    QString lineageWhat() const {
+        const auto l = row<Lineage>();
+        const QString sentence = l.how == LineageHow::United    ? History::tr("Union of %1 into %2 on %3")
+                                 : l.how == LineageHow::Divided ? History::tr("Divide of %1: %2 on %3")
+                                                                : History::tr("Shake-out of %1 into %2 on %3");
+        return sentence.arg(m_names.colony(l.colony, l.day), m_names.colony(l.into, l.day), isoText(l.day));
+    }
+    QString recordWhat() const {
+        switch (m_change.table) {
+        case Table::Visit: {
+            const auto v = row<Visit>();
+            return History::tr("Visit of %1 on %2").arg(m_names.colony(v.colony, v.day), isoText(v.day));
+        }
+        case Table::Transfer: {
+            const auto t = row<Transfer>();
+            return History::tr("Transfer from %1 to %2 on %3")
+                .arg(m_names.colony(t.from, t.day), m_names.colony(t.to, t.day), isoText(t.day));
+        }
+        case Table::Result: {
+            const auto r = row<Result>();
+            const bool official = r.verdict == Verdict::Order || r.verdict == Verdict::Release;
+            return (official ? History::tr("Official %3 for %1 on %2") : History::tr("Result (%3) of %1 on %2"))
+                .arg(colonyOrYard(r.colony, r.yard, r.day), isoText(r.day), wordText(word(r.verdict)));
+        }
+        case Table::Treatment: {
+            const auto t = row<Treatment>();
+            return History::tr("Treatment of %1 on %2").arg(colonyOrYard(t.colony, t.yard, t.day), isoText(t.day));
+        }
+        case Table::Lineage:
+            return lineageWhat();
+        case Table::Placement:
+            return placementWhat();
+        default:
+            return {};
+        }
+    }
+    QString what() const {
+        switch (m_change.table) {
+        case Table::Yard:
+            return History::tr("Yard %1").arg(row<Yard>().name);
+        case Table::Stand: {
+            const auto s = row<Stand>();
+            return History::tr("Stand %1 of %2").arg(s.name, m_names.yard(s.yard));
+        }
+        case Table::BoxKind:
+            return History::tr("Box kind %1").arg(row<BoxKind>().name);
+        case Table::Colony:
+            return History::tr("Colony %1").arg(row<Colony>().label);
+        case Table::VisitSign:
+            return History::tr("Sign at the visit of %1").arg(m_names.visit({std::get<qint64>(m_row->at(0))}));
+        case Table::Kit: {
+            const auto k = row<Kit>();
+            return k.yard ? History::tr("Kit of %1: %2").arg(m_names.yard(*k.yard), k.part)
+                          : History::tr("Kit in the store room: %1").arg(k.part);
+        }
+        case Table::Setting:
+            return History::tr("Setting %1").arg(std::get<QString>(m_row->at(0)));
+        case Table::Person:
+            return History::tr("%1, of the people of the book").arg(row<Person>().name);
+        default:
+            return recordWhat();
+        }
+    }
+
+    const RowChange& m_change;
+    const RowNames& m_names;
+    const Row* m_row;
+};
+
+} // namespace
+
+ChangeWords changeWords(const RowChange& change, const RowNames& names) { return Teller(change, names).tell(); }
+
+ChangeWords rangeWords(Table table, qint64 count, How how) { return {recordsText(table, count), how, {}}; }
+
+} // namespace core::edit
