@@ -1,4 +1,7 @@
 #include "core/report/worksheet_part.h"
+#include "core/rules/calc/syrup.h"
+
+#include <cmath>
 
 // What to load before leaving, what comes free, and how to stay whole: design of the paper's last part.
 
@@ -46,6 +49,15 @@ Block tickLine(const SheetInput& in, const QString& text) {
     return block;
 }
 
+/// Two parts of sugar to one of water, by mass; to a tenth, rounded up.
+QString syrupText(const SheetInput& in, qint64 halfLitres) {
+    const rules::calc::Syrup syrup = rules::calc::syrupOf({2, 1});
+    const double sugarKg = static_cast<double>(halfLitres) / 2 * syrup.sugarKgPerL.value_or(0);
+    const auto tenths = [](double kg) { return QString::number(std::ceil(kg * 10) / 10, 'f', 1); };
+    return in.say("syrup: %1 L in all, of %2 kg of sugar and %3 kg of water")
+        .arg(decimalText(halfLitres * 5, 1), tenths(sugarKg), tenths(sugarKg / 2));
+}
+
 Block care(const SheetInput& in, const char* lead, const char* text) {
     Block block;
     BlockPen pen(in.measure, block);
@@ -77,8 +89,7 @@ Section kitSection(const SheetInput& in) {
             tickLine(in, in.say("comes free: lids %1, floors %1, boxes %2")
                              .arg(QString::number(kit.unions + kit.shakeOuts), QString::number(kit.boxes))));
     }
-    if (kit.halfLitres > 0)
-        section.blocks.push_back(tickLine(in, in.say("syrup: %1 L in all").arg(decimalText(kit.halfLitres * 5, 1))));
+    if (kit.halfLitres > 0) section.blocks.push_back(tickLine(in, syrupText(in, kit.halfLitres)));
     return section;
 }
 

@@ -178,7 +178,8 @@ constexpr Pair kPairs[] = {
     {"smoker with fuel, water, hive tool, brush, pencil, spare gloves",
      "ahumador con combustible, agua, palanca, cepillo, lápiz, guantes de repuesto"},
     {"comes free: lids %1, floors %1, boxes %2", "queda libre: tapas %1, fondos %1, cajas %2"},
-    {"syrup: %1 L in all", "jarabe: %1 L en total"},
+    {"syrup: %1 L in all, of %2 kg of sugar and %3 kg of water",
+     "jarabe: %1 L en total, de %2 kg de azúcar y %3 kg de agua"},
     // care
     {"Take care", "Cuidado"},
     {"Lifting.", "Peso."},

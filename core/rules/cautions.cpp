@@ -47,6 +47,14 @@ std::optional<Quarters> allStores(const ColonyFacts& f) {
     return *f.stores + *f.upperStores;
 }
 
+/// " (2.1 to 6.9 by the size of the sample)"
+QString sampleRange(const SnapMites& sample) {
+    const auto range = calc::mitesInterval({sample.mites, sample.sample});
+    return range ? QStringLiteral(" (%1 to %2 by the size of the sample)")
+                       .arg(QString::number(range->low, 'f', 1), QString::number(range->high, 'f', 1))
+                 : QString();
+}
+
 std::vector<std::optional<Day>> lastTransfers(const Snapshot& s, size_t living) {
     std::vector<std::optional<Day>> out(living);
     const auto mark = [&](ColonyIx colony, Day day) {
@@ -109,12 +117,10 @@ QString Cautions::mites(ColonyIx c) const {
     const Settings& settings = m_view.s.settings;
     const Millionths limit = m_view.seasonsOf(c).firstHalf ? settings.mitesSpring : settings.mitesFall;
     if (qint64(sample->mites) * 100'000'000 <= limit.value * sample->sample) return {};
-    const double perHundred = calc::mitesPerHundred({sample->mites, sample->sample});
-    return QStringLiteral("%1: %2 mites among %3 bees on %4, %5 in 100, above %6.")
-        .arg(m_view.name(c))
-        .arg(sample->mites)
-        .arg(sample->sample)
-        .arg(isoText(sample->day), QString::number(perHundred, 'f', 2), decimalText(limit.value, 6));
+    return QStringLiteral("%1: %2 mites among %3 bees on %4, %5 in 100%6, above %7.")
+        .arg(m_view.name(c), QString::number(sample->mites), QString::number(sample->sample), isoText(sample->day),
+             QString::number(calc::mitesPerHundred({sample->mites, sample->sample}), 'f', 2), sampleRange(*sample),
+             decimalText(limit.value, 6));
 }
 
 QString Cautions::masked(ColonyIx c) const {

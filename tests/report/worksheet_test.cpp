@@ -134,13 +134,15 @@ TEST(Worksheet, EachPageSaysItsNumberYardDayBookAndRevision) {
 
 // Source: own calculation from the yard's visits: K2, carried, 27 kg; K4's box 29 kg less 5 for floor and lid; K6, in
 // two boxes, 36 less an empty box of 5; K5's box 28 less 5.
-TEST(Worksheet, StripsSayWhatThereIsToLift) {
+TEST(Worksheet, SaysWhatThereIsToLiftAndToMix) {
     Sample sample = kilnField();
     const QString text = flowing(pagesFor(sample));
     for (const char* part :
          {"K2 27 kg, K4 24 kg; over 25 kg", "K3 26 kg, K11 26 kg; over 25 kg", "K6 up to 31 kg, K5 23 kg; over 25 kg"})
         EXPECT_TRUE(text.contains(part)) << part << "\nin:\n" << text.toStdString();
     EXPECT_TRUE(text.contains("none of these is a safe weight"));
+    // 11.5 litres of 0.8844 kg of sugar each are 10.17 kg, and half as much water
+    EXPECT_TRUE(text.contains("syrup: 11.5 L in all, of 10.2 kg of sugar and 5.1 kg of water"));
     sample.s.settings.order = core::BoxOrder::WeakerOnTop;
     for (core::rules::Union& u : sample.plan.unions) std::swap(u.lower, u.upper);
     EXPECT_TRUE(flowing(pagesFor(sample)).contains("To lift: K2 27 kg; over 25 kg")) << "the host's box stays";

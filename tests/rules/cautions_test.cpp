@@ -54,6 +54,17 @@ TEST(Cautions, MitesAreHighAboveTheLimitOfTheSeason) {
     EXPECT_EQ(listed(strong({{"mites", "10"}, {"mite_sample", "300"}}).set("mites.fall", "3.4")), "");
 }
 
+// Source of the interval: scipy 1.10.1, binomtest(12, 300), method "exact".
+TEST(Cautions, MitesSayHowMuchTheSampleLeavesOpen) {
+    const auto because = [](const char* mites) {
+        const Plan plan = strong({{"mites", mites}, {"mite_sample", "300"}}).plan(kFall);
+        return plan.cautions.empty() ? std::string() : plan.cautions[0].caution.because.toStdString();
+    };
+    EXPECT_NE(because("12").find("4.00 in 100 (2.1 to 6.9 by the size of the sample), above 3."), std::string::npos)
+        << because("12");
+    EXPECT_NE(because("301").find("100.33 in 100, above 3."), std::string::npos) << because("301");
+}
+
 TEST(Cautions, ACheckSoonAfterAnAntibioticIsMasked) {
     const auto treated = [](const char* date, const char* antibiotic) {
         return strong().row(

@@ -33,15 +33,27 @@ double betaFraction(double x, double a, double b) {
     return fraction;
 }
 
-/// The x at which incompleteBeta is `wanted`, to the last digit that a halving finds.
+/// xᵃ (1 − x)ᵇ / B(a, b). 0 < x < 1.
+double front(double x, double a, double b) {
+    return std::exp(std::lgamma(a + b) - std::lgamma(a) - std::lgamma(b) + a * std::log(x) + b * std::log1p(-x));
+}
+
+/// The x at which incompleteBeta is `wanted`, to the last digits: Newton's steps, halving where one would leave the
+/// bracket that is known by then.
 double inverseBeta(double wanted, double a, double b) {
+    constexpr int kMostSteps = 200;
+    constexpr double kEnough = 1e-10; // of the last step: each squares what is left
     double low = 0;
     double high = 1;
-    for (;;) {
-        const double middle = low + (high - low) / 2;
-        if (middle <= low || middle >= high) return middle;
-        (incompleteBeta(middle, a, b) < wanted ? low : high) = middle;
+    double x = a / (a + b);
+    for (int i = 0; i < kMostSteps; ++i) {
+        const double off = incompleteBeta(x, a, b) - wanted;
+        (off < 0 ? low : high) = x;
+        const double next = x - off * x * (1 - x) / front(x, a, b);
+        if (std::abs(next - x) <= kEnough * x) return next;
+        x = next > low && next < high ? next : low + (high - low) / 2;
     }
+    return x;
 }
 
 } // namespace
@@ -49,9 +61,8 @@ double inverseBeta(double wanted, double a, double b) {
 double incompleteBeta(double x, double a, double b) {
     if (x <= 0) return 0;
     if (x >= 1) return 1;
-    const double logFront = std::lgamma(a + b) - std::lgamma(a) - std::lgamma(b) + a * std::log(x) + b * std::log1p(-x);
-    const double front = std::exp(logFront);
-    return x < (a + 1) / (a + b + 2) ? front * betaFraction(x, a, b) / a : 1 - front * betaFraction(1 - x, b, a) / b;
+    const double f = front(x, a, b);
+    return x < (a + 1) / (a + b + 2) ? f * betaFraction(x, a, b) / a : 1 - f * betaFraction(1 - x, b, a) / b;
 }
 
 Range exactInterval(qint64 found, qint64 of, double level) {
