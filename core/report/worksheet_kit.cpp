@@ -100,8 +100,8 @@ Section careSection(const SheetInput& in) {
         care(in, "Lifting.",
              "A full box can pass 25 kg: two people or a barrow. Your local rules for lifting by hand decide. To "
              "lift: the hive that is carried, with floor and lid, and the other's box, by your weights and the "
-             "tares of your settings (an assumption). Over 16, 23, 25 kg: where common guidance says to stop and "
-             "think, for one person at best; none of these is a safe weight."),
+             "tares of your settings (an assumption). Over 16, 23, 25 kg: where common guidance (16 and 25: from "
+             "memory) says to stop and think, for one person at best; none of these is a safe weight."),
         care(in, "Stings.",
              "Never work alone. Keep the emergency number at hand, and adrenaline where it is prescribed."),
         care(in, "Smoke.", "Mind dry grass; keep water by the smoker, and put it out before you leave."),

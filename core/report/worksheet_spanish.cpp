@@ -185,12 +185,12 @@ constexpr Pair kPairs[] = {
     {"Lifting.", "Peso."},
     {"A full box can pass 25 kg: two people or a barrow. Your local rules for lifting by hand decide. To lift: "
      "the hive that is carried, with floor and lid, and the other's box, by your weights and the tares of your "
-     "settings (an assumption). Over 16, 23, 25 kg: where common guidance says to stop and think, for one person "
-     "at best; none of these is a safe weight.",
+     "settings (an assumption). Over 16, 23, 25 kg: where common guidance (16 and 25: from memory) says to stop "
+     "and think, for one person at best; none of these is a safe weight.",
      "Una caja llena puede pasar de 25 kg: dos personas o carretilla. Deciden las normas locales de carga a "
      "mano. Para levantar: la colmena que se lleva, con fondo y tapa, y la caja de la otra, según los pesos y "
-     "las taras de los ajustes (un supuesto). Más de 16, 23, 25 kg: donde las guías corrientes piden pararse a "
-     "pensar, para una persona en el mejor caso; ninguno es un peso seguro."},
+     "las taras de los ajustes (un supuesto). Más de 16, 23, 25 kg: donde las guías corrientes (16 y 25: de "
+     "memoria) piden pararse a pensar, para una persona en el mejor caso; ninguno es un peso seguro."},
     {"To lift:", "Para levantar:"},
     {"%1 %2 kg", "%1 %2 kg"},
     {"%1 up to %2 kg", "%1 hasta %2 kg"},
