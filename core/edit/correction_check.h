@@ -1,12 +1,13 @@
 #pragma once
 
 #include "core/edit/correction_guard.h"
+#include "core/edit/correction_sources.h"
 #include "core/store/database.h"
 
 namespace core::edit {
 
-/// Judges one change by the holds before and after it, within its transaction: today, on the book's last day, on the
-/// days of the records that it takes away, and on the first day of trouble after them.
+/// Judges one change within its transaction: by the holds that begin with the records it takes away or alters, and by
+/// all holds before and after it on the days on which they may differ (daysToJudge).
 class CorrectionCheck {
 public:
     /// Reads the holds before, where the change is one that may lift any.
@@ -15,10 +16,12 @@ public:
     void afterwards() const;
 
 private:
-    std::set<Day> daysOf(const ChangeSet& change, Day today) const;
+    void readBefore(const ChangeSet& change, Day today);
 
     const store::Database& m_db;
     std::map<Day, StandingHolds> m_before;
+    std::vector<Beginning> m_beginnings;
+    std::set<ColonyId> m_ended;
 };
 
 } // namespace core::edit

@@ -68,6 +68,49 @@ bool settingMatters(const RowChange& change) {
     });
 }
 
+/// Altered in nothing but what no rule reads.
+template <class T> bool sameBut(const RowChange& change, void (*forget)(T&)) {
+    if (!change.after) return false;
+    T before = rowOf<T>(change, change.before);
+    T after = rowOf<T>(change, change.after);
+    forget(before);
+    forget(after);
+    return before == after;
+}
+
+bool transferMatters(const RowChange& change) {
+    return !sameBut<Transfer>(change, [](Transfer& t) {
+        t.count.reset();
+        t.note.clear();
+    });
+}
+
+bool resultMatters(const RowChange& change) {
+    return !sameBut<Result>(change, [](Result& r) {
+        r.by.clear();
+        r.paper.clear();
+        r.note.clear();
+    });
+}
+
+bool lineageMatters(const RowChange& change) {
+    return !sameBut<Lineage>(change, [](Lineage& l) {
+        l.by.clear();
+        l.note.clear();
+    });
+}
+
+/// Only an antibiotic masks, and opens a source's window earlier.
+bool treatmentMatters(const RowChange& change) {
+    const auto before = rowOf<Treatment>(change, change.before);
+    if (!before.antibiotic) return false;
+    if (!change.after) return true;
+    const auto after = rowOf<Treatment>(change, change.after);
+    return !after.antibiotic || before.day != after.day || before.colony != after.colony || before.yard != after.yard;
+}
+
+} // namespace
+
 bool rowMatters(const RowChange& change, bool placementsToo) {
     if (change.table == Table::Setting) return settingMatters(change);
     if (!change.before) return false;
@@ -85,10 +128,13 @@ bool rowMatters(const RowChange& change, bool placementsToo) {
     case Table::VisitSign:
         return wasTrouble(change);
     case Table::Transfer:
+        return transferMatters(change);
     case Table::Result:
+        return resultMatters(change);
     case Table::Treatment:
+        return treatmentMatters(change);
     case Table::Lineage:
-        return true;
+        return lineageMatters(change);
     case Table::BoxKind:
     case Table::Kit:
     case Table::Setting:
@@ -97,6 +143,8 @@ bool rowMatters(const RowChange& change, bool placementsToo) {
     }
     return true;
 }
+
+namespace {
 
 bool rangeMatters(const BulkDelete& range) {
     switch (range.table) {
@@ -111,33 +159,6 @@ bool rangeMatters(const BulkDelete& range) {
     }
 }
 
-std::optional<Day> dayOfRow(const RowChange& change, const std::optional<Row>& row) {
-    switch (change.table) {
-    case Table::Colony:
-        return rowOf<Colony>(change, row).since;
-    case Table::Placement:
-        return rowOf<Placement>(change, row).since;
-    case Table::Visit:
-        return rowOf<Visit>(change, row).day;
-    case Table::Transfer:
-        return rowOf<Transfer>(change, row).day;
-    case Table::Result:
-        return rowOf<Result>(change, row).day;
-    case Table::Treatment:
-        return rowOf<Treatment>(change, row).day;
-    case Table::Lineage:
-        return rowOf<Lineage>(change, row).day;
-    default:
-        return std::nullopt;
-    }
-}
-
-/// How the colony is named where it is not the book's any more, or lives no more.
-bool endedStill(const Snapshot& s, ColonyId id) {
-    return std::any_of(s.colonies.begin(), s.colonies.end(),
-                       [&](const SnapColony& c) { return c.id == id && !c.living(); });
-}
-
 } // namespace
 
 bool touchesRecord(const ChangeSet& change, bool placementsToo) {
@@ -146,41 +167,55 @@ bool touchesRecord(const ChangeSet& change, bool placementsToo) {
            std::any_of(change.gone.begin(), change.gone.end(), rangeMatters);
 }
 
-std::set<Day> touchedDays(const ChangeSet& change) {
-    std::set<Day> days;
-    for (const RowChange& row : change.rows)
-        if (row.before)
-            if (const auto day = dayOfRow(row, row.before)) days.insert(*day);
-    return days;
-}
-
 StandingHolds standingHolds(const Snapshot& s) {
     StandingHolds standing;
     for (const rules::Hold& hold : rules::holds(s)) {
         if (hold.kind == rules::HoldKind::BroodNotChecked) continue;
         const SnapColony& colony = s.colony(hold.colony);
-        standing.emplace(std::pair(colony.id, hold.kind), colony.shown);
+        if (hold.sources.empty()) standing[{colony.id, hold.kind, {}}] = {colony.shown, {}};
+        for (const ColonyIx source : hold.sources)
+            standing[{colony.id, hold.kind, s.colony(source).id}] = {colony.shown, s.colony(source).shown};
     }
     return standing;
 }
 
-QStringList liftedHolds(const StandingHolds& before, const Snapshot& after) {
+QStringList liftedHolds(const StandingHolds& before, const Snapshot& after, const std::set<ColonyId>& ended) {
     if (before.empty()) return {};
     const StandingHolds now = standingHolds(after);
+    const auto stands = [&](const StandingHold& hold) {
+        const auto other = now.lower_bound({hold.colony, hold.kind, {}});
+        return other != now.end() && other->first.colony == hold.colony && other->first.kind == hold.kind;
+    };
     QStringList lifted;
-    for (const auto& [key, shown] : before)
-        if (!now.contains(key) && !endedStill(after, key.first))
-            lifted << QStringLiteral("%1: %2").arg(shown, rules::holdWord(key.second));
+    for (const auto& [hold, names] : before) {
+        if (now.contains(hold) || ended.contains(hold.colony)) continue;
+        QString text = QStringLiteral("%1: %2").arg(names.first, rules::holdWord(hold.kind));
+        if (stands(hold)) text = Edits::tr("%1 by %2").arg(text, names.second);
+        if (!lifted.contains(text)) lifted << text;
+    }
     return lifted;
 }
 
-QString correctionSentence(const QStringList& lifted, Day on) {
+namespace {
+
+QString namesOf(const QStringList& holds) {
     constexpr qsizetype kMost = 8;
-    QString names = lifted.mid(0, kMost).join(QStringLiteral(", "));
-    if (lifted.size() > kMost) names = Edits::tr("%1 and %2 more").arg(names).arg(lifted.size() - kMost);
+    const QString names = holds.mid(0, kMost).join(QStringLiteral(", "));
+    return holds.size() > kMost ? Edits::tr("%1 and %2 more").arg(names, QString::number(holds.size() - kMost)) : names;
+}
+
+} // namespace
+
+QString correctionSentence(const QStringList& lifted, Day on) {
     return Edits::tr("Holds rest on this record. Without it these would be gone on %1: %2. Taking it back is a "
                      "correction of the record: give a reason and a name.")
-        .arg(isoText(on), names);
+        .arg(isoText(on), namesOf(lifted));
+}
+
+QString beginningSentence(const QStringList& beginning, Day on) {
+    return Edits::tr("Holds rest on this record. These begin with it on %1: %2. Taking it back is a correction of the "
+                     "record: give a reason and a name.")
+        .arg(isoText(on), namesOf(beginning));
 }
 
 } // namespace core::edit

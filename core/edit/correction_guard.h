@@ -21,19 +21,28 @@ namespace core::edit {
 /// the yards where it was (see sameYards).
 bool touchesRecord(const ChangeSet& change, bool placementsToo);
 
-/// The days of the rows that the change alters or deletes (not of its ranges).
-std::set<Day> touchedDays(const ChangeSet& change);
+/// The same of one row. False where nothing that a rule reads is altered: who, why, how many, a note.
+bool rowMatters(const RowChange& change, bool placementsToo);
+
+/// One hold of one day; of those traced to sources, one source of it.
+struct StandingHold {
+    ColonyId colony;
+    rules::HoldKind kind = rules::HoldKind::Order;
+    ColonyId source; ///< 0: of no source
+    friend auto operator<=>(const StandingHold&, const StandingHold&) = default;
+};
 
 /// The holds of one day that no setting, undo or deletion may lift (all kinds but brood-not-checked), with the
-/// colony's shown name.
-using StandingHolds = std::map<std::pair<ColonyId, rules::HoldKind>, QString>;
+/// shown names of the colony and of the source.
+using StandingHolds = std::map<StandingHold, std::pair<QString, QString>>;
 StandingHolds standingHolds(const Snapshot& s);
 
-/// Those of `before` that are gone in the snapshot after, as "K5: afb-contact". The end of a colony that is still in
-/// the book is not of these.
-QStringList liftedHolds(const StandingHolds& before, const Snapshot& after);
+/// Those of `before` that are gone in the snapshot after, as "K5: afb-contact" ("K5: afb-contact by K7" where it stands
+/// still by other sources). Not those of `ended`: colonies whose end is what the change adds.
+QStringList liftedHolds(const StandingHolds& before, const Snapshot& after, const std::set<ColonyId>& ended = {});
 
-/// The question that a correction answers.
+/// The question that a correction answers: which holds would be gone on a day, or which begin with the record.
 QString correctionSentence(const QStringList& lifted, Day on);
+QString beginningSentence(const QStringList& beginning, Day on);
 
 } // namespace core::edit

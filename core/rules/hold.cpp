@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <array>
+#include <set>
 
 namespace core::rules {
 
@@ -14,6 +15,12 @@ constexpr std::array kWords{"order",    "afb-confirmed", "afb-suspected", "afb-c
                             "afb-yard", "efb",           "brood-doubt",   "brood-not-checked"};
 static_assert(kWords.size() == kHoldKindCount);
 constexpr char kLetters[] = "OFSCYEDB";
+
+template <class Fact> std::vector<ColonyIx> sourcesIn(std::span<const Fact> facts, const std::vector<Source>& sources) {
+    std::set<ColonyIx> found;
+    for (const Fact& fact : facts) found.insert(sources[static_cast<size_t>(fact.source)].colony);
+    return {found.begin(), found.end()};
+}
 
 // Facts in the order of colonies; calls `tell` with those of one colony at a time.
 template <class Fact, class Tell>
@@ -48,10 +55,17 @@ void addTraced(const Evidence& e, Spread& spread, std::vector<Hold>& holds) {
         contact.trace(sources, i, contacts);
         reach.trace(sources, i, reaches);
     }
-    addAll(std::move(contacts), HoldKind::AfbContact, holds,
-           [&](std::span<const ContactFact> facts) { return contactReason(e, sources, facts); });
-    addAll(std::move(reaches), HoldKind::AfbYard, holds,
-           [&](std::span<const ReachFact> facts) { return reachReason(e, sources, facts); });
+    std::vector<std::vector<ColonyIx>> tracedTo; // in the order of `holds`, from here on
+    const size_t first = holds.size();
+    addAll(std::move(contacts), HoldKind::AfbContact, holds, [&](std::span<const ContactFact> facts) {
+        tracedTo.push_back(sourcesIn(facts, sources));
+        return contactReason(e, sources, facts);
+    });
+    addAll(std::move(reaches), HoldKind::AfbYard, holds, [&](std::span<const ReachFact> facts) {
+        tracedTo.push_back(sourcesIn(facts, sources));
+        return reachReason(e, sources, facts);
+    });
+    for (size_t i = 0; i < tracedTo.size(); ++i) holds[first + i].sources = std::move(tracedTo[i]);
 }
 
 void addEvents(const Evidence& e, Spread& spread, std::vector<Hold>& holds) {

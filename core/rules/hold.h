@@ -22,6 +22,8 @@ struct Hold {
     HoldKind kind = HoldKind::BroodNotChecked;
     QString because; ///< every source, link and day, and last what would lift it: whole sentences
     QString lift;    ///< only what would lift it, one sentence (the end of `because`)
+    /// Of afb-contact and afb-yard: the sources, past ones too, that it is traced to; each once.
+    std::vector<ColonyIx> sources = {};
 };
 
 /// Rule 4.4: the holds of all living colonies on the snapshot's day, by colony, then kind. Pure.

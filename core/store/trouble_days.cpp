@@ -7,15 +7,6 @@ bool anyTrouble(const Database& db) {
                      "OR EXISTS (SELECT 1 FROM result WHERE verdict IN ('positive', 'order'))") != 0;
 }
 
-std::optional<Day> firstTrouble(const Database& db, Day from) {
-    Statement read =
-        db.prepare("SELECT min(day) FROM (SELECT day FROM visit_sign CROSS JOIN visit ON visit.id = visit_sign.visit "
-                   "WHERE sign IN ('afb', 'efb', 'brood-doubt') AND day >= ?1 "
-                   "UNION ALL SELECT day FROM result WHERE verdict IN ('positive', 'order') AND day >= ?1)");
-    read.bind(1, from);
-    return read.step() ? read.optionalDay(0) : std::nullopt;
-}
-
 std::vector<Day> troubleDays(const Database& db, Table table, qint64 first, qint64 last, int most) {
     Statement read = db.prepare(
         table == Table::Result
@@ -27,6 +18,19 @@ std::vector<Day> troubleDays(const Database& db, Table table, qint64 first, qint
     std::vector<Day> days;
     while (read.step()) days.push_back(read.day(0));
     return days;
+}
+
+std::vector<qint64> troubleRows(const Database& db, Table table, qint64 first, qint64 last, int most) {
+    Statement read = db.prepare(
+        table == Table::Result
+            ? "SELECT id FROM result WHERE id BETWEEN ?1 AND ?2 AND verdict IN ('positive', 'order') ORDER BY id LIMIT "
+              "?3"
+            : "SELECT id FROM visit_sign WHERE id BETWEEN ?1 AND ?2 AND sign IN ('afb', 'efb', 'brood-doubt') "
+              "ORDER BY id LIMIT ?3");
+    read.bind(1, first).bind(2, last).bind(3, qint64(most));
+    std::vector<qint64> ids;
+    while (read.step()) ids.push_back(read.integer(0));
+    return ids;
 }
 
 } // namespace core::store

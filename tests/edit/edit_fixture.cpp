@@ -1,6 +1,7 @@
 #include "tests/edit/edit_fixture.h"
 
 #include "core/edit/edit_context.h"
+#include "core/edit/history_codec.h"
 
 #include <sqlite3.h>
 
@@ -94,6 +95,17 @@ std::string rowsText(const QString& path) {
             throw std::runtime_error("cannot read " + table);
     }
     return text;
+}
+
+std::vector<RowChange> historyRows(const QString& path, qint64 seq) {
+    RawBook book(path);
+    sqlite3_stmt* read = nullptr;
+    const std::string sql = "SELECT changes FROM history WHERE seq = " + std::to_string(seq);
+    if (sqlite3_prepare_v2(book.db, sql.c_str(), -1, &read, nullptr) != SQLITE_OK || sqlite3_step(read) != SQLITE_ROW)
+        throw std::runtime_error("no such line");
+    const QByteArray bytes(static_cast<const char*>(sqlite3_column_blob(read, 0)), sqlite3_column_bytes(read, 0));
+    sqlite3_finalize(read);
+    return decode(bytes).rows;
 }
 
 void rawSql(const QString& path, const char* sql) {

@@ -63,6 +63,8 @@ Thrown thrownBy(const std::function<void()>& work);
 
 /// Every row of every table of the book at `path`, less its history, as text: two are equal when the rows are.
 std::string rowsText(const QString& path);
+/// The row changes that a line of the history keeps.
+std::vector<RowChange> historyRows(const QString& path, qint64 seq);
 /// Runs one statement on the file, past the session.
 void rawSql(const QString& path, const char* sql);
 
