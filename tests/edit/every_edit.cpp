@@ -1,0 +1,266 @@
+#include "tests/edit/every_edit.h"
+
+namespace tests::edit {
+
+namespace {
+
+/// The ids that small books use.
+constexpr int kMostIds = 40;
+
+} // namespace
+
+template <class T> std::optional<T> EveryEdit::any(const EditContext& c) {
+    const qint64 last = c.nextId(tableOf<T>()) - 1;
+    if (last < 1) return std::nullopt;
+    return c.find<T>(1 + upTo(static_cast<int>(std::min<qint64>(last, kMostIds)) - 1));
+}
+
+ColonyId EveryEdit::colony(const EditContext& c) {
+    const auto found = any<Colony>(c);
+    return found ? found->id : ColonyId{1};
+}
+
+std::pair<std::string, ChangeSet> EveryEdit::next(const EditContext& c) {
+    const int dice = upTo(9);
+    if (dice < 5) return made(c);
+    return dice < 7 ? changed(c) : takenBack(c);
+}
+
+std::pair<std::string, ChangeSet> EveryEdit::made(const EditContext& c) {
+    switch (upTo(16)) {
+    case 0:
+        return {"some edit", m_some.next(c)};
+    case 1:
+    case 2:
+        return {"logVisit", visit(c)};
+    case 3:
+    case 4:
+        return {"recordDivide", divide(c)};
+    case 11:
+        return {"endColony", endColony(c, colony(c), day() + 20, upTo(1) ? EndKind::Dead : EndKind::Sold)};
+    case 12:
+        return {"logTransfer",
+                logTransfer(c, {{}, day(), colony(c), colony(c), static_cast<TransferKind>(upTo(4)), {}, {}})};
+    case 9:
+    case 13:
+    case 14:
+        return {"recordUnion", unite(c)};
+    case 5:
+        return {"addHiveRow", row(c)};
+    case 6:
+        return {"logResult", result(c)};
+    case 7:
+        return {"logTreatment", treatment(c)};
+    case 8:
+        return {"newBoxKind", boxKind(c)};
+    case 10:
+        return {"addStand", addStand(c, YardId{1 + upTo(1)}, {}, m_some.point())};
+    default:
+        return {"carryHive", carryHive(c, colony(c), m_some.point(), day() + 20)};
+    }
+}
+
+ChangeSet EveryEdit::unite(const EditContext& c) {
+    const auto how = upTo(1) ? LineageHow::United : LineageHow::ShakenOut;
+    return recordUnion(c, {{}, day() + 20, how, colony(c), colony(c), {}, {}});
+}
+
+void EveryEdit::see(Visit& v) {
+    v.beesTop = Quarters{upTo(36)};
+    if (upTo(3) == 0) v.boxes = 1 + upTo(1);
+    if (upTo(3) == 0) v.upperBeesTop = Quarters{upTo(36)};
+    v.broodFrames = v.broodChecked = 3 + upTo(3);
+    v.signs = {};
+    if (upTo(8) == 0) v.signs.add(static_cast<Sign>(upTo(2)));
+    if (upTo(3) == 0) v.signs.add(Sign::Chalkbrood);
+}
+
+ChangeSet EveryEdit::visit(const EditContext& c) {
+    Visit v;
+    v.colony = colony(c);
+    v.day = day();
+    see(v);
+    return logVisit(c, v);
+}
+
+ChangeSet EveryEdit::divide(const EditContext& c) {
+    Divide d;
+    d.from = colony(c);
+    d.made.colony.label = QString::number(upTo(60));
+    d.made.colony.since = day();
+    d.made.colony.box = BoxKindId{1};
+    d.made.stand.yard = YardId{1 + upTo(1)};
+    d.made.stand.at = m_some.point();
+    return recordDivide(c, d);
+}
+
+ChangeSet EveryEdit::row(const EditContext& c) {
+    HiveRow r;
+    r.yard = YardId{1 + upTo(1)};
+    r.count = 1 + upTo(2);
+    r.firstLabel = QString(QChar(u'A' + static_cast<char16_t>(upTo(25))));
+    r.start = m_some.point();
+    r.bearingDeg = upTo(359);
+    r.box = BoxKindId{1 + upTo(5)};
+    r.since = day();
+    return addHiveRow(c, r);
+}
+
+ChangeSet EveryEdit::result(const EditContext& c) {
+    Result r;
+    r.day = day();
+    r.verdict = upTo(2) ? Verdict::Negative : static_cast<Verdict>(upTo(3));
+    r.method = Method::Inspector;
+    r.disease = static_cast<Disease>(upTo(1));
+    r.by = QStringLiteral("the inspector");
+    r.paper = QStringLiteral("7");
+    if (upTo(9) == 0)
+        r.yard = YardId{1 + upTo(1)};
+    else
+        r.colony = colony(c);
+    return logResult(c, r);
+}
+
+ChangeSet EveryEdit::treatment(const EditContext& c) {
+    Treatment t;
+    t.colony = colony(c);
+    t.day = day();
+    t.product = QStringLiteral("powder");
+    t.substance = QStringLiteral("salt");
+    t.antibiotic = upTo(1) == 0;
+    return logTreatment(c, t);
+}
+
+ChangeSet EveryEdit::boxKind(const EditContext& c) {
+    BoxKind kind;
+    kind.name = QStringLiteral("own-%1").arg(upTo(3));
+    kind.frames = 6 + upTo(8);
+    return newBoxKind(c, kind);
+}
+
+std::pair<std::string, ChangeSet> EveryEdit::changed(const EditContext& c) {
+    switch (upTo(10)) {
+    case 0:
+    case 1:
+        return {"changeColony", colonyNow(c)};
+    case 2:
+    case 3:
+        return {"changeVisit", visitNow(c)};
+    case 4:
+        return {"changeTransfer", transferNow(c)};
+    case 5:
+        return {"changeResult", resultNow(c)};
+    case 6:
+        return {"changeTreatment", treatmentNow(c)};
+    case 7:
+    case 8:
+        return {"changeLineage", lineageNow(c)};
+    case 9:
+        return upTo(1) ? std::pair("changeYard", yardNow(c)) : std::pair("changeBoxKind", boxKindNow(c));
+    default: {
+        const ColonyId id = colony(c);
+        const auto ended = c.colony(id).value_or(Colony{}).ended;
+        return {"changeEnd", changeEnd(c, id, near(ended.value_or(day())), upTo(1) ? EndKind::Dead : EndKind::Sold)};
+    }
+    }
+}
+
+ChangeSet EveryEdit::colonyNow(const EditContext& c) {
+    auto now = any<Colony>(c);
+    if (!now) return {};
+    if (upTo(2) == 0) now->since = near(now->since);
+    if (upTo(2) == 0) now->label = QString::number(upTo(60));
+    if (upTo(2) == 0) now->broodBoxes = 1 + upTo(1);
+    if (upTo(2) == 0) now->box = BoxKindId{1 + upTo(7)};
+    return changeColony(c, *now);
+}
+
+ChangeSet EveryEdit::visitNow(const EditContext& c) {
+    const auto found = any<Visit>(c);
+    if (!found) return {};
+    Visit now = c.visit(found->id).value();
+    if (upTo(1)) now.day = near(now.day);
+    if (upTo(1)) see(now);
+    return changeVisit(c, now);
+}
+
+ChangeSet EveryEdit::transferNow(const EditContext& c) {
+    auto now = any<Transfer>(c);
+    if (!now) return {};
+    now->day = near(now->day);
+    now->what = static_cast<TransferKind>(upTo(4));
+    if (upTo(1)) now->to = colony(c);
+    return changeTransfer(c, *now);
+}
+
+ChangeSet EveryEdit::resultNow(const EditContext& c) {
+    auto now = any<Result>(c);
+    if (!now) return {};
+    now->day = near(now->day);
+    if (upTo(2) == 0) now->verdict = static_cast<Verdict>(upTo(3));
+    return changeResult(c, *now);
+}
+
+ChangeSet EveryEdit::treatmentNow(const EditContext& c) {
+    auto now = any<Treatment>(c);
+    if (!now) return {};
+    now->day = near(now->day);
+    now->antibiotic = !now->antibiotic;
+    return changeTreatment(c, *now);
+}
+
+ChangeSet EveryEdit::lineageNow(const EditContext& c) {
+    auto now = any<Lineage>(c);
+    if (!now) return {};
+    now->day = near(now->day);
+    now->note = QString::number(upTo(3));
+    return changeLineage(c, *now);
+}
+
+ChangeSet EveryEdit::yardNow(const EditContext& c) {
+    auto now = any<Yard>(c);
+    if (!now) return {};
+    now->name = QString::number(upTo(5));
+    now->latitudeDeg = upTo(100) - 50;
+    now->closed = upTo(4) == 0;
+    return changeYard(c, *now);
+}
+
+ChangeSet EveryEdit::boxKindNow(const EditContext& c) {
+    auto now = c.boxKind(BoxKindId{6 + upTo(1)}); // the users' own
+    if (!now) return {};
+    now->frames = 6 + upTo(8);
+    return changeBoxKind(c, *now);
+}
+
+std::pair<std::string, ChangeSet> EveryEdit::takenBack(const EditContext& c) {
+    const qint64 id = 1 + upTo(14);
+    switch (upTo(11)) {
+    case 11:
+        return {"takeBackEnd", takeBackEnd(c, colony(c))};
+    case 0:
+        return {"takeBackVisit", takeBackVisit(c, VisitId{id})};
+    case 1:
+        return {"takeBackTransfer", takeBackTransfer(c, TransferId{id})};
+    case 2:
+        return {"takeBackResult", takeBackResult(c, ResultId{id})};
+    case 3:
+        return {"takeBackTreatment", takeBackTreatment(c, TreatmentId{id})};
+    case 4:
+    case 5:
+        return {"takeBackLineage", takeBackLineage(c, LineageId{1 + upTo(5)})};
+    case 6:
+        return {"takeBackEnd", takeBackEnd(c, colony(c))};
+    case 7:
+        return {"takeBackCarry", takeBackCarry(c, PlacementId{id})};
+    case 8:
+        return {"takeBackColony", takeBackColony(c, colony(c))};
+    case 9:
+        return upTo(1) ? std::pair("takeBackYard", takeBackYard(c, YardId{1 + upTo(3)}))
+                       : std::pair("takeBackBoxKind", takeBackBoxKind(c, BoxKindId{5 + upTo(2)}));
+    default:
+        return {"takeBackStand", takeBackStand(c, StandId{id})};
+    }
+}
+
+} // namespace tests::edit

@@ -1,0 +1,53 @@
+#pragma once
+
+#include "core/edit/hive_row.h"
+#include "core/edit/put_right.h"
+#include "tests/edit/random_edits.h"
+
+#include <string>
+#include <utility>
+
+namespace tests::edit {
+
+/// Random edits out of all that there are: records made, put right and taken back. Some are refused.
+class EveryEdit {
+public:
+    explicit EveryEdit(unsigned seed) : m_some(seed) {}
+
+    int upTo(int most) { return m_some.upTo(most); }
+    /// What was tried, then its change.
+    std::pair<std::string, ChangeSet> next(const EditContext& c);
+
+private:
+    ColonyId colony(const EditContext& c);
+    Day day() { return dayOf(2026, 5, 1) + upTo(60); }
+    /// A day near this one: small corrections go through more often than wild ones.
+    Day near(Day day) { return day + upTo(6) - 3; }
+    template <class T> std::optional<T> any(const EditContext& c);
+
+    std::pair<std::string, ChangeSet> made(const EditContext& c);
+    std::pair<std::string, ChangeSet> changed(const EditContext& c);
+    std::pair<std::string, ChangeSet> takenBack(const EditContext& c);
+
+    ChangeSet visit(const EditContext& c);
+    ChangeSet divide(const EditContext& c);
+    ChangeSet unite(const EditContext& c);
+    ChangeSet row(const EditContext& c);
+    ChangeSet result(const EditContext& c);
+    ChangeSet treatment(const EditContext& c);
+    ChangeSet boxKind(const EditContext& c);
+    void see(Visit& v);
+
+    ChangeSet colonyNow(const EditContext& c);
+    ChangeSet visitNow(const EditContext& c);
+    ChangeSet transferNow(const EditContext& c);
+    ChangeSet resultNow(const EditContext& c);
+    ChangeSet treatmentNow(const EditContext& c);
+    ChangeSet lineageNow(const EditContext& c);
+    ChangeSet yardNow(const EditContext& c);
+    ChangeSet boxKindNow(const EditContext& c);
+
+    RandomEdits m_some;
+};
+
+} // namespace tests::edit
