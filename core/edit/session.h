@@ -84,8 +84,13 @@ public:
     std::optional<Yard> yard(YardId id) const;
     std::vector<Stand> standsOf(YardId id) const; ///< removed ones too, natural order
     std::optional<Colony> colony(ColonyId id) const;
-    std::vector<Placement> placementsOf(ColonyId id) const;  ///< in time order
-    std::vector<Lineage> lineageOf(ColonyId id) const;       ///< on either side, by day
+    std::vector<Placement> placementsOf(ColonyId id) const; ///< in time order
+    std::vector<Lineage> lineageOf(ColonyId id) const;      ///< on either side, by day
+    std::vector<Transfer> transfersOf(ColonyId id) const;   ///< on either side, by day
+    std::vector<Result> resultsOf(ColonyId id) const;       ///< that name it, by day
+    std::vector<Result> resultsOf(YardId id) const;
+    std::vector<Treatment> treatmentsOf(ColonyId id) const; ///< that name it, by day
+    std::vector<Treatment> treatmentsOf(YardId id) const;
     std::vector<Attachment> attachmentsOf(qint64 seq) const; ///< of a line of the history
     /// For a form that asks what an edit would ask: the same reads, outside an edit.
     void read(const std::function<void(const EditContext&)>& take) const;

@@ -76,6 +76,16 @@ std::vector<Placement> Session::placementsOf(ColonyId id) const { return store::
 
 std::vector<Lineage> Session::lineageOf(ColonyId id) const { return store::lineageOf(*d->db, id); }
 
+std::vector<Transfer> Session::transfersOf(ColonyId id) const { return store::transfersOf(*d->db, id); }
+
+std::vector<Result> Session::resultsOf(ColonyId id) const { return store::resultsOf(*d->db, id); }
+
+std::vector<Result> Session::resultsOf(YardId id) const { return store::resultsOf(*d->db, id); }
+
+std::vector<Treatment> Session::treatmentsOf(ColonyId id) const { return store::treatmentsOf(*d->db, id); }
+
+std::vector<Treatment> Session::treatmentsOf(YardId id) const { return store::treatmentsOf(*d->db, id); }
+
 std::vector<Attachment> Session::attachmentsOf(qint64 seq) const { return edit::attachmentsOf(*d->db, seq); }
 
 void Session::read(const std::function<void(const EditContext&)>& take) const {

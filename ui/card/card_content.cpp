@@ -1,5 +1,8 @@
 #include "ui/card/card_content.h"
 
+#include "core/edit/edit_context.h"
+#include "ui/form/book_options.h"
+#include "ui/look/end_words.h"
 #include "ui/look/rule_words.h"
 #include "ui/look/words.h"
 
@@ -91,43 +94,9 @@ void addHolds(CardContent& out, const desk::Reading& r, core::ColonyIx colony) {
         if (c.colony == colony) out.cautions << c.caution.because;
 }
 
-void addCount(QStringList& parts, const core::Visit& v) {
-    const auto side = [](std::optional<core::Quarters> top, std::optional<core::Quarters> bottom) {
-        QStringList seen;
-        if (top) seen << Cards::tr("%1 above").arg(core::framesText(*top));
-        if (bottom) seen << Cards::tr("%1 below").arg(core::framesText(*bottom));
-        return seen.join(u'/');
-    };
-    const QString lower = side(v.beesTop, v.beesBottom);
-    const QString upper = side(v.upperBeesTop, v.upperBeesBottom);
-    if (!lower.isEmpty()) parts << Cards::tr("bees %1").arg(lower);
-    if (!upper.isEmpty()) parts << Cards::tr("upper box %1").arg(upper);
-    if (v.stores) parts << Cards::tr("stores %1").arg(core::framesText(*v.stores));
-    if (v.upperStores) parts << Cards::tr("upper stores %1").arg(core::framesText(*v.upperStores));
-}
-
 } // namespace
 
-QString visitText(const core::Visit& v) {
-    QStringList parts;
-    addCount(parts, v);
-    if (v.queen) parts << look::queenText(*v.queen);
-    if (v.broodFrames && v.broodChecked)
-        parts << Cards::tr("brood %1, checked %2").arg(*v.broodFrames).arg(*v.broodChecked);
-    else if (v.broodFrames)
-        parts << Cards::tr("brood %1").arg(*v.broodFrames);
-    else if (v.broodChecked)
-        parts << Cards::tr("brood checked %1").arg(*v.broodChecked);
-    if (!v.signs.empty()) parts << look::signsText(v.signs);
-    if (v.boxes) parts << (*v.boxes == 2 ? Cards::tr("two boxes") : Cards::tr("one box"));
-    if (v.supers) parts << Cards::tr("%1 supers").arg(*v.supers);
-    if (v.gross) parts << Cards::tr("%1 kg").arg(core::kilogramsText(*v.gross));
-    if (v.mites && v.miteSample) parts << Cards::tr("%1 mites in %2 bees").arg(*v.mites).arg(*v.miteSample);
-    if (!v.note.isEmpty()) parts << v.note;
-    return parts.isEmpty() ? look::dash() : parts.join(QStringLiteral(", "));
-}
-
-CardContent cardOf(const desk::Reading& r, core::ColonyIx colony, const std::vector<core::Visit>& visits) {
+CardContent cardOf(const desk::Reading& r, core::ColonyIx colony) {
     CardContent out;
     out.label = r.snapshot.colony(colony).shown;
     out.place = placeText(r, colony);
@@ -135,8 +104,26 @@ CardContent cardOf(const desk::Reading& r, core::ColonyIx colony, const std::vec
     addFacts(out, r, colony);
     addPlan(out, r, colony);
     addHolds(out, r, colony);
-    for (const core::Visit& v : visits)
-        if (v.day <= r.snapshot.on) out.visits.emplace_back(look::dayText(v.day), visitText(v));
+    return out;
+}
+
+CardContent endedCardOf(const core::edit::Session& book, const core::Colony& colony) {
+    CardContent out;
+    out.label = form::nameOn(book, colony, book.clock().today());
+    out.ended = Cards::tr("It ended: %1.").arg(look::endText(colony));
+    book.read([&](const core::edit::EditContext& c) {
+        const auto places = c.placementsOf(colony.id);
+        const auto stand = places.empty() ? std::nullopt : c.stand(places.back().stand);
+        const auto yard = stand ? c.yard(stand->yard) : std::nullopt;
+        out.place =
+            yard ? Cards::tr("%1 · stood last on stand %2").arg(yard->name, stand->name) : Cards::tr("stood nowhere");
+        const auto kind = c.boxKind(colony.box);
+        out.facts.emplace_back(Cards::tr("Box"), kind ? kind->name : look::dash());
+    });
+    out.facts.emplace_back(Cards::tr("Since"), look::dayText(colony.since));
+    if (!colony.note.isEmpty()) out.facts.emplace_back(Cards::tr("Note"), colony.note);
+    for (const records::NewRecordWords& w : records::newRecordWords())
+        if (!records::isOf(w.what, colony)) out.barred.push_back(w.what);
     return out;
 }
 

@@ -1,12 +1,14 @@
 #pragma once
 
-#include "core/model/rows.h"
+#include "core/edit/session.h"
 #include "ui/card/elevation.h"
 #include "ui/desk/reading.h"
+#include "ui/records/new_record.h"
 
 #include <QString>
 #include <QStringList>
 
+#include <optional>
 #include <utility>
 #include <vector>
 
@@ -22,18 +24,17 @@ struct HoldText {
 /// What the colony card says, as words.
 struct CardContent {
     QString label;
+    QString ended;                                  ///< when and how; empty while it lives
     QString place;                                  ///< "Kiln Field · stand 4 · entrance south"
     std::vector<std::pair<QString, QString>> facts; ///< "Strength", "5.25 frames on 14 Sep, medium"
     std::vector<HoldText> holds;
     QStringList cautions;
-    std::vector<std::pair<QString, QString>> visits; ///< day, what was seen; newest first
-    Side side;
+    std::optional<Side> side;               ///< of one that lives
+    std::vector<records::NewRecord> barred; ///< what cannot be noted of it
 };
 
-/// `visits`: newest first, those after the reading's day are passed over.
-CardContent cardOf(const desk::Reading& reading, core::ColonyIx colony, const std::vector<core::Visit>& visits);
-
-/// "5.25 frames, stores 3, eggs seen, 29 kg"
-QString visitText(const core::Visit& visit);
+CardContent cardOf(const desk::Reading& reading, core::ColonyIx colony);
+/// One that has ended: when and how, where it stood last. Throws Error(Book).
+CardContent endedCardOf(const core::edit::Session& book, const core::Colony& colony);
 
 } // namespace ui::card

@@ -2,11 +2,16 @@
 
 #include "ui/look/hold_box.h"
 #include "ui/look/type.h"
+#include "ui/records/record_list.h"
 
 #include <QGridLayout>
 #include <QLabel>
+#include <QListView>
+#include <QMenu>
 #include <QPushButton>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace ui::card {
 
@@ -22,7 +27,8 @@ QLabel* labelOf(const QString& text, QWidget* parent, const char* property = nul
 
 } // namespace
 
-ColonyCard::ColonyCard(QWidget* parent) : QScrollArea(parent) {
+ColonyCard::ColonyCard(QWidget* parent) : QScrollArea(parent), m_records(new records::RecordList(this)) {
+    m_records->hide();
     setWidgetResizable(true);
     setFrameShape(QFrame::NoFrame);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
@@ -31,24 +37,34 @@ ColonyCard::ColonyCard(QWidget* parent) : QScrollArea(parent) {
     show(std::nullopt);
 }
 
-void ColonyCard::setVisitAllowed(bool allowed) { m_visitAllowed = allowed; }
+void ColonyCard::setWritable(bool writable) {
+    m_writable = writable;
+    m_records->setWritable(writable);
+}
 
 void ColonyCard::show(const std::optional<CardContent>& content) {
+    const bool keys = m_records->list()->hasFocus();
+    m_records->setParent(this); // out of the page that goes
+    m_records->setVisible(content.has_value());
     auto* page = new QWidget;
     auto* all = new QVBoxLayout(page);
     all->setContentsMargins(20, 14, 20, 16);
     all->setSpacing(8);
     if (content) {
         addHeading(all, *content);
+        addButtons(all, *content);
+        all->addWidget(labelOf(content->place, page, "quiet"));
+        addSide(all, *content);
         addHolds(all, *content);
         addFacts(all, *content);
-        addVisits(all, *content);
+        all->addWidget(m_records, 1);
     } else {
         all->addWidget(labelOf(tr("Choose a hive on the plan, or walk through them with Tab, to see its colony here."),
                                page, "quiet"));
     }
-    all->addStretch(1);
+    if (!content) all->addStretch(1);
     setWidget(page);
+    if (keys && content) m_records->list()->setFocus(Qt::OtherFocusReason);
 }
 
 void ColonyCard::addHeading(QVBoxLayout* all, const CardContent& c) {
@@ -59,19 +75,47 @@ void ColonyCard::addHeading(QVBoxLayout* all, const CardContent& c) {
         connect(back, &QPushButton::clicked, this, &ColonyCard::backAsked);
         all->addWidget(back, 0, Qt::AlignLeft);
     }
-    auto* line = new QHBoxLayout;
     QLabel* title = labelOf(c.label, page);
     title->setFont(look::headingFont(font()));
-    line->addWidget(title, 1);
-    auto* visit = new QPushButton(tr("Log a visit…"), page);
-    visit->setObjectName(QStringLiteral("logVisit"));
-    visit->setEnabled(m_visitAllowed);
-    connect(visit, &QPushButton::clicked, this, &ColonyCard::visitAsked);
-    line->addWidget(visit);
+    all->addWidget(title);
+    if (!c.ended.isEmpty()) all->addWidget(labelOf(c.ended, page, "warns"));
+}
+
+void ColonyCard::addButtons(QVBoxLayout* all, const CardContent& c) {
+    QWidget* page = all->parentWidget();
+    auto* line = new QHBoxLayout;
+    if (c.ended.isEmpty()) {
+        auto* visit = new QPushButton(tr("Log a visit…"), page);
+        visit->setObjectName(QStringLiteral("logVisit"));
+        connect(visit, &QPushButton::clicked, this, &ColonyCard::visitAsked);
+        line->addWidget(visit);
+    } else {
+        auto* anew = new QPushButton(tr("New colony on its stand…"), page);
+        anew->setObjectName(QStringLiteral("newColony"));
+        connect(anew, &QPushButton::clicked, this, [this] { emit recordAsked(records::NewRecord::NewColony); });
+        line->addWidget(anew);
+    }
+    auto* other = new QPushButton(tr("Record"), page);
+    other->setObjectName(QStringLiteral("newRecord"));
+    other->setAccessibleName(tr("Another record of this colony"));
+    auto* menu = new QMenu(other);
+    for (const records::NewRecordWords& w : records::newRecordWords()) {
+        if (std::ranges::find(c.barred, w.what) != c.barred.end()) continue;
+        QAction* action = menu->addAction(w.text);
+        connect(action, &QAction::triggered, this, [this, what = w.what] { emit recordAsked(what); });
+    }
+    other->setMenu(menu);
+    line->addWidget(other);
+    line->addStretch(1);
+    for (int i = 0; i < line->count(); ++i)
+        if (QWidget* button = line->itemAt(i)->widget()) button->setEnabled(m_writable);
     all->addLayout(line);
-    all->addWidget(labelOf(c.place, page, "quiet"));
-    auto* side = new ElevationView(page);
-    side->setSide(c.side);
+}
+
+void ColonyCard::addSide(QVBoxLayout* all, const CardContent& c) {
+    if (!c.side) return;
+    auto* side = new ElevationView(all->parentWidget());
+    side->setSide(*c.side);
     all->addWidget(side);
 }
 
@@ -95,29 +139,6 @@ void ColonyCard::addFacts(QVBoxLayout* all, const CardContent& c) {
     for (const auto& [name, value] : c.facts) {
         grid->addWidget(labelOf(name, page, "quiet"), row, 0, Qt::AlignTop);
         grid->addWidget(labelOf(value, page), row, 1);
-        ++row;
-    }
-    all->addLayout(grid);
-}
-
-void ColonyCard::addVisits(QVBoxLayout* all, const CardContent& c) {
-    QWidget* page = all->parentWidget();
-    QLabel* title = labelOf(tr("Last visits"), page);
-    QFont bold = title->font();
-    bold.setBold(true);
-    title->setFont(bold);
-    all->addWidget(title);
-    if (c.visits.empty()) all->addWidget(labelOf(tr("None on record."), page, "quiet"));
-    auto* grid = new QGridLayout;
-    grid->setHorizontalSpacing(12);
-    grid->setVerticalSpacing(5);
-    grid->setColumnStretch(1, 1);
-    int row = 0;
-    for (const auto& [day, text] : c.visits) {
-        QLabel* when = labelOf(day, page, "quiet");
-        when->setWordWrap(false);
-        grid->addWidget(when, row, 0, Qt::AlignTop);
-        grid->addWidget(labelOf(text, page), row, 1);
         ++row;
     }
     all->addLayout(grid);

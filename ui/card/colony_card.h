@@ -1,6 +1,7 @@
 #pragma once
 
 #include "ui/card/card_content.h"
+#include "ui/records/new_record.h"
 
 #include <QScrollArea>
 
@@ -8,9 +9,14 @@
 
 class QVBoxLayout;
 
+namespace ui::records {
+class RecordList;
+}
+
 namespace ui::card {
 
-/// One colony: the hive from the side, what is known of it, its holds and what would lift them, its last visits.
+/// One colony, living or ended: the hive from the side, what is known of it, its holds and what would lift them, and
+/// all its records.
 class ColonyCard : public QScrollArea {
     Q_OBJECT
 public:
@@ -18,10 +24,12 @@ public:
 
     /// nullopt: nothing is chosen, and a sentence says how to choose.
     void show(const std::optional<CardContent>& content);
-    void setVisitAllowed(bool allowed);
+    void setWritable(bool writable);
+    records::RecordList* records() const { return m_records; }
 
 signals:
     void visitAsked();
+    void recordAsked(ui::records::NewRecord what);
     void backAsked(); ///< to the board
 
 public:
@@ -31,9 +39,11 @@ private:
     void addHeading(QVBoxLayout* all, const CardContent& c);
     void addFacts(QVBoxLayout* all, const CardContent& c);
     void addHolds(QVBoxLayout* all, const CardContent& c);
-    void addVisits(QVBoxLayout* all, const CardContent& c);
+    void addSide(QVBoxLayout* all, const CardContent& c);
+    void addButtons(QVBoxLayout* all, const CardContent& c);
 
-    bool m_visitAllowed = true;
+    records::RecordList* m_records; ///< stays while the rest is built anew
+    bool m_writable = true;
     bool m_backShown = false;
 };
 

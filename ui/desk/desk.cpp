@@ -163,10 +163,6 @@ void Desk::explainDrop(core::ColonyId carried, core::ColonyId onto) {
     emit said(stands + u' ' + tr("On uniting: %1").arg(why.summary));
 }
 
-bool Desk::logVisit(const core::Visit& visit) {
-    return save(tr("Log a visit"), [&](const edit::EditContext& c) { return edit::logVisit(c, visit); });
-}
-
 bool Desk::save(const QString& what, const edit::Edit& edit) {
     const auto text = done(what, [&](const auto& correction) { return m_session->apply(edit, correction); });
     if (!text) return false;

@@ -45,8 +45,6 @@ public:
     void carry(core::ColonyId colony, core::MmPoint to);
     /// Nothing is written; says what the rules think of uniting the two.
     void explainDrop(core::ColonyId carried, core::ColonyId onto);
-    /// True where it was saved.
-    bool logVisit(const core::Visit& visit);
     /// Writes what the edit returns and says it; `what` names it where the book wants a correction. False: that was not
     /// given, and nothing was written. Throws Error as Session::apply.
     bool save(const QString& what, const core::edit::Edit& edit);

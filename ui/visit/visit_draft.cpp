@@ -114,8 +114,34 @@ private:
 
 std::vector<Problem> problems(const VisitDraft& draft, const VisitPlace& place) { return Judge(draft, place).all(); }
 
+VisitDraft draftOf(const core::Visit& v) {
+    const auto frames = [](std::optional<core::Quarters> q) { return q ? core::framesText(*q) : QString(); };
+    const auto whole = [](std::optional<int> n) { return n ? QString::number(*n) : QString(); };
+    VisitDraft d;
+    d.day = v.day;
+    d.boxes = v.boxes;
+    d.queen = v.queen;
+    d.signs = v.signs;
+    d[Field::BeesTop] = frames(v.beesTop);
+    d[Field::BeesBottom] = frames(v.beesBottom);
+    d[Field::UpperTop] = frames(v.upperBeesTop);
+    d[Field::UpperBottom] = frames(v.upperBeesBottom);
+    d[Field::Stores] = frames(v.stores);
+    d[Field::UpperStores] = frames(v.upperStores);
+    d[Field::Brood] = whole(v.broodFrames);
+    d[Field::Checked] = whole(v.broodChecked);
+    d[Field::Supers] = whole(v.supers);
+    d[Field::Gross] = v.gross ? core::kilogramsText(*v.gross) : QString();
+    d[Field::Mites] = whole(v.mites);
+    d[Field::Sample] = whole(v.miteSample);
+    d[Field::By] = v.by;
+    d[Field::Note] = v.note;
+    return d;
+}
+
 core::Visit visitOf(const VisitDraft& d, const VisitPlace& place) {
     core::Visit v;
+    if (place.was) v.id = place.was->id;
     v.colony = place.colony;
     v.day = d.day;
     v.boxes = d.boxes;

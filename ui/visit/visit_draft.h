@@ -51,7 +51,8 @@ struct VisitPlace {
     core::Day today;
     int frames = 10;                ///< of its box
     int boxesNow = 1;               ///< brood boxes where the visit does not say
-    std::vector<core::Day> visited; ///< days that have a visit already
+    std::vector<core::Day> visited; ///< days that have another visit already
+    std::optional<core::Visit> was; ///< the visit that is changed; not set: a new one
 };
 
 /// What is wrong in one field; the day and the boxes have none of the typed fields.
@@ -63,7 +64,10 @@ struct Problem {
 /// All that keeps the draft from being saved; empty: it can be. A draft with nothing seen is a problem too.
 std::vector<Problem> problems(const VisitDraft& draft, const VisitPlace& place);
 
-/// The visit; only of a draft without problems.
+/// A visit of the book as a draft.
+VisitDraft draftOf(const core::Visit& visit);
+
+/// The visit, with the id of the one that is changed; only of a draft without problems.
 core::Visit visitOf(const VisitDraft& draft, const VisitPlace& place);
 
 } // namespace ui::visit

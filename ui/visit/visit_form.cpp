@@ -54,6 +54,8 @@ VisitForm::VisitForm(QWidget* parent) : QWidget(parent) {
     m_title = new QLabel(this);
     m_title->setFont(look::headingFont(font()));
     all->addWidget(m_title);
+    m_meanwhile = warning(QStringLiteral("meanwhile"));
+    all->addWidget(m_meanwhile);
     auto* grid = new QGridLayout;
     grid->setHorizontalSpacing(10);
     grid->setVerticalSpacing(4);
@@ -66,6 +68,8 @@ VisitForm::VisitForm(QWidget* parent) : QWidget(parent) {
     m_problem = new QLabel(this);
     m_problem->setWordWrap(true);
     all->addWidget(m_problem);
+    m_answer = warning(QStringLiteral("question"));
+    all->addWidget(m_answer);
     m_save = new QPushButton(tr("&Save visit"), this);
     m_save->setObjectName(QStringLiteral("saveVisit"));
     m_save->setProperty("primary", true);
@@ -78,6 +82,15 @@ VisitForm::VisitForm(QWidget* parent) : QWidget(parent) {
     hint->setProperty("quiet", true);
     all->addWidget(hint);
     all->addStretch(1);
+}
+
+QLabel* VisitForm::warning(const QString& name) {
+    auto* label = new QLabel(this);
+    label->setObjectName(name);
+    label->setWordWrap(true);
+    label->setProperty("warns", true);
+    label->hide();
+    return label;
 }
 
 QLineEdit* VisitForm::addEdit(Field field, const QString& accessibleName) {
@@ -203,9 +216,13 @@ void VisitForm::buildRest(QGridLayout* grid) {
     }
 }
 
-void VisitForm::start(const VisitPlace& place, const VisitDraft& draft) {
+void VisitForm::start(const VisitPlace& place, const VisitDraft& draft, Odd odd) {
     m_place = place;
-    m_title->setText(tr("Visit of %1").arg(place.label));
+    m_odd = std::move(odd);
+    m_asked.clear();
+    m_meanwhile->hide();
+    m_title->setText(place.was ? tr("A visit of %1").arg(place.label) : tr("Visit of %1").arg(place.label));
+    m_save->setText(place.was ? tr("&Save changes") : tr("&Save visit"));
     m_day->setDate(core::toDate(draft.day));
     m_boxes->setCurrentIndex(draft.boxes.value_or(0));
     const auto words = queenWords();
@@ -217,6 +234,23 @@ void VisitForm::start(const VisitPlace& place, const VisitDraft& draft) {
     m_leaving = false;
     check();
     m_edits[static_cast<size_t>(Field::BeesTop)]->setFocus(Qt::OtherFocusReason);
+}
+
+void VisitForm::judgeAgain(const VisitPlace& place, const QString& meanwhile) {
+    const auto was = m_place.was; // what it began with
+    m_place = place;
+    m_place.was = was;
+    m_meanwhile->setText(meanwhile);
+    m_meanwhile->setVisible(!meanwhile.isEmpty());
+    const bool leaving = m_leaving;
+    check();
+    m_leaving = leaving;
+}
+
+void VisitForm::refuse(const QString& why) {
+    m_answer->setText(why);
+    m_answer->show();
+    emit said(why);
 }
 
 VisitDraft VisitForm::draft() const {
@@ -233,6 +267,7 @@ VisitDraft VisitForm::draft() const {
 void VisitForm::check() {
     if (!m_save) return;
     m_leaving = false;
+    m_answer->hide();
     const VisitDraft d = draft();
     const bool two = d.boxes.value_or(m_place.boxesNow) == 2;
     bool anyUpper = false;
@@ -261,9 +296,20 @@ void VisitForm::check() {
 void VisitForm::save() {
     const VisitDraft d = draft();
     const auto found = problems(d, m_place);
-    if (found.empty()) return emit saveAsked(visitOf(d, m_place));
+    if (found.empty()) {
+        const core::Visit visit = visitOf(d, m_place);
+        if (m_odd && !askedAbout(m_odd(visit))) return;
+        return emit saveAsked(visit);
+    }
     emit said(found.front().text);
     if (found.front().field) m_edits[static_cast<size_t>(*found.front().field)]->setFocus();
+}
+
+bool VisitForm::askedAbout(const QStringList& odd) {
+    bool all = true;
+    for (const QString& o : odd) all &= !m_asked.insert(o).second;
+    if (!all) refuse(tr("%1 Save all the same? Enter again saves.").arg(odd.join(u' ')));
+    return all;
 }
 
 void VisitForm::leave() {

@@ -5,7 +5,9 @@
 #include <QWidget>
 
 #include <array>
+#include <functional>
 #include <map>
+#include <set>
 
 class QCheckBox;
 class QComboBox;
@@ -17,14 +19,22 @@ class QPushButton;
 
 namespace ui::visit {
 
-/// A visit typed by keys: Tab from field to field, Enter saves, Escape leaves. Edits a draft and knows no session.
+/// A visit typed by keys, a new one or one of the book: Tab from field to field, Enter saves, Escape leaves. Edits a
+/// draft and knows no session.
 class VisitForm : public QWidget {
     Q_OBJECT
 public:
     explicit VisitForm(QWidget* parent = nullptr);
 
+    /// What is possible but odd in a visit, a sentence each: asked about once.
+    using Odd = std::function<QStringList(const core::Visit&)>;
+
     /// Begins a visit of this colony on `draft.day`; the first field has the keys.
-    void start(const VisitPlace& place, const VisitDraft& draft);
+    void start(const VisitPlace& place, const VisitDraft& draft, Odd odd = {});
+    /// The book holds something new: judged by `place` from now on; `meanwhile` says what became of the visit.
+    void judgeAgain(const VisitPlace& place, const QString& meanwhile);
+    /// It was not saved, and why; what was typed stays.
+    void refuse(const QString& why);
     const VisitPlace& place() const { return m_place; }
     VisitDraft draft() const;
     bool dirty() const { return draft() != m_started; }
@@ -40,6 +50,7 @@ protected:
 
 private:
     QLineEdit* addEdit(Field field, const QString& accessibleName);
+    QLabel* warning(const QString& name);
     QLabel* problemRow(QGridLayout* grid, int row, std::initializer_list<Field> fields);
     void buildTop(QGridLayout* grid);
     void buildFrames(QGridLayout* grid);
@@ -47,6 +58,7 @@ private:
     void buildRest(QGridLayout* grid);
     void check();
     void save();
+    bool askedAbout(const QStringList& odd);
     void leave();
 
     VisitPlace m_place;
@@ -61,6 +73,10 @@ private:
     std::array<QCheckBox*, 7> m_signs{};
     std::map<Field, QLabel*> m_problemOf;
     QLabel* m_problem = nullptr; ///< of the whole
+    QLabel* m_meanwhile = nullptr;
+    QLabel* m_answer = nullptr; ///< what is odd, or why it was not saved
+    Odd m_odd;
+    std::set<QString> m_asked;
     QPushButton* m_save = nullptr;
 };
 

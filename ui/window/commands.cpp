@@ -38,8 +38,13 @@ Commands::Commands(QMenuBar* bar, QWidget* window) : QObject(window), m_window(w
     undo = add(edit, tr("&Undo"), QStringLiteral("Ctrl+Z"), tr("Take the last edit back"));
     redo = add(edit, tr("&Redo"), QStringLiteral("Ctrl+Shift+Z"), tr("Make the edit again that was taken back"));
     edit->addSeparator();
-    logVisit = add(edit, tr("&Log a visit…"), QStringLiteral("Ctrl+L"), tr("Write down a visit of the chosen hive"));
+    findColony = add(edit, tr("&Find a colony…"), QStringLiteral("Ctrl+F"), tr("Living or ended, by its label"));
     m_yards = new YardCommands(bar, window);
+    QMenu* record = bar->addMenu(tr("&Record"));
+    logVisit = add(record, tr("&Visit…"), QStringLiteral("Ctrl+L"), tr("Write down a visit of the chosen hive"));
+    record->addSeparator();
+    for (const records::NewRecordWords& w : records::newRecordWords())
+        notes.emplace_back(w.what, add(record, w.text, w.keys, w.tip));
     QMenu* view = bar->addMenu(tr("&View"));
     yardPlan = add(view, tr("Yard &plan"), QStringLiteral("Ctrl+1"), tr("The yard as it stands today"));
     mergeDay = add(view, tr("&Merge day"), QStringLiteral("Ctrl+2"), tr("What to unite, and what not to touch"));
@@ -55,10 +60,12 @@ Commands::Commands(QMenuBar* bar, QWidget* window) : QObject(window), m_window(w
 }
 
 void Commands::setBookOpen(bool open, bool writable) {
-    for (QAction* a : {yardPlan, mergeDay, zoomIn, zoomOut, fit, table, preview, print, pdf}) a->setEnabled(open);
+    for (QAction* a : {yardPlan, mergeDay, zoomIn, zoomOut, fit, table, findColony, preview, print, pdf})
+        a->setEnabled(open);
     for (QAction* a : {importCsv, logVisit}) a->setEnabled(open && writable);
     tryAgain->setEnabled(open && !writable);
     m_yards->setBookOpen(open && writable);
+    for (const auto& [what, action] : notes) action->setEnabled(open && writable);
 }
 
 void Commands::setUndo(const QString& undoText, const QString& redoText) {

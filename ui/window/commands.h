@@ -1,7 +1,12 @@
 #pragma once
 
+#include "ui/records/new_record.h"
+
 #include <QObject>
 #include <QStringList>
+
+#include <utility>
+#include <vector>
 
 class QAction;
 class QMenu;
@@ -18,7 +23,8 @@ public:
     Commands(QMenuBar* bar, QWidget* window);
 
     QAction *makeBook, *openBook, *tryAgain, *importCsv, *preview, *print, *pdf, *close;
-    QAction *undo, *redo, *logVisit;
+    QAction *undo, *redo, *findColony, *logVisit;
+    std::vector<std::pair<records::NewRecord, QAction*>> notes; ///< another record of the chosen hive
     QAction *yardPlan, *mergeDay, *zoomIn, *zoomOut, *fit, *table;
 
     void setBookOpen(bool open, bool writable);

@@ -209,6 +209,7 @@ void MainWindow::tryAgain() {
 void MainWindow::setCarrying(bool carrying) {
     for (QAction* a : {m_commands->undo, m_commands->redo, m_commands->logVisit, m_commands->importCsv})
         a->setEnabled(!carrying);
+    for (const auto& [what, action] : m_commands->notes) action->setEnabled(!carrying);
     m_top->undoButton()->setEnabled(!carrying);
     if (!carrying) settle();
 }

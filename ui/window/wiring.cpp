@@ -35,7 +35,9 @@ void wireBook(MainWindow& w, Commands& c, Dialogs& dialogs) {
 void wireEdit(MainWindow& w, Commands& c) {
     QObject::connect(c.undo, &QAction::triggered, &w, &MainWindow::undo);
     QObject::connect(c.redo, &QAction::triggered, &w, &MainWindow::redo);
+    onPage(w, c.findColony, [](WorkPage& p) { p.findColony(); });
     onPage(w, c.logVisit, [](WorkPage& p) { p.logVisit(); });
+    for (const auto& [what, action] : c.notes) onPage(w, action, [what = what](WorkPage& p) { p.note(what); });
 }
 
 void wireView(MainWindow& w, Commands& c) {

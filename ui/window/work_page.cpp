@@ -6,6 +6,7 @@
 #include "ui/plan/plan_view.h"
 #include "ui/start/empty_yard.h"
 #include "ui/start/start_desk.h"
+#include "ui/records/record_list.h"
 #include "ui/table/hive_model.h"
 #include "ui/visit/visit_form.h"
 #include "ui/window/yard_list.h"
@@ -17,12 +18,12 @@
 #include <QStackedWidget>
 #include <QTableView>
 
+#include <utility>
+
 namespace ui::window {
 
 namespace {
-constexpr int kVisitsOnCard = 8;
 constexpr int kWidestColumn = 190;
-constexpr int kAllVisits = 100000;
 } // namespace
 
 WorkPage::WorkPage(desk::Desk& desk, Dialogs& dialogs, QWidget* parent)
@@ -112,6 +113,9 @@ void WorkPage::connectPlan() {
 
 void WorkPage::connectRight() {
     connect(m_card, &card::ColonyCard::visitAsked, this, &WorkPage::logVisit);
+    connect(m_card, &card::ColonyCard::recordAsked, this, &WorkPage::note);
+    connect(m_card->records(), &records::RecordList::openAsked, this, &WorkPage::openRecord);
+    connect(m_card->records(), &records::RecordList::takeBackAsked, this, &WorkPage::takeBack);
     connect(m_card, &card::ColonyCard::backAsked, this, [this] { m_right->setCurrentWidget(m_board); });
     connect(m_board, &board::Board::chosen, this, [this](auto colony) { m_desk.choose(colony); });
     connect(m_board, &board::Board::opened, this, &WorkPage::openCard);
@@ -123,14 +127,13 @@ void WorkPage::connectRight() {
     connect(m_board, &board::Board::printAsked, this, &WorkPage::printAsked);
     connect(m_board, &board::Board::pdfAsked, this, &WorkPage::pdfAsked);
     connect(m_panel, &form::FormPanel::said, &m_desk, &desk::Desk::said);
-    connect(m_panel, &form::FormPanel::closed, this, &WorkPage::settleRight);
+    connect(m_panel, &form::FormPanel::closed, this, [this] {
+        settleRight();
+        if (m_found) showColony(*std::exchange(m_found, std::nullopt));
+    });
     connect(m_form, &visit::VisitForm::said, &m_desk, &desk::Desk::said);
     connect(m_form, &visit::VisitForm::leaveAsked, this, &WorkPage::settleRight);
-    connect(m_form, &visit::VisitForm::saveAsked, this, [this](const core::Visit& visit) {
-        guarded(m_dialogs, [&] {
-            if (m_desk.logVisit(visit)) settleRight();
-        });
-    });
+    connect(m_form, &visit::VisitForm::saveAsked, this, &WorkPage::saveVisit);
 }
 
 void WorkPage::connectStart() {
@@ -210,10 +213,10 @@ form::FormPanel* WorkPage::openForm(std::unique_ptr<form::Form> form) {
 }
 
 void WorkPage::showAll() {
-    m_panel->judgeAgain();
+    judgeForms();
     m_yards->show(m_desk.reading(), m_desk.yard());
     m_plan->setCarryBarred(m_desk.carryBarred());
-    m_card->setVisitAllowed(!m_desk.session().readOnly());
+    m_card->setWritable(!m_desk.session().readOnly());
     showYard();
 }
 
@@ -259,12 +262,16 @@ void WorkPage::showChosen() {
 void WorkPage::showCard() {
     const auto& r = m_desk.reading();
     const auto chosen = m_desk.chosen();
+    if (chosen) m_ended.reset();
     const auto ix = chosen ? r.find(*chosen) : std::nullopt;
-    if (!ix) return m_card->show(std::nullopt);
-    std::vector<core::Visit> visits = m_desk.session().visitsOf(*chosen, m_desk.present() ? kVisitsOnCard : kAllVisits);
-    std::erase_if(visits, [&](const core::Visit& v) { return v.day > m_desk.day(); });
-    if (visits.size() > kVisitsOnCard) visits.resize(kVisitsOnCard);
-    m_card->show(card::cardOf(r, *ix, visits));
+    const auto ended = m_ended ? m_desk.session().colony(*m_ended) : std::nullopt;
+    if (!ix && !ended) return m_card->show(std::nullopt);
+    const core::ColonyId shown = ix ? *chosen : *m_ended;
+    auto rows = records::recordsOf(m_desk.session(), shown);
+    if (ix && m_desk.day() < m_desk.today())
+        std::erase_if(rows, [this](const records::RecordRow& row) { return row.day > m_desk.day(); });
+    m_card->records()->show(shown, std::move(rows));
+    m_card->show(ix ? card::cardOf(r, *ix) : card::endedCardOf(m_desk.session(), *ended));
 }
 
 void WorkPage::openCard(core::ColonyId colony) {
@@ -272,32 +279,6 @@ void WorkPage::openCard(core::ColonyId colony) {
     if (!mayLeaveForm()) return;
     m_panel->close();
     m_right->setCurrentWidget(m_card);
-}
-
-void WorkPage::logVisit() {
-    guarded(m_dialogs, [this] {
-        const auto chosen = m_desk.chosen();
-        const auto ix = chosen ? m_desk.reading().find(*chosen) : std::nullopt;
-        if (!ix) return emit m_desk.said(tr("Choose a hive first: its visit is logged here."));
-        if (m_desk.session().readOnly()) return emit m_desk.said(m_desk.carryBarred());
-        const core::SnapColony& c = m_desk.reading().snapshot.colony(*ix);
-        if (!mayLeaveForm()) return;
-        m_panel->close();
-        visit::VisitPlace place{*chosen,
-                                c.shown,
-                                c.since,
-                                {},
-                                m_desk.today(),
-                                m_desk.reading().snapshot.boxKindOf(*ix).frames,
-                                m_desk.reading().factsOf(*ix).boxes,
-                                {}};
-        for (const core::Visit& v : m_desk.session().visitsOf(*chosen, kAllVisits)) place.visited.push_back(v.day);
-        if (const auto colony = m_desk.session().colony(*chosen)) place.ended = colony->ended;
-        visit::VisitDraft draft;
-        draft.day = m_desk.day();
-        m_right->setCurrentWidget(m_form);
-        m_form->start(place, draft);
-    });
 }
 
 } // namespace ui::window

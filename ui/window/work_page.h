@@ -1,6 +1,8 @@
 #pragma once
 
 #include "ui/desk/desk.h"
+#include "ui/records/new_record.h"
+#include "ui/records/record_rows.h"
 #include "ui/window/top_bar.h"
 
 #include <QWidget>
@@ -49,6 +51,12 @@ public:
     Place place() const { return m_place; }
     void setTableShown(bool shown);
     void logVisit();
+    /// The form of another record of the chosen hive, or of the ended colony whose card is shown.
+    void note(records::NewRecord what);
+    /// Asks for a colony by its name, living or ended, and shows its card.
+    void findColony();
+    /// The card of a colony of the book, living or ended.
+    void showColony(core::ColonyId colony);
     /// Shows the form at the right, beside the plan; saved through the desk. An open form that holds typing stays, and
     /// nullptr is returned. The panel's valuesChanged() and closed() tell how it goes on.
     form::FormPanel* openForm(std::unique_ptr<form::Form> form);
@@ -59,6 +67,7 @@ public:
     start::StartDesk* start() const { return m_start; }
     board::Board* board() const { return m_board; }
     YardList* yards() const { return m_yards; }
+    card::ColonyCard* card() const { return m_card; }
     visit::VisitForm* form() const { return m_form; }
     QTableView* table() const { return m_table; }
 
@@ -80,6 +89,12 @@ private:
     void showChosen();
     void showCard();
     void openCard(core::ColonyId colony);
+    std::optional<core::Colony> subject() const;
+    void startVisit(core::ColonyId colony, const std::optional<core::Visit>& was);
+    void saveVisit(const core::Visit& visit);
+    void openRecord(const records::RecordRow& record);
+    void takeBack(const records::RecordRow& record);
+    void judgeForms();
     void settleRight();
     bool formDirty() const;
 
@@ -99,6 +114,8 @@ private:
     form::FormPanel* m_panel;
     start::StartDesk* m_start;
     start::EmptyYard* m_empty;
+    std::optional<core::ColonyId> m_ended; ///< whose card is shown, though it lives no more
+    std::optional<core::ColonyId> m_found; ///< asked for, shown once the form has closed
     bool m_telling = false;
 };
 

@@ -1,0 +1,80 @@
+#include "ui/records/put_right.h"
+
+#include "core/edit/put_right.h"
+#include "ui/look/words.h"
+#include "ui/records/colony_form.h"
+#include "ui/records/end_form.h"
+#include "ui/records/result_form.h"
+#include "ui/records/transfer_form.h"
+#include "ui/records/treatment_form.h"
+#include "ui/records/union_form.h"
+
+namespace ui::records {
+
+namespace edit = core::edit;
+
+namespace {
+
+template <class T> T needed(const edit::Session& book, qint64 id) {
+    std::optional<T> found;
+    book.read([&](const edit::EditContext& c) { found = c.find<T>(id); });
+    if (!found) throw core::Error(core::Error::Kind::BadData, Records::tr("That record is no longer in the book."));
+    return *std::move(found);
+}
+
+} // namespace
+
+std::unique_ptr<form::Form> formOf(const edit::Session& book, const RecordRow& record) {
+    switch (record.kind) {
+    case RecordKind::Visit:
+        return nullptr;
+    case RecordKind::Carry:
+        throw core::Error(core::Error::Kind::BadData,
+                          Records::tr("A carry is put right by carrying the hive again, or by taking it back here."));
+    case RecordKind::Began:
+        return std::make_unique<ColonyForm>(book, needed<core::Colony>(book, record.id));
+    case RecordKind::End: {
+        const auto colony = needed<core::Colony>(book, record.id);
+        return std::make_unique<EndForm>(book, colony, record.day);
+    }
+    case RecordKind::Transfer:
+        return std::make_unique<TransferForm>(book, needed<core::Transfer>(book, record.id));
+    case RecordKind::Result:
+        return std::make_unique<ResultForm>(book, needed<core::Result>(book, record.id));
+    case RecordKind::Treatment:
+        return std::make_unique<TreatmentForm>(book, needed<core::Treatment>(book, record.id));
+    case RecordKind::Lineage:
+        return std::make_unique<LineageForm>(book, needed<core::Lineage>(book, record.id));
+    }
+    return nullptr;
+}
+
+edit::Edit takingBack(const RecordRow& record) {
+    const qint64 id = record.id;
+    using edit::EditContext;
+    switch (record.kind) {
+    case RecordKind::Began:
+        return [id](const EditContext& c) { return edit::takeBackColony(c, {id}); };
+    case RecordKind::Carry:
+        return [id](const EditContext& c) { return edit::takeBackCarry(c, {id}); };
+    case RecordKind::Visit:
+        return [id](const EditContext& c) { return edit::takeBackVisit(c, {id}); };
+    case RecordKind::Transfer:
+        return [id](const EditContext& c) { return edit::takeBackTransfer(c, {id}); };
+    case RecordKind::Result:
+        return [id](const EditContext& c) { return edit::takeBackResult(c, {id}); };
+    case RecordKind::Treatment:
+        return [id](const EditContext& c) { return edit::takeBackTreatment(c, {id}); };
+    case RecordKind::Lineage:
+        return [id](const EditContext& c) { return edit::takeBackLineage(c, {id}); };
+    case RecordKind::End:
+        return [id](const EditContext& c) { return edit::takeBackEnd(c, {id}); };
+    }
+    return {};
+}
+
+QString takingBackText(const RecordRow& record) {
+    return Records::tr("Take back: %1, %2").arg(record.title, look::dayText(record.day));
+}
+
+} // namespace ui::records

@@ -1,0 +1,148 @@
+#include "ui/records/record_words.h"
+
+#include "ui/look/rule_words.h"
+#include "ui/look/words.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <QStringList>
+
+namespace ui::records {
+
+namespace {
+
+struct RecordWords {
+    Q_DECLARE_TR_FUNCTIONS(RecordWords)
+};
+
+QString joined(const QStringList& parts) { return parts.join(QStringLiteral(", ")); }
+
+void addCount(QStringList& parts, const core::Visit& v) {
+    const auto side = [](std::optional<core::Quarters> top, std::optional<core::Quarters> bottom) {
+        QStringList seen;
+        if (top) seen << RecordWords::tr("%1 above").arg(core::framesText(*top));
+        if (bottom) seen << RecordWords::tr("%1 below").arg(core::framesText(*bottom));
+        return seen.join(u'/');
+    };
+    const QString lower = side(v.beesTop, v.beesBottom);
+    const QString upper = side(v.upperBeesTop, v.upperBeesBottom);
+    if (!lower.isEmpty()) parts << RecordWords::tr("bees %1").arg(lower);
+    if (!upper.isEmpty()) parts << RecordWords::tr("upper box %1").arg(upper);
+    if (v.stores) parts << RecordWords::tr("stores %1").arg(core::framesText(*v.stores));
+    if (v.upperStores) parts << RecordWords::tr("upper stores %1").arg(core::framesText(*v.upperStores));
+}
+
+QString numberText(double value) { return QString::number(value, 'g', QLocale::FloatingPointShortest); }
+
+} // namespace
+
+QString transferWord(core::TransferKind what) {
+    switch (what) {
+    case core::TransferKind::Frames:
+        return RecordWords::tr("frames of comb");
+    case core::TransferKind::Brood:
+        return RecordWords::tr("frames of brood");
+    case core::TransferKind::Bees:
+        return RecordWords::tr("bees");
+    case core::TransferKind::Box:
+        return RecordWords::tr("a box");
+    case core::TransferKind::Feed:
+        return RecordWords::tr("feed");
+    }
+    return {};
+}
+
+QString diseaseWord(core::Disease disease) {
+    return disease == core::Disease::Afb ? RecordWords::tr("American foulbrood")
+                                         : RecordWords::tr("European foulbrood");
+}
+
+QString verdictWord(core::Verdict verdict) {
+    switch (verdict) {
+    case core::Verdict::Positive:
+        return RecordWords::tr("positive");
+    case core::Verdict::Negative:
+        return RecordWords::tr("negative");
+    case core::Verdict::Release:
+        return RecordWords::tr("released");
+    case core::Verdict::Order:
+        return RecordWords::tr("order to move and join nothing");
+    }
+    return {};
+}
+
+QString methodWord(core::Method method) {
+    switch (method) {
+    case core::Method::Laboratory:
+        return RecordWords::tr("laboratory");
+    case core::Method::Inspector:
+        return RecordWords::tr("inspector");
+    case core::Method::Field:
+        return RecordWords::tr("field kit at the hive");
+    }
+    return {};
+}
+
+QString howWord(core::LineageHow how) {
+    switch (how) {
+    case core::LineageHow::United:
+        return RecordWords::tr("united");
+    case core::LineageHow::ShakenOut:
+        return RecordWords::tr("shaken out");
+    case core::LineageHow::Divided:
+        return RecordWords::tr("divided");
+    }
+    return {};
+}
+
+QString transferText(const core::Transfer& t) {
+    QStringList parts{transferWord(t.what)};
+    if (t.count && t.what != core::TransferKind::Bees && t.what != core::TransferKind::Feed)
+        parts.front() = t.what == core::TransferKind::Box && t.count == 1
+                            ? transferWord(t.what)
+                            : QStringLiteral("%1 × %2").arg(*t.count).arg(transferWord(t.what));
+    else if (t.count)
+        parts << RecordWords::tr("count %1").arg(*t.count);
+    if (!t.note.isEmpty()) parts << t.note;
+    return joined(parts);
+}
+
+QString resultText(const core::Result& r) {
+    QStringList parts{diseaseWord(r.disease) + QStringLiteral(": ") + verdictWord(r.verdict), methodWord(r.method)};
+    if (!r.by.isEmpty()) parts << RecordWords::tr("by %1").arg(r.by);
+    if (!r.paper.isEmpty()) parts << RecordWords::tr("paper %1").arg(r.paper);
+    if (!r.note.isEmpty()) parts << r.note;
+    return joined(parts);
+}
+
+QString treatmentText(const core::Treatment& t) {
+    QStringList parts{QStringLiteral("%1 (%2)").arg(t.product, t.substance)};
+    if (t.antibiotic) parts << RecordWords::tr("an antibiotic");
+    if (t.quantity) parts << QStringLiteral("%1 %2").arg(numberText(*t.quantity), t.unit).trimmed();
+    if (!t.method.isEmpty()) parts << t.method;
+    if (t.days) parts << RecordWords::tr("for %1 days").arg(*t.days);
+    if (t.withdrawalDays) parts << RecordWords::tr("withdrawal %1 days").arg(*t.withdrawalDays);
+    if (!t.reason.isEmpty()) parts << t.reason;
+    return joined(parts);
+}
+
+QString visitText(const core::Visit& v) {
+    QStringList parts;
+    addCount(parts, v);
+    if (v.queen) parts << look::queenText(*v.queen);
+    if (v.broodFrames && v.broodChecked)
+        parts << RecordWords::tr("brood %1, checked %2").arg(*v.broodFrames).arg(*v.broodChecked);
+    else if (v.broodFrames)
+        parts << RecordWords::tr("brood %1").arg(*v.broodFrames);
+    else if (v.broodChecked)
+        parts << RecordWords::tr("brood checked %1").arg(*v.broodChecked);
+    if (!v.signs.empty()) parts << look::signsText(v.signs);
+    if (v.boxes) parts << (*v.boxes == 2 ? RecordWords::tr("two boxes") : RecordWords::tr("one box"));
+    if (v.supers) parts << RecordWords::tr("%1 supers").arg(*v.supers);
+    if (v.gross) parts << RecordWords::tr("%1 kg").arg(core::kilogramsText(*v.gross));
+    if (v.mites && v.miteSample) parts << RecordWords::tr("%1 mites in %2 bees").arg(*v.mites).arg(*v.miteSample);
+    if (!v.note.isEmpty()) parts << v.note;
+    return parts.isEmpty() ? look::dash() : parts.join(QStringLiteral(", "));
+}
+
+} // namespace ui::records

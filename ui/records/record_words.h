@@ -1,0 +1,22 @@
+#pragma once
+
+#include "core/model/rows.h"
+
+#include <QString>
+
+namespace ui::records {
+
+// Words of the records as people read them.
+
+QString transferWord(core::TransferKind what); ///< "bees", "frames of brood"
+QString diseaseWord(core::Disease disease);    ///< "American foulbrood"
+QString verdictWord(core::Verdict verdict);
+QString methodWord(core::Method method);
+QString howWord(core::LineageHow how); ///< "united", "shaken out", "divided"
+
+QString visitText(const core::Visit& visit);   ///< "5.25 frames, stores 3, eggs seen, 29 kg"
+QString transferText(const core::Transfer& t); ///< "3 frames of brood", with the note
+QString resultText(const core::Result& r);     ///< "American foulbrood positive, by a laboratory, B. Keeper, paper 12"
+QString treatmentText(const core::Treatment& t); ///< "Product (substance), 50 ml, antibiotic"
+
+} // namespace ui::records

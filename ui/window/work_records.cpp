@@ -1,0 +1,161 @@
+#include "core/edit/edits.h"
+#include "core/edit/put_right.h"
+#include "ui/card/colony_card.h"
+#include "ui/form/form_panel.h"
+#include "ui/records/find_form.h"
+#include "ui/records/odd.h"
+#include "ui/records/put_right.h"
+#include "ui/visit/visit_form.h"
+#include "ui/visit/visit_place.h"
+#include "ui/window/work_page.h"
+
+#include <QStackedWidget>
+
+#include <algorithm>
+
+// The page's part in records: their forms at the right, opened from commands, the card and its list.
+
+namespace ui::window {
+
+namespace edit = core::edit;
+
+namespace {
+constexpr int kVisitsBefore = 60; // enough to find what a visit is odd against
+} // namespace
+
+std::optional<core::Colony> WorkPage::subject() const {
+    const auto id = m_desk.chosen() ? m_desk.chosen() : m_ended;
+    return id ? m_desk.session().colony(*id) : std::nullopt;
+}
+
+void WorkPage::logVisit() {
+    guarded(m_dialogs, [this] {
+        const auto colony = subject();
+        if (!colony) return emit m_desk.said(tr("Choose a hive first: its visit is logged here."));
+        if (m_desk.session().readOnly()) return emit m_desk.said(m_desk.carryBarred());
+        startVisit(colony->id, {});
+    });
+}
+
+void WorkPage::startVisit(core::ColonyId colony, const std::optional<core::Visit>& was) {
+    if (!mayLeaveForm()) return;
+    m_panel->close();
+    const edit::Session& book = m_desk.session();
+    const core::Day day = was ? was->day : std::min(m_desk.day(), m_desk.today());
+    const auto odd = [&book, was](const core::Visit& visit) {
+        auto others = book.visitsOf(visit.colony, kVisitsBefore);
+        std::erase_if(others, [&](const core::Visit& v) { return v.id == visit.id; });
+        QStringList found = records::oddVisit(visit, others, book.settings().strengthJudge, book.clock().today());
+        if (was) // what was odd before was asked about then
+            for (const QString& old :
+                 records::oddVisit(*was, others, book.settings().strengthJudge, book.clock().today()))
+                found.removeAll(old);
+        return found;
+    };
+    visit::VisitDraft draft;
+    draft.day = day;
+    m_right->setCurrentWidget(m_form);
+    m_form->start(visit::visitPlaceOf(book, colony, day, was), was ? visit::draftOf(*was) : draft, odd);
+}
+
+/// A refusal, a full disk or a stale record keeps the form with all that was typed.
+void WorkPage::saveVisit(const core::Visit& visit) {
+    const bool anew = !m_form->place().was;
+    try {
+        const bool saved =
+            m_desk.save(anew ? tr("Log a visit") : tr("Change a visit"), [&](const edit::EditContext& c) {
+                return anew ? edit::logVisit(c, visit) : edit::changeVisit(c, visit);
+            });
+        if (saved) return settleRight();
+        m_form->refuse(tr("Nothing is saved yet: the question was not answered."));
+    } catch (const std::exception& e) {
+        const auto* known = dynamic_cast<const core::Error*>(&e);
+        m_form->refuse(known ? known->userMessage() : QString::fromUtf8(e.what()));
+    }
+}
+
+void WorkPage::note(records::NewRecord what) {
+    guarded(m_dialogs, [&] {
+        const auto colony = subject();
+        if (!colony) return emit m_desk.said(tr("Choose a hive first: what happened to it is noted here."));
+        if (m_desk.session().readOnly()) return emit m_desk.said(m_desk.carryBarred());
+        const core::Day day = std::min(m_desk.day(), m_desk.today());
+        try {
+            openForm(records::newForm(m_desk.session(), what, *colony, day));
+        } catch (const core::Error& e) {
+            if (e.kind() != core::Error::Kind::BadData) throw;
+            emit m_desk.said(e.userMessage());
+        }
+    });
+}
+
+void WorkPage::openRecord(const records::RecordRow& record) {
+    guarded(m_dialogs, [&] {
+        try {
+            if (record.kind == records::RecordKind::Visit) {
+                std::optional<core::Visit> visit;
+                m_desk.session().read([&](const edit::EditContext& c) { visit = c.visit({record.id}); });
+                if (visit) startVisit(visit->colony, visit);
+            } else {
+                openForm(records::formOf(m_desk.session(), record));
+            }
+        } catch (const core::Error& e) {
+            if (e.kind() != core::Error::Kind::BadData) throw;
+            emit m_desk.said(e.userMessage());
+        }
+    });
+}
+
+void WorkPage::takeBack(const records::RecordRow& record) {
+    guarded(m_dialogs, [&] {
+        try {
+            const bool done = m_desk.save(records::takingBackText(record), records::takingBack(record));
+            if (!done) emit m_desk.said(tr("It stays: a correction needs a reason and a name."));
+        } catch (const core::Error& e) {
+            if (e.kind() != core::Error::Kind::BadData && e.kind() != core::Error::Kind::Hold) throw;
+            emit m_desk.said(e.userMessage());
+        }
+    });
+}
+
+void WorkPage::findColony() {
+    guarded(m_dialogs, [this] {
+        if (!mayLeaveForm()) return;
+        m_panel->open(std::make_unique<records::FindForm>(m_desk.session()), m_desk.today(),
+                      [this](const form::Form& asked, const form::Values& values) {
+                          m_found = static_cast<const records::FindForm&>(asked).found(values);
+                          return true;
+                      });
+        m_right->setCurrentWidget(m_panel);
+    });
+}
+
+void WorkPage::showColony(core::ColonyId colony) {
+    guarded(m_dialogs, [&] {
+        if (!mayLeaveForm()) return;
+        m_panel->close();
+        m_desk.choose(std::nullopt);
+        m_ended.reset();
+        if (m_desk.reading().find(colony))
+            m_desk.choose(colony);
+        else
+            m_ended = colony;
+        showCard();
+        m_right->setCurrentWidget(m_card);
+        m_card->setFocus(Qt::OtherFocusReason);
+    });
+}
+
+/// The book holds something new: an open form is judged by it, and keeps what was typed.
+void WorkPage::judgeForms() {
+    m_panel->judgeAgain();
+    if (m_right->currentWidget() != m_form) return;
+    const visit::VisitPlace& place = m_form->place();
+    const auto moved = visit::movedSince(m_desk.session(), place);
+    if (!m_desk.session().colony(place.colony))
+        return m_form->judgeAgain(visit::VisitPlace(place), tr("This colony was taken back meanwhile."));
+    m_form->judgeAgain(visit::visitPlaceOf(m_desk.session(), place.colony, m_form->draft().day, place.was),
+                       moved.value_or(QString()));
+}
+
+} // namespace ui::window
