@@ -1,14 +1,12 @@
 #include "tests/edit/edit_fixture.h"
+#include "tests/support/small_files.h"
 
 #include "core/edit/edit_context.h"
 #include "core/edit/row_change.h"
 
 #include <QFileInfo>
 
-#include <csignal>
-
 #include <sys/mount.h>
-#include <sys/resource.h>
 
 namespace tests::edit {
 
@@ -24,28 +22,6 @@ ChangeSet manyYards(const EditContext& c) {
                            }});
     return change;
 }
-
-/// No file may grow beyond so many bytes while this lives.
-class SmallFiles {
-public:
-    explicit SmallFiles(rlim_t bytes) {
-        m_handler = std::signal(SIGXFSZ, SIG_IGN);
-        getrlimit(RLIMIT_FSIZE, &m_before);
-        rlimit small = m_before;
-        small.rlim_cur = bytes;
-        setrlimit(RLIMIT_FSIZE, &small);
-    }
-    ~SmallFiles() {
-        setrlimit(RLIMIT_FSIZE, &m_before);
-        std::signal(SIGXFSZ, m_handler);
-    }
-    SmallFiles(const SmallFiles&) = delete;
-    SmallFiles& operator=(const SmallFiles&) = delete;
-
-private:
-    rlimit m_before{};
-    void (*m_handler)(int) = SIG_DFL;
-};
 
 class FullDisk : public EditTest {};
 
