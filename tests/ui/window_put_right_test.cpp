@@ -207,7 +207,7 @@ TEST_F(PuttingRight, AVisitChangedMeanwhileIsSaidAndTypingStays) {
     const auto* meanwhile = visitForm()->findChild<QLabel*>(QStringLiteral("meanwhile"));
     EXPECT_FALSE(meanwhile->isVisible()) << "another record is none of it";
     core::Visit now = book.visitsOf(QStringLiteral("A2")).front();
-    write([=](const edit::EditContext& c) {
+    write([=](const edit::EditContext&) {
         edit::ChangeSet change;
         core::Visit after = now;
         after.note = QStringLiteral("hot");

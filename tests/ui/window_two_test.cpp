@@ -1,5 +1,6 @@
 #include "tests/ui/open_window.h"
 
+#include "core/edit/edits.h"
 #include "ui/card/colony_card.h"
 #include "ui/window/read_banner.h"
 
@@ -84,7 +85,9 @@ TEST_F(TwoWindows, AnEditWhileTheSecondReadsIsNotShownByHalves) {
         visit.colony = book.idOf(QStringLiteral("A2"));
         visit.day = book.clock().day;
         visit.beesTop = core::Quarters{37};
-        window->desk()->logVisit(visit);
+        window->desk()->save(QStringLiteral("Log a visit"), [visit](const core::edit::EditContext& c) {
+            return core::edit::logVisit(c, visit);
+        });
     });
     second->desk()->choose(book.idOf(QStringLiteral("A2")));
     ASSERT_EQ(edits, 1);
