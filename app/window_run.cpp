@@ -2,6 +2,7 @@
 
 #include "app/cli.h"
 #include "ui/look/sheet.h"
+#include "ui/window/furniture.h"
 #include "ui/window/main_window.h"
 #include "ui/window/real_dialogs.h"
 
@@ -21,6 +22,7 @@ int runWindow(const QStringList& words, const core::Clock& clock, QTextStream& e
     ui::look::setUpStyle();
     ui::window::RealDialogs dialogs;
     ui::window::MainWindow window(clock, dialogs);
+    const ui::window::Furniture furniture(window);
     window.show();
     if (!words.isEmpty() && !window.openBook(words.first())) return 5;
     return QApplication::exec();

@@ -66,7 +66,8 @@ TEST(PlanScene, WithoutThePlanHoldsStayAndArcsGo) {
 
 TEST(PlanScene, AScreenReaderHearsAllOfIt) {
     const Scene scene = drawn(kilnField());
-    EXPECT_EQ(hive(scene, "K7").spoken, QStringLiteral("Hive K7, 5.5 frames, held, B, feed 2 L"));
+    EXPECT_EQ(hive(scene, "K7").spoken.toStdString(),
+              "K7, 5.5 frames, medium, held: brood not checked, feed 2 L, stand 7");
 }
 
 TEST(PlanScene, AnUnrecordedBoxIsDrawnAsATenFrameOne) {

@@ -2,6 +2,7 @@
 
 #include "ui/board/board.h"
 #include "ui/card/colony_card.h"
+#include "ui/table/hive_table.h"
 #include "ui/visit/visit_form.h"
 #include "ui/window/yard_list.h"
 

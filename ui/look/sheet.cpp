@@ -6,6 +6,8 @@
 #include <QApplication>
 #include <QWidget>
 
+#include <cmath>
+
 namespace ui::look {
 
 QString styleSheet(const Colours& c) {
@@ -24,18 +26,19 @@ QString styleSheet(const Colours& c) {
         "QPushButton[plain=\"true\"] { background: transparent; color: @planned; border: 1px solid transparent; "
         "padding: 4px 6px; }"
         "QPushButton[plain=\"true\"]:hover { color: @ink; }"
-        "QPushButton[plain=\"true\"]:focus { border: 1px solid @planned; }"
+        "QPushButton[plain=\"true\"]:focus { border: 2px solid @planned; padding: 3px 5px; }"
         "QPushButton[plain=\"true\"]:disabled { color: @quiet; }"
         "QPushButton[place=\"true\"] { background: transparent; border: none; border-radius: 0; color: @quiet;"
         " border-bottom: 3px solid transparent; padding: 9px 4px 6px 4px; margin: 0 10px; }"
         "QPushButton[place=\"true\"]:checked { color: @ink; font-weight: bold; border-bottom-color: @planned; }"
         "QPushButton[place=\"true\"]:hover { color: @ink; }"
-        "QPushButton[place=\"true\"]:focus { color: @ink; border-bottom-color: @ink; }"
+        "QPushButton[place=\"true\"]:focus { color: @ink; border: 2px solid @ink; border-bottom: 3px solid @ink; "
+        "padding: 7px 2px 6px 2px; }"
         "QFrame[banner=\"true\"] { background: @paper; border: none; border-left: 6px solid @warn; border-bottom: 1px "
         "solid @rule; }"
         "QMenuBar { background: transparent; color: @ink; }"
         "QMenuBar::item { background: transparent; padding: 9px 9px; color: @quiet; }"
-        "QMenuBar::item:selected { color: @ink; background: @rule; }"
+        "QMenuBar::item:selected { color: @onPlanned; background: @planned; }"
         "QMenu { background: @paper; color: @ink; border: 1px solid @edge; padding: 4px 0; }"
         "QMenu::item { padding: 5px 26px 5px 16px; }"
         "QMenu::item:selected { background: @planned; color: @onPlanned; }"
@@ -44,8 +47,11 @@ QString styleSheet(const Colours& c) {
         "QHeaderView { background: @desk; }"
         "QHeaderView::section { background: @desk; color: @quiet; border: none; border-bottom: 1px solid @rule; "
         "padding: 4px 8px; }"
-        "QTableView { background: @paper; border: none; border-top: 1px solid @rule; gridline-color: @gridFine; }"
-        "QListView, QScrollArea { background: transparent; border: none; }"
+        "QTableView { background: @paper; border: 2px solid @paper; gridline-color: @gridFine; }"
+        "QTableView:focus { border-color: @planned; }"
+        "QListView { background: transparent; border: none; }"
+        "QScrollArea { background: transparent; border: 2px solid transparent; }"
+        "QScrollArea:focus { border-color: @planned; }"
         "QScrollArea > QWidget > QWidget { background: transparent; }"
         "QSplitter::handle { background: @rule; }"
         "QToolTip { background: @paper; color: @ink; border: 1px solid @edge; padding: 3px 6px; }"
@@ -61,9 +67,28 @@ QString styleSheet(const Colours& c) {
     return sheet;
 }
 
+namespace {
+
+/// A title that was given a size of its own keeps its share of the text's.
+void resizeOwnFonts(const QWidget& window, double before, double now) {
+    for (QWidget* w : window.findChildren<QWidget*>()) {
+        QFont font = w->font();
+        if (!w->testAttribute(Qt::WA_SetFont) || std::abs(font.pointSizeF() - now) < 0.01) continue;
+        font.setPointSizeF(font.pointSizeF() * now / before);
+        w->setFont(font);
+    }
+}
+
+} // namespace
+
 void dress(QWidget& window) {
+    constexpr const char* kDressed = "dressedPoints";
     const Colours c = coloursFor(QApplication::palette());
-    window.setFont(textFont(QApplication::font()));
+    const QFont font = textFont(QApplication::font());
+    const double before = window.property(kDressed).toDouble();
+    window.setFont(font);
+    if (before > 0 && before != font.pointSizeF()) resizeOwnFonts(window, before, font.pointSizeF());
+    window.setProperty(kDressed, font.pointSizeF());
     window.setPalette(paletteOf(c));
     window.setStyleSheet(styleSheet(c));
 }

@@ -66,6 +66,18 @@ void PlanView::choose(std::optional<size_t> hive) {
     const auto id = hive ? std::optional(m_scene.hives[*hive].colony) : std::nullopt;
     setChosen(id);
     emit chosen(id);
+    if (id && hasFocus()) emit hiveFocused(*id);
+}
+
+void PlanView::pick(core::ColonyId colony) {
+    if (const auto hive = m_scene.find(colony)) choose(hive);
+}
+
+QRect PlanView::boxOf(core::ColonyId colony) {
+    ensureLayout();
+    const auto hive = m_scene.find(colony);
+    if (!hive || *hive >= m_layout.hives.size()) return {};
+    return m_layout.hives[*hive].box.translated(m_camera.offset()).toAlignedRect();
 }
 
 void PlanView::mousePressEvent(QMouseEvent* event) {
@@ -280,6 +292,8 @@ void PlanView::focusInEvent(QFocusEvent* event) {
     const bool byTab = event->reason() == Qt::TabFocusReason || event->reason() == Qt::BacktabFocusReason;
     if (byTab && !m_aim.on() && !chosenAt() && !m_scene.hives.empty())
         choose(event->reason() == Qt::TabFocusReason ? size_t{0} : m_scene.hives.size() - 1);
+    else if (chosenAt())
+        emit hiveFocused(*m_chosen);
 }
 
 void PlanView::focusOutEvent(QFocusEvent* event) {

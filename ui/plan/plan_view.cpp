@@ -2,6 +2,7 @@
 
 #include "ui/look/words.h"
 #include "ui/plan/ground.h"
+#include "ui/plan/plan_accessible.h"
 #include "ui/plan/route.h"
 
 #include <QAccessible>
@@ -29,6 +30,8 @@ PlanView::PlanView(QWidget* parent)
               },
               [this](core::MmPoint at, core::ColonyId id) { return standingAt(m_scene, at, id, m_magnified); }},
              QApplication::startDragDistance()) {
+    PlanAccessible::install(); // before anything asks how the plan is to be shown
+    connect(this, &PlanView::hiveFocused, this, [this](core::ColonyId colony) { announceHive(*this, colony); });
     setFocusPolicy(Qt::StrongFocus);
     setMouseTracking(true);
     setAttribute(Qt::WA_OpaquePaintEvent);

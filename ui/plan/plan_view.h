@@ -41,6 +41,9 @@ public:
     const Camera& camera() const { return m_camera; }
     bool carrying() const { return m_drag.carrying(); }
     QPointF viewPointOf(core::ColonyId colony) const; ///< for tests; a hive of the scene
+    std::optional<core::ColonyId> chosenHive() const { return m_chosen; }
+    QRect boxOf(core::ColonyId colony); ///< in the view; of a hive that is not drawn an empty one
+    void pick(core::ColonyId colony);   ///< as by a click
 
 public slots:
     void fit();
@@ -53,6 +56,7 @@ signals:
     void opened(core::ColonyId colony);
     void carryAsked(core::ColonyId colony, core::MmPoint to);
     void droppedOn(core::ColonyId carried, core::ColonyId onto);
+    void hiveFocused(core::ColonyId colony); ///< the keys are on it now; screen readers are told
     void said(const QString& sentence);
     void carryingChanged(bool carrying);   ///< other edits wait meanwhile
     void standChosen(core::StandId stand); ///< an empty one was clicked

@@ -1,5 +1,6 @@
 #include "ui/plan/scene.h"
 
+#include "ui/look/rule_words.h"
 #include "ui/look/words.h"
 
 #include <QCoreApplication>
@@ -33,11 +34,13 @@ QString strengthLine(const core::rules::ColonyFacts& f) {
 }
 
 QString spokenOf(const HiveMark& m) {
-    QStringList parts{Scenes::tr("Hive %1").arg(m.label), m.line};
+    QStringList parts{m.label, m.line};
+    if (!m.strengthWord.isEmpty()) parts << m.strengthWord;
     if (m.boxes == 2) parts << Scenes::tr("two boxes");
-    if (m.held()) parts << Scenes::tr("held, %1").arg(m.holdLetters);
+    if (m.held()) parts << Scenes::tr("held: %1").arg(m.holdWords.join(QStringLiteral(" and ")));
     if (m.layingWorkers) parts << Scenes::tr("laying workers");
     if (m.feedHalfLitres > 0) parts << Scenes::tr("feed %1").arg(look::litresOf(m.feedHalfLitres));
+    if (!m.stand.isEmpty()) parts << Scenes::tr("stand %1").arg(m.stand);
     return parts.join(QStringLiteral(", "));
 }
 
@@ -47,6 +50,8 @@ HiveMark markOf(const core::Snapshot& s, const core::rules::ColonyFacts& f, cons
     m.colony = c.id;
     m.label = c.shown;
     m.line = strengthLine(f);
+    if (f.strengthClass) m.strengthWord = look::classText(*f.strengthClass);
+    m.stand = stay.standName;
     m.at = stay.at;
     m.headingDeg = stay.headingDeg;
     m.boxes = f.boxes;
@@ -72,7 +77,10 @@ public:
 
     void addHolds(const std::vector<core::rules::Hold>& holds) {
         for (const core::rules::Hold& h : holds)
-            if (HiveMark* m = mark(h.colony)) m->holdLetters += core::rules::holdLetter(h.kind);
+            if (HiveMark* m = mark(h.colony)) {
+                m->holdLetters += core::rules::holdLetter(h.kind);
+                m->holdWords << look::holdTitle(h.kind).toLower();
+            }
     }
 
     void addPlan(const core::rules::Plan& plan) {

@@ -15,8 +15,11 @@ namespace ui::plan {
 struct HiveMark {
     core::ColonyId colony;
     QString label;
-    QString line;   ///< below the label: "5.25 frames", "not counted since 5 Aug"
-    QString spoken; ///< the whole of it for a screen reader
+    QString line;          ///< below the label: "5.25 frames", "not counted since 5 Aug"
+    QString strengthWord;  ///< "medium"; empty without a valid count
+    QString stand;         ///< its name
+    QStringList holdWords; ///< "brood not checked"
+    QString spoken;        ///< the whole of it for a screen reader
     core::MmPoint at;
     int headingDeg = 180; ///< where the entrance looks, clockwise from north
     int widthMm = 413;    ///< outside, across the combs

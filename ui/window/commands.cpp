@@ -55,14 +55,29 @@ Commands::Commands(QMenuBar* bar, QWidget* window) : QObject(window), m_window(w
     view->addSeparator();
     table = add(view, tr("&Table of hives"), QStringLiteral("Ctrl+T"), tr("The same hives as a table beside the plan"));
     table->setCheckable(true);
+    columns = view->addMenu(tr("&Columns of the table"));
+    view->addSeparator();
+    larger = add(view, tr("&Larger text"), {}, tr("All text larger, up to twice its usual size"));
+    smaller = add(view, tr("&Smaller text"), {}, tr("All text smaller"));
+    usual = add(view, tr("&Usual text"), {}, tr("Text at the system's size"));
+    // The second of each is what a keyboard sends that has these signs only with Shift.
+    larger->setShortcuts({QKeySequence(QStringLiteral("Ctrl+Shift++")), QKeySequence(QStringLiteral("Ctrl+Shift+="))});
+    smaller->setShortcuts({QKeySequence(QStringLiteral("Ctrl+Shift+-")), QKeySequence(QStringLiteral("Ctrl+Shift+_"))});
+    usual->setShortcuts({QKeySequence(QStringLiteral("Ctrl+Shift+0")), QKeySequence(QStringLiteral("Ctrl+Shift+)"))});
+    zoomIn->setShortcuts({QKeySequence(QStringLiteral("Ctrl++")), QKeySequence(QStringLiteral("Ctrl+="))});
+    view->addSeparator();
+    nextPane = add(view, tr("&Next pane"), QStringLiteral("F6"), tr("The keys go on: yards, plan, table, right side"));
+    paneBefore = add(view, tr("Pane &before"), QStringLiteral("Shift+F6"), tr("The keys go back a pane"));
     setBookOpen(false, false);
     setUndo({}, {});
 }
 
 void Commands::setBookOpen(bool open, bool writable) {
-    for (QAction* a : {yardPlan, mergeDay, zoomIn, zoomOut, fit, table, findColony, preview, print, pdf})
+    for (QAction* a :
+         {yardPlan, mergeDay, zoomIn, zoomOut, fit, table, nextPane, paneBefore, findColony, preview, print, pdf})
         a->setEnabled(open);
     for (QAction* a : {importCsv, logVisit}) a->setEnabled(open && writable);
+    columns->setEnabled(open);
     tryAgain->setEnabled(open && !writable);
     m_yards->setBookOpen(open && writable);
     for (const auto& [what, action] : notes) action->setEnabled(open && writable);

@@ -1,6 +1,7 @@
 #include "ui/window/main_window.h"
 
 #include "ui/look/sheet.h"
+#include "ui/look/text_size.h"
 #include "ui/print/worksheet_paper.h"
 #include "ui/start/start_desk.h"
 #include "ui/window/commands.h"
@@ -95,6 +96,7 @@ bool MainWindow::makeBook(const QString& path) {
 /// The book on the desk; the one before is put away.
 void MainWindow::lay(std::unique_ptr<core::edit::Session> session, const QString& onlyRead) {
     auto desk = std::make_unique<desk::Desk>(std::move(session), m_dialogs, onlyRead);
+    if (m_page) emit bookLeaving();
     delete m_page;
     m_page = nullptr;
     m_desk = std::move(desk);
@@ -105,6 +107,7 @@ void MainWindow::lay(std::unique_ptr<core::edit::Session> session, const QString
     say(m_desk->onlyRead());
     m_page->setTableShown(m_commands->table->isChecked());
     setPlace(Place::YardPlan);
+    emit bookOpened();
 }
 
 void MainWindow::connectBook() {
@@ -137,7 +140,14 @@ void MainWindow::setPlace(Place place) {
         if (m_page) m_page->setPlace(place);
         m_top->setPlace(m_page ? m_page->place() : place); // a form not saved keeps the place
         settle();
+        emit placeChanged();
     });
+}
+
+void MainWindow::setTextPercent(int percent) {
+    look::setTextPercent(percent);
+    say(tr("Text at %1 % of its usual size.").arg(look::textPercent()));
+    emit textSizeChanged();
 }
 
 void MainWindow::setPaper(Paper paper) {

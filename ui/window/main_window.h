@@ -39,6 +39,8 @@ public:
     void redo();
     /// Where the book can only be read: whether it can be written now.
     void tryAgain();
+    /// All text of the program, in percent of the system's size (look/text_size.h).
+    void setTextPercent(int percent);
     void say(const QString& sentence);
 
     desk::Desk* desk() const { return m_desk.get(); }
@@ -50,6 +52,12 @@ public:
     ReadBanner* banner() const { return m_banner; }
     const Paper& paper() const { return m_paper; }
     QString saying() const; ///< the status line
+
+signals:
+    void bookOpened();  ///< and shown
+    void bookLeaving(); ///< before another takes its place
+    void placeChanged();
+    void textSizeChanged();
 
 protected:
     bool event(QEvent* event) override;

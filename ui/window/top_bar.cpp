@@ -1,6 +1,7 @@
 #include "ui/window/top_bar.h"
 
 #include <QButtonGroup>
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QMenuBar>
 #include <QPushButton>
@@ -22,9 +23,6 @@ TopBar::TopBar(QWidget* parent)
         button->setProperty("place", true);
         button->setCheckable(true);
         button->setAccessibleName(tr("Place: %1").arg(name));
-        QFont bold = button->font();
-        bold.setBold(true);
-        button->setMinimumWidth(QFontMetrics(bold).horizontalAdvance(name) + 34);
         m_places->addButton(button, static_cast<int>(place));
         all->addWidget(button);
     }
@@ -36,6 +34,22 @@ TopBar::TopBar(QWidget* parent)
     connect(m_undo, &QPushButton::clicked, this, &TopBar::undoAsked);
     all->addWidget(m_undo);
     setUndo({});
+    sizePlaces();
+}
+
+/// Room for the bold name of the place that is open, so that nothing moves when it changes.
+void TopBar::sizePlaces() {
+    QFont bold = font();
+    bold.setBold(true);
+    for (QAbstractButton* b : m_places->buttons())
+        b->setMinimumWidth(QFontMetrics(bold).horizontalAdvance(b->text()) + 34);
+}
+
+void TopBar::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() != QEvent::FontChange) return;
+    sizePlaces();
+    elide();
 }
 
 void TopBar::setPlacesShown(bool shown) {

@@ -30,9 +30,11 @@ signals:
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
+    void changeEvent(QEvent* event) override;
 
 private:
     void elide();
+    void sizePlaces();
 
     QMenuBar* m_menus;
     QButtonGroup* m_places;

@@ -1,12 +1,16 @@
 #include "ui/window/wiring.h"
 
+#include "ui/look/text_size.h"
 #include "ui/plan/plan_view.h"
+#include "ui/table/hive_table.h"
 #include "ui/window/commands.h"
 #include "ui/window/read_banner.h"
 #include "ui/window/to_paper.h"
 #include "ui/window/welcome.h"
 #include "ui/window/work_page.h"
 #include "ui/window/yard_commands.h"
+
+#include <QMenu>
 
 namespace ui::window {
 
@@ -47,6 +51,16 @@ void wireView(MainWindow& w, Commands& c) {
     onPage(w, c.zoomOut, [](WorkPage& p) { p.plan()->zoomOut(); });
     onPage(w, c.fit, [](WorkPage& p) { p.plan()->fit(); });
     onPage(w, c.table, [&c](WorkPage& p) { p.setTableShown(c.table->isChecked()); });
+    QObject::connect(c.columns, &QMenu::aboutToShow, &w, [&w, &c] {
+        if (w.page()) w.page()->table()->fill(*c.columns);
+    });
+    QObject::connect(c.larger, &QAction::triggered, &w,
+                     [&w] { w.setTextPercent(look::textPercentAfter(look::textPercent(), true)); });
+    QObject::connect(c.smaller, &QAction::triggered, &w,
+                     [&w] { w.setTextPercent(look::textPercentAfter(look::textPercent(), false)); });
+    QObject::connect(c.usual, &QAction::triggered, &w, [&w] { w.setTextPercent(look::kUsualText); });
+    onPage(w, c.nextPane, [](WorkPage& p) { p.goToPane(1); });
+    onPage(w, c.paneBefore, [](WorkPage& p) { p.goToPane(-1); });
 }
 
 void wireWelcome(MainWindow& w, const Commands& c) {

@@ -4,26 +4,30 @@
 #include "ui/card/colony_card.h"
 #include "ui/form/form_panel.h"
 #include "ui/plan/plan_view.h"
+#include "ui/records/record_list.h"
 #include "ui/start/empty_yard.h"
 #include "ui/start/start_desk.h"
-#include "ui/records/record_list.h"
-#include "ui/table/hive_model.h"
+#include "ui/table/hive_table.h"
 #include "ui/visit/visit_form.h"
+#include "ui/window/panes.h"
 #include "ui/window/yard_list.h"
 
+#include <QEvent>
 #include <QHBoxLayout>
-#include <QHeaderView>
 #include <QPushButton>
 #include <QSplitter>
 #include <QStackedWidget>
-#include <QTableView>
+
+#include <algorithm>
 
 #include <utility>
 
 namespace ui::window {
 
 namespace {
-constexpr int kWidestColumn = 190;
+constexpr int kRightInDigits = 40;
+constexpr int kRightLeast = 330;
+constexpr int kRightMost = 520;
 } // namespace
 
 WorkPage::WorkPage(desk::Desk& desk, Dialogs& dialogs, QWidget* parent)
@@ -31,6 +35,7 @@ WorkPage::WorkPage(desk::Desk& desk, Dialogs& dialogs, QWidget* parent)
     auto* all = new QHBoxLayout(this);
     all->setContentsMargins(0, 0, 0, 0);
     auto* across = new QSplitter(Qt::Horizontal, this);
+    across->setObjectName(QStringLiteral("across"));
     across->setHandleWidth(1);
     across->addWidget(m_yards);
     buildMiddle(across);
@@ -51,25 +56,10 @@ WorkPage::WorkPage(desk::Desk& desk, Dialogs& dialogs, QWidget* parent)
 
 void WorkPage::buildMiddle(QSplitter* across) {
     auto* down = new QSplitter(Qt::Vertical, across);
+    down->setObjectName(QStringLiteral("down"));
     down->setHandleWidth(1);
     m_plan = new plan::PlanView(down);
-    m_table = new QTableView(down);
-    m_hives = new table::HiveModel(this);
-    m_sorter = new table::HiveSorter(this);
-    m_sorter->setSourceModel(m_hives);
-    m_table->setModel(m_sorter);
-    m_table->setSortingEnabled(true);
-    m_table->sortByColumn(0, Qt::AscendingOrder);
-    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    m_table->setSelectionMode(QAbstractItemView::SingleSelection);
-    m_table->setTabKeyNavigation(false);
-    m_table->verticalHeader()->hide();
-    m_table->verticalHeader()->setDefaultSectionSize(m_table->fontMetrics().height() + 8);
-    m_table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-    m_table->setShowGrid(false);
-    m_table->setWordWrap(false);
-    m_table->horizontalHeader()->setStretchLastSection(true);
-    m_table->setAccessibleName(tr("Table of hives"));
+    m_table = new table::HiveTable(down);
     m_table->hide();
     down->addWidget(m_plan);
     down->addWidget(m_table);
@@ -77,17 +67,12 @@ void WorkPage::buildMiddle(QSplitter* across) {
     down->setStretchFactor(1, 2);
     down->setCollapsible(0, false);
     across->addWidget(down);
-    connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this](const QModelIndex& now) {
-        if (!m_telling && now.isValid()) m_desk.choose(m_hives->colonyAt(m_sorter->mapToSource(now).row()));
-    });
-    connect(m_table, &QTableView::activated, this, [this](const QModelIndex& at) {
-        if (at.isValid()) openCard(m_hives->colonyAt(m_sorter->mapToSource(at).row()));
-    });
+    connect(m_table, &table::HiveTable::chosen, this, [this](core::ColonyId colony) { m_desk.choose(colony); });
+    connect(m_table, &table::HiveTable::opened, this, &WorkPage::openCard);
 }
 
 void WorkPage::buildRight(QSplitter* across) {
     m_right = new QStackedWidget(across);
-    m_right->setMinimumWidth(330);
     m_card = new card::ColonyCard(m_right);
     m_board = new board::Board(m_right);
     m_form = new visit::VisitForm(m_right);
@@ -97,6 +82,18 @@ void WorkPage::buildRight(QSplitter* across) {
     m_panel = new form::FormPanel(m_right);
     m_right->addWidget(m_panel);
     across->addWidget(m_right);
+    sizeRight();
+}
+
+/// Wide enough for the lines of card and board, however large the text is.
+void WorkPage::sizeRight() {
+    m_right->setMinimumWidth(
+        std::clamp(kRightInDigits * fontMetrics().horizontalAdvance(u'0'), kRightLeast, kRightMost));
+}
+
+void WorkPage::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::FontChange) sizeRight();
 }
 
 void WorkPage::connectPlan() {
@@ -180,11 +177,13 @@ void WorkPage::setPlace(Place place) {
 
 void WorkPage::setTableShown(bool shown) {
     m_table->setVisible(shown);
-    if (!shown) return;
-    m_table->resizeColumnsToContents();
-    for (int c = 0; c < m_hives->columnCount(); ++c)
-        m_table->setColumnWidth(c, std::min(m_table->columnWidth(c) + 12, kWidestColumn));
+    if (shown) m_table->fitColumnsOnce();
 }
+
+void WorkPage::setMergeDay(std::optional<core::Day> day) { m_mergeDay = day; }
+
+QSplitter* WorkPage::across() const { return findChild<QSplitter*>(QStringLiteral("across")); }
+QSplitter* WorkPage::down() const { return findChild<QSplitter*>(QStringLiteral("down")); }
 
 /// The right side as the place wants it; the keys go back to the plan.
 void WorkPage::settleRight() {
@@ -204,12 +203,23 @@ bool WorkPage::mayLeaveForm() {
 }
 
 form::FormPanel* WorkPage::openForm(std::unique_ptr<form::Form> form) {
+    if (!m_desk.onlyRead().isEmpty()) {
+        emit m_desk.said(m_desk.onlyRead());
+        return nullptr;
+    }
     if (!mayLeaveForm()) return nullptr;
     m_panel->open(std::move(form), m_desk.today(), [this](const form::Form& typed, const form::Values& values) {
         return m_desk.save(typed.what(), typed.edit(values));
     });
     m_right->setCurrentWidget(m_panel);
     return m_panel;
+}
+
+void WorkPage::goToPane(int by) {
+    std::vector<QWidget*> panes{m_yards, m_plan};
+    if (m_table->isVisible()) panes.push_back(m_table);
+    panes.push_back(m_right->currentWidget());
+    goOn(panes, by);
 }
 
 void WorkPage::showAll() {
@@ -223,7 +233,6 @@ void WorkPage::showAll() {
 void WorkPage::showYard() {
     const auto& r = m_desk.reading();
     const auto yard = m_desk.yard() ? r.find(*m_desk.yard()) : std::nullopt;
-    m_telling = true;
     m_yards->show(r, m_desk.yard());
     if (m_start->onBlankGround()) {
         plan::Scene blank;
@@ -239,8 +248,7 @@ void WorkPage::showYard() {
     } else {
         m_plan->setScene({});
     }
-    m_hives->show(r, yard);
-    m_telling = false;
+    m_table->showHives(r, yard);
     showEmpty();
     showChosen();
 }
@@ -249,13 +257,7 @@ void WorkPage::showChosen() {
     const auto chosen = m_desk.chosen();
     m_plan->setChosen(chosen);
     m_board->setChosen(chosen);
-    m_telling = true;
-    const auto row = chosen ? m_hives->rowOf(*chosen) : std::nullopt;
-    if (row)
-        m_table->setCurrentIndex(m_sorter->mapFromSource(m_hives->index(*row, 0)));
-    else
-        m_table->clearSelection();
-    m_telling = false;
+    m_table->setChosen(chosen);
     guarded(m_dialogs, [this] { showCard(); });
 }
 

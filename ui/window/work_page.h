@@ -9,7 +9,6 @@
 
 class QSplitter;
 class QStackedWidget;
-class QTableView;
 
 namespace ui::board {
 class Board;
@@ -29,9 +28,8 @@ class EmptyYard;
 class StartDesk;
 } // namespace ui::start
 namespace ui::table {
-class HiveModel;
-class HiveSorter;
-} // namespace ui::table
+class HiveTable;
+}
 namespace ui::visit {
 class VisitForm;
 }
@@ -69,13 +67,23 @@ public:
     YardList* yards() const { return m_yards; }
     card::ColonyCard* card() const { return m_card; }
     visit::VisitForm* form() const { return m_form; }
-    QTableView* table() const { return m_table; }
+    table::HiveTable* table() const { return m_table; }
+    QSplitter* across() const;
+    QSplitter* down() const;
+    /// The keys go to the next pane (yards, plan, table, right side), or with −1 to the one before.
+    void goToPane(int by);
+    /// Where Merge day opens; nullopt: at the likely one.
+    void setMergeDay(std::optional<core::Day> day);
+    std::optional<core::Day> mergeDay() const { return m_mergeDay; }
 
 signals:
     void previewAsked();
     void printAsked();
     void pdfAsked();
     void carryingChanged(bool carrying);
+
+protected:
+    void changeEvent(QEvent* event) override;
 
 private:
     void buildMiddle(QSplitter* across);
@@ -96,6 +104,7 @@ private:
     void takeBack(const records::RecordRow& record);
     void judgeForms();
     void settleRight();
+    void sizeRight();
     bool formDirty() const;
 
     desk::Desk& m_desk;
@@ -104,9 +113,7 @@ private:
     std::optional<core::Day> m_mergeDay;
     YardList* m_yards;
     plan::PlanView* m_plan;
-    QTableView* m_table;
-    table::HiveModel* m_hives;
-    table::HiveSorter* m_sorter;
+    table::HiveTable* m_table;
     QStackedWidget* m_right;
     card::ColonyCard* m_card;
     board::Board* m_board;
@@ -116,7 +123,6 @@ private:
     start::EmptyYard* m_empty;
     std::optional<core::ColonyId> m_ended; ///< whose card is shown, though it lives no more
     std::optional<core::ColonyId> m_found; ///< asked for, shown once the form has closed
-    bool m_telling = false;
 };
 
 } // namespace ui::window

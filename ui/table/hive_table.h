@@ -1,0 +1,48 @@
+#pragma once
+
+#include "ui/table/hive_model.h"
+
+#include <QTableView>
+
+class QMenu;
+
+namespace ui::table {
+
+/// The table beside the plan: the same hives, the same chosen one. Its columns can be moved, sized, sorted by and
+/// hidden, by mouse and by keys.
+class HiveTable : public QTableView {
+    Q_OBJECT
+public:
+    explicit HiveTable(QWidget* parent = nullptr);
+
+    void showHives(const desk::Reading& reading, std::optional<core::YardIx> yard);
+    void setChosen(std::optional<core::ColonyId> colony);
+    /// As wide as their text; once, and not where they were put back.
+    void fitColumnsOnce();
+    void fitColumns();
+    QByteArray columns() const;
+    /// As columns() gave them; of a table with other columns nothing is taken over.
+    void putBackColumns(const QByteArray& columns);
+    /// One command a column: shown or not, and sorted by.
+    void fill(QMenu& menu);
+
+signals:
+    void chosen(core::ColonyId colony);
+    void opened(core::ColonyId colony);
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
+private:
+    void sizeRows();
+    void moveColumn(int by);
+    QString title(int column) const;
+
+    HiveModel* m_hives;
+    HiveSorter* m_sorter;
+    bool m_telling = false;
+    bool m_fitted = false;
+};
+
+} // namespace ui::table
