@@ -64,8 +64,9 @@ constexpr FieldKind kVisit[] = {{QT_TRANSLATE_NOOP("History", "Colony"), CellKin
                                 {QT_TRANSLATE_NOOP("History", "Bees in the mite sample"), CellKind::Number},
                                 {QT_TRANSLATE_NOOP("History", "By"), CellKind::Text},
                                 {QT_TRANSLATE_NOOP("History", "Note"), CellKind::Text}};
-constexpr FieldKind kVisitSign[] = {{QT_TRANSLATE_NOOP("History", "Visit"), CellKind::Visit},
-                                    {QT_TRANSLATE_NOOP("History", "Sign"), CellKind::Word}};
+constexpr FieldKind kVisitSign[] = {
+    {QT_TRANSLATE_NOOP("History", "Visit"), CellKind::Hidden}, // the record is named by it
+    {QT_TRANSLATE_NOOP("History", "Sign"), CellKind::Word}};
 constexpr FieldKind kTransfer[] = {{QT_TRANSLATE_NOOP("History", "Day"), CellKind::Text},
                                    {QT_TRANSLATE_NOOP("History", "From colony"), CellKind::Colony},
                                    {QT_TRANSLATE_NOOP("History", "To colony"), CellKind::Colony},

@@ -23,8 +23,7 @@ enum class CellKind {
     Colony,
     Yard,
     Stand,
-    BoxKind,
-    Visit
+    BoxKind
 };
 
 struct FieldKind {

@@ -106,8 +106,6 @@ private:
             return m_names.stand({*n});
         case CellKind::BoxKind:
             return m_names.boxKind({*n});
-        case CellKind::Visit:
-            return m_names.visit({*n});
         default:
             return quantityText(kind, *n);
         }

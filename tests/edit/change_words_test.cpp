@@ -118,7 +118,7 @@ TEST(ChangeWords, TellNamesPlacesAndSizesInWords) {
     there.latitudeDeg = 47.25;
     EXPECT_EQ(told(changed(yard, there)), "Yard Hill\nLatitude: not recorded → 47.25°");
     EXPECT_EQ(told({Table::VisitSign, 3, std::nullopt, Row{qint64(9), QStringLiteral("afb")}}),
-              "Sign at the visit of K5 on 2026-09-14\nVisit: · → K5 on 2026-09-14\nSign: · → American foulbrood");
+              "Sign at the visit of K5 on 2026-09-14\nSign: · → American foulbrood");
 }
 
 TEST(ChangeWords, TellASettingWithoutARowAsItsDefault) {
@@ -139,9 +139,9 @@ TEST(ChangeFields, AreOneAColumn) {
         const auto table = static_cast<Table>(i);
         EXPECT_EQ(fieldsOf(table).size(), columnsOf(table).size()) << tableName(table);
         for (size_t f = 0; f < fieldsOf(table).size(); ++f)
-            EXPECT_EQ(fieldsOf(table)[f].kind == CellKind::Hidden, std::string_view(columnsOf(table)[f]) == "key" ||
-                                                                       (table == Table::Setting && f == 0) ||
-                                                                       std::string_view(columnsOf(table)[f]) == "first")
+            EXPECT_EQ(fieldsOf(table)[f].kind == CellKind::Hidden,
+                      std::string_view(columnsOf(table)[f]) == "key" || (table == Table::Setting && f == 0) ||
+                          std::string_view(columnsOf(table)[f]) == "first" || (table == Table::VisitSign && f == 0))
                 << tableName(table) << ' ' << columnsOf(table)[f];
     }
 }

@@ -189,4 +189,10 @@ void Desk::redo() {
     if (text && !text->isEmpty()) emit did(*text);
 }
 
+void Desk::takeBack(qint64 seq, const QString& text) {
+    const auto back = done(tr("Take back: %1").arg(text),
+                           [&](const auto& correction) { return m_session->takeBack(seq, correction); });
+    if (back && !back->isEmpty()) emit did(*back);
+}
+
 } // namespace ui::desk

@@ -50,6 +50,8 @@ public:
     bool save(const QString& what, const core::edit::Edit& edit);
     void undo();
     void redo();
+    /// Takes the edit of a past line back (`text`: its sentence). Throws Error as Session::takeBack.
+    void takeBack(qint64 seq, const QString& text);
 
     /// Where another may be writing: reads the book again if it was changed, until all that is shown is of one state.
     /// Done by itself every second and a half, and after each choice.

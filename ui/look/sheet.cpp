@@ -52,6 +52,8 @@ QString styleSheet(const Colours& c) {
         "QListView { background: transparent; border: none; }"
         "QScrollArea { background: transparent; border: 2px solid transparent; }"
         "QScrollArea:focus { border-color: @planned; }"
+        "QTreeView { background: @paper; border: 2px solid @paper; }"
+        "QTreeView:focus { border-color: @planned; }"
         "QScrollArea > QWidget > QWidget { background: transparent; }"
         "QSplitter::handle { background: @rule; }"
         "QToolTip { background: @paper; color: @ink; border: 1px solid @edge; padding: 3px 6px; }"

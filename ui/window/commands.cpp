@@ -55,6 +55,7 @@ Commands::Commands(QMenuBar* bar, QWidget* window) : QObject(window), m_window(w
     view->addSeparator();
     table = add(view, tr("&Table of hives"), QStringLiteral("Ctrl+T"), tr("The same hives as a table beside the plan"));
     table->setCheckable(true);
+    history = add(view, tr("&History…"), QStringLiteral("Ctrl+H"), tr("What was done, when and by whom"));
     columns = view->addMenu(tr("&Columns of the table"));
     view->addSeparator();
     larger = add(view, tr("&Larger text"), {}, tr("All text larger, up to twice its usual size"));
@@ -73,8 +74,8 @@ Commands::Commands(QMenuBar* bar, QWidget* window) : QObject(window), m_window(w
 }
 
 void Commands::setBookOpen(bool open, bool writable) {
-    for (QAction* a :
-         {yardPlan, mergeDay, zoomIn, zoomOut, fit, table, nextPane, paneBefore, findColony, preview, print, pdf})
+    for (QAction* a : {yardPlan, mergeDay, zoomIn, zoomOut, fit, table, history, nextPane, paneBefore, findColony,
+                       preview, print, pdf})
         a->setEnabled(open);
     for (QAction* a : {importCsv, logVisit}) a->setEnabled(open && writable);
     columns->setEnabled(open);

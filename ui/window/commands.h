@@ -25,7 +25,8 @@ public:
     QAction *makeBook, *openBook, *tryAgain, *importCsv, *preview, *print, *pdf, *close;
     QAction *undo, *redo, *findColony, *logVisit;
     std::vector<std::pair<records::NewRecord, QAction*>> notes; ///< another record of the chosen hive
-    QAction *yardPlan, *mergeDay, *zoomIn, *zoomOut, *fit, *table, *larger, *smaller, *usual, *nextPane, *paneBefore;
+    QAction *yardPlan, *mergeDay, *zoomIn, *zoomOut, *fit, *table, *history, *larger, *smaller, *usual, *nextPane,
+        *paneBefore;
     QMenu* columns; ///< of the table, filled when it opens
 
     void setBookOpen(bool open, bool writable);

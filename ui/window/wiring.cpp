@@ -1,10 +1,12 @@
 #include "ui/window/wiring.h"
 
+#include "ui/history/history_window.h"
 #include "ui/look/text_size.h"
 #include "ui/plan/plan_view.h"
 #include "ui/table/hive_table.h"
 #include "ui/window/commands.h"
 #include "ui/window/read_banner.h"
+#include "ui/window/status_line.h"
 #include "ui/window/to_paper.h"
 #include "ui/window/welcome.h"
 #include "ui/window/work_page.h"
@@ -44,13 +46,16 @@ void wireEdit(MainWindow& w, Commands& c) {
     for (const auto& [what, action] : c.notes) onPage(w, action, [what = what](WorkPage& p) { p.note(what); });
 }
 
-void wireView(MainWindow& w, Commands& c) {
+void wireView(MainWindow& w, Commands& c, Dialogs& dialogs) {
     QObject::connect(c.yardPlan, &QAction::triggered, &w, [&w] { w.setPlace(Place::YardPlan); });
     QObject::connect(c.mergeDay, &QAction::triggered, &w, [&w] { w.setPlace(Place::MergeDay); });
     onPage(w, c.zoomIn, [](WorkPage& p) { p.plan()->zoomIn(); });
     onPage(w, c.zoomOut, [](WorkPage& p) { p.plan()->zoomOut(); });
     onPage(w, c.fit, [](WorkPage& p) { p.plan()->fit(); });
     onPage(w, c.table, [&c](WorkPage& p) { p.setTableShown(c.table->isChecked()); });
+    onPage(w, c.history,
+           [&w, &dialogs](WorkPage& p) { guarded(dialogs, [&] { history::showHistory(*w.desk(), dialogs, &p); }); });
+    QObject::connect(w.statusLine(), &StatusLine::historyAsked, c.history, &QAction::trigger);
     QObject::connect(c.columns, &QMenu::aboutToShow, &w, [&w, &c] {
         if (w.page()) w.page()->table()->fill(*c.columns);
     });
@@ -78,7 +83,7 @@ void wireWelcome(MainWindow& w, const Commands& c) {
 void wire(MainWindow& window, Commands& commands, Dialogs& dialogs) {
     wireBook(window, commands, dialogs);
     wireEdit(window, commands);
-    wireView(window, commands);
+    wireView(window, commands, dialogs);
     commands.yards()->wire(window, dialogs);
     wireWelcome(window, commands);
     QObject::connect(window.topBar(), &TopBar::undoAsked, &window, &MainWindow::undo);
