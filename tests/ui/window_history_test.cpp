@@ -80,7 +80,8 @@ struct History : tests::OpenWindow {
         v.colony = book.idOf(QLatin1StringView(label));
         v.day = book.clock().day;
         v.signs.add(core::Sign::Afb);
-        ASSERT_TRUE(window->desk()->logVisit(v));
+        ASSERT_TRUE(window->desk()->save(QStringLiteral("Log a visit"),
+                                         [&](const core::edit::EditContext& c) { return logVisit(c, v); }));
     }
 };
 

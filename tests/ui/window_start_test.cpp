@@ -290,7 +290,7 @@ TEST_F(Placing, AnEmptyStandTakesTheNextColony) {
     EXPECT_EQ(plan()->scene().stands[0].at, (core::MmPoint{1000, 2000}));
     hand->clickGround({1000, 2000});
     EXPECT_NE(said().find("Stand 1 is empty"), std::string::npos) << said();
-    hand->key(Qt::Key_H, Qt::ControlModifier | Qt::ShiftModifier);
+    hand->key(Qt::Key_G, Qt::ControlModifier);
     EXPECT_EQ(plan()->aim().at(), (core::MmPoint{1000, 2000}));
     hand->key(Qt::Key_Return);
     EXPECT_EQ(standing().value(2), QStringLiteral("K3 1,2 180")) << said();
@@ -301,7 +301,7 @@ TEST_F(Placing, AnEmptyStandIsChosenByName) {
     hand->clickGround({1000, 2000});
     hand->key(Qt::Key_Escape);
     hand->drag({1000, 2000}, {1000, 5000});
-    hand->key(Qt::Key_H, Qt::ControlModifier | Qt::ShiftModifier);
+    hand->key(Qt::Key_G, Qt::ControlModifier);
     hand->fill(QStringLiteral("stand"), QStringLiteral("1"));
     EXPECT_EQ(plan()->sketch().hives.at(0).mark.at, (core::MmPoint{1000, 2000}));
     hand->pointAt({4000, 4000});

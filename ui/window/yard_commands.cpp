@@ -22,7 +22,7 @@ YardCommands::YardCommands(QMenuBar* bar, QWidget* window) : QObject(window) {
         return action;
     };
     hiveRow = add(tr("Set up a &row of hives…"), QStringLiteral("Ctrl+R"), tr("Hives all alike, evenly spaced"));
-    placeHives = add(tr("&Place hives one by one…"), QStringLiteral("Ctrl+Shift+H"),
+    placeHives = add(tr("&Place hives one by one…"), QStringLiteral("Ctrl+G"),
                      tr("Click on the drawing where each hive stands"));
     menu->addSeparator();
     newYard = add(tr("&New yard…"), QStringLiteral("Ctrl+Shift+N"), tr("Name a yard and say where it is"));
