@@ -56,6 +56,7 @@ std::vector<std::pair<qint64, Row>> AfterContext::signRows(VisitId visit) const 
     std::erase_if(rows, [&](const auto& row) { return now.contains(row.first); });
     for (const auto& [id, cells] : now)
         if (cells && cells->at(0) == Value(visit.value)) rows.emplace_back(id, *cells);
+    std::sort(rows.begin(), rows.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
     return rows;
 }
 
@@ -160,7 +161,9 @@ std::vector<BoxKind> AfterContext::boxKinds() const {
 }
 
 std::vector<Colony> AfterContext::coloniesIn(BoxKindId kind) const {
-    return merged(m_book.coloniesIn(kind), [&](const Colony& colony) { return colony.box == kind; });
+    auto colonies = merged(m_book.coloniesIn(kind), [&](const Colony& colony) { return colony.box == kind; });
+    std::sort(colonies.begin(), colonies.end(), [](const Colony& a, const Colony& b) { return a.id < b.id; });
+    return colonies;
 }
 
 std::vector<Lineage> AfterContext::lineageOf(ColonyId colony) const {

@@ -73,7 +73,7 @@ public:
     // Small wholes.
     virtual std::vector<Yard> yards() const = 0;                      ///< closed ones too, natural order
     virtual std::vector<BoxKind> boxKinds() const = 0;                ///< natural order
-    virtual std::vector<Colony> coloniesIn(BoxKindId kind) const = 0; ///< living and ended
+    virtual std::vector<Colony> coloniesIn(BoxKindId kind) const = 0; ///< living and ended, by id
     /// A visit, of a colony in such boxes, that counts more frames of bees or stores in one box than `frames`.
     virtual std::optional<VisitId> visitAbove(BoxKindId kind, int frames) const = 0;
     virtual Settings settings() const = 0;

@@ -12,7 +12,7 @@ namespace {
 /// Refuses where a record names the colony.
 void needUnnamed(const EditContext& c, const Colony& colony) {
     const auto named = [&](const QString& what, Day day) {
-        refuse(Edits::tr("%1 has %2 on %3; a colony is taken back before any record of it, or after them all.")
+        refuse(Edits::tr("%1 has %2 on %3; only a colony that no record names is taken back.")
                    .arg(shownName(c, colony, day), what, isoText(day)));
     };
     for (const Visit& v : c.visitsOf(colony.id, 1)) named(Edits::tr("a visit"), v.day);

@@ -289,8 +289,7 @@ TEST_F(PutRight, AColonyThatNoRecordNamesIsTakenBackWithItsStand) {
     const auto before = rowsText(path());
     const ColonyId k7 = newColony(north, QStringLiteral("7"), {6000, 0});
     log(k7, kDay);
-    EXPECT_EQ(refusal(back(k7)),
-              "7 has a visit on 2026-09-10; a colony is taken back before any record of it, or after them all.");
+    EXPECT_EQ(refusal(back(k7)), "7 has a visit on 2026-09-10; only a colony that no record names is taken back.");
     apply(back(visitOf(k7, kDay).id));
     end(k7, kDay);
     EXPECT_EQ(refusal(back(k7)), "7 ended on 2026-09-10; take that back first.");
@@ -407,8 +406,7 @@ TEST_F(PutRight, ADivideBeginsAColonyAndItsLineCanGo) {
     EXPECT_EQ(refusal(lineage(LineageId{1}, [](Lineage& l) { l.day = dayOf(2026, 4, 1); })),
               "5 has a divide on 2026-04-01; it cannot have begun after that.");
     EXPECT_EQ(refusal(back(made)),
-              "5a has a union, shake-out or divide on 2026-09-12; a colony is taken back before any record of it, or "
-              "after them all.");
+              "5a has a union, shake-out or divide on 2026-09-12; only a colony that no record names is taken back.");
     EXPECT_EQ(done(back(LineageId{1})), "Took back the divide of 5 that made 5a on 2026-09-12");
     EXPECT_EQ(done(back(made)), "Took back 5a, begun on 2026-09-12");
 }
