@@ -164,6 +164,12 @@ TEST(Divides, NotWithoutAQueenAndNotWithOldBrood) {
     EXPECT_EQ(divided(spring("4", "8", "2026-04-20", "unknown"), "2026-04-20"), "2");
     PlanBook later = spring("4", "8", "2026-04-20");
     later.visit("A", "2026-05-10", {{"bees_top", "4"}, {"upper_bees_top", "6"}});
+    later.row("results", {{"colony", "A"},
+                          {"date", "2026-05-10"},
+                          {"disease", "afb"},
+                          {"result", "negative"},
+                          {"method", "laboratory"},
+                          {"by", "Lab"}});        // so that nothing holds it
     EXPECT_EQ(divided(later, "2026-05-20"), "2"); // brood 30 days old
     EXPECT_EQ(divided(later, "2026-05-21"), "");
 }

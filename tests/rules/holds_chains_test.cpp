@@ -111,6 +111,17 @@ TEST(HoldChains, AGiftToAReleasedColonyMovesWhatAnExposedGiverMustAnswer) {
     EXPECT_FALSE(book.held("F", "afb-contact", kDay)); // never exposed
 }
 
+// A sign on the day of the release is of the time after it: the release ended nothing, so A is no past source that
+// could take in again what it gave.
+TEST(HoldChains, ASignOnTheDayOfAReleaseMakesNoPastSource) {
+    HoldBook book;
+    book.colony("A").colony("B", "Hill").sign("A", "2026-05-01").result("A", "2026-05-01", "release", "inspector");
+    book.gift("A", "B", "2026-04-01", "feed").gift("B", "A", "2026-06-01");
+    EXPECT_TRUE(book.held("A", "afb-suspected", kDay));
+    EXPECT_TRUE(book.held("B", "afb-contact", kDay));
+    EXPECT_FALSE(book.held("A", "afb-contact", kDay));
+}
+
 TEST(HoldChains, ACircleOfGiftsMakesNobodyUncheckedButOneUncheckedGiverAll) {
     HoldBook book;
     book.colony("A").colony("B").colony("C").colony("D");

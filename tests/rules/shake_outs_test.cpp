@@ -115,6 +115,19 @@ TEST(ShakeOuts, AUnionIsOneHostAndLeftInPeaceWhereAnotherWillDo) {
     EXPECT_EQ(shakenOut(book), "A>B"); // 398 − 200 − 1 = 197 against 134
 }
 
+// The union's A>B is worth 398 − 200 − 1 = 197; E, of another kind, takes one at 7 frames for 436 less its carry.
+// Source: own calculation.
+TEST(ShakeOuts, AUnionIsLeftInPeaceForExactly200) {
+    const auto with = [](const char* metres) {
+        PlanBook book;
+        book.colony("A", {{"x_m", "0"}}).colony("B", {{"x_m", "1"}}).colony("C", {{"x_m", "2"}});
+        book.colony("E", {{"x_m", "0"}, {"y_m", metres}, {"box", "national-11"}});
+        return shakenOut(book.bees("A", "1").bees("B", "3").bees("C", "3").bees("E", "7"));
+    };
+    EXPECT_EQ(with("238"), "A>E"); // 198
+    EXPECT_EQ(with("240"), "A>B"); // 196
+}
+
 TEST(ShakeOuts, IntoAUnionBothHaveTheirCautions) {
     PlanBook book;
     book.colony("A").colony("B").colony("C").bees("A", "1").bees("B", "3", {{"queen", "unknown"}}).bees("C", "3.25");
