@@ -4,11 +4,11 @@
 #include "ui/desk/desk.h"
 #include "ui/plan/plan_view.h"
 #include "ui/records/record_list.h"
+#include "ui/table/hive_table.h"
 #include "ui/window/work_page.h"
 #include "ui/window/yard_list.h"
 
 #include <QAbstractItemModel>
-#include <QTableView>
 
 namespace tests {
 
