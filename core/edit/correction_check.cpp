@@ -6,10 +6,18 @@
 #include "core/store/reads.h"
 #include "core/store/snapshot_reader.h"
 #include "core/store/trouble_days.h"
+#include "core/store/trouble_links.h"
 
 #include <algorithm>
 
 namespace core::edit {
+
+namespace {
+
+/// Up to so many colonies it is cheaper to follow links one by one than to read the whole book.
+constexpr int kMostFollowed = 1000;
+
+} // namespace
 
 CorrectionCheck::CorrectionCheck(const store::Database& db, const ChangeSet& change, Day today) : m_db(db) {
     if (!touchesRecord(change, true) || !store::anyTrouble(db)) return;
@@ -20,6 +28,7 @@ CorrectionCheck::CorrectionCheck(const store::Database& db, const ChangeSet& cha
 void CorrectionCheck::readBefore(const ChangeSet& change, Day today) {
     m_beginnings = beginningsIn(m_db, change);
     Touched touched = touchedBy(m_db, change);
+    if (!touched.wholeBook && !store::troubleLinked(m_db, touched.colonies, touched.yards, kMostFollowed)) return;
     const Day last = std::max(today, store::lastDay(m_db).value_or(today));
     const Snapshot latest = store::readSnapshot(m_db, last);
     for (const Day day : daysToJudge(latest, touched, today)) {
