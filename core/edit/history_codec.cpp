@@ -7,6 +7,8 @@
 #include <QIODevice>
 
 #include <array>
+#include <span>
+#include <string_view>
 
 namespace core::edit {
 
@@ -56,6 +58,15 @@ Value readCell(QDataStream& in) {
     damaged(QStringLiteral("unknown cell kind %1").arg(kind));
 }
 
+void skipCell(QDataStream& in) {
+    quint8 kind = 0;
+    quint32 bytes = 8;
+    in >> kind;
+    if (static_cast<Cell>(kind) == Cell::Text) in >> bytes;
+    constexpr quint32 kNullText = 0xFFFFFFFF;
+    if (static_cast<Cell>(kind) != Cell::Null && bytes != kNullText) in.skipRawData(static_cast<int>(bytes));
+}
+
 void writeRow(QDataStream& out, const Row& row) {
     for (const Value& value : row) writeCell(out, value);
 }
@@ -73,12 +84,23 @@ struct Columns {
         }
         return row;
     }
+    void skip(QDataStream& in) const {
+        for (size_t i = 0; i < now.size(); ++i) skipCell(in);
+    }
 };
 
 void writeColumns(QDataStream& out, Table table) {
     const auto columns = columnsOf(table);
     out << QByteArray(tableName(table)) << static_cast<quint16>(columns.size());
     for (const char* column : columns) out << QByteArray(column);
+}
+
+/// Mostly where it was; −1: gone.
+int positionOf(const QByteArray& column, std::span<const char* const> today, size_t then) {
+    const std::string_view name(column.constData());
+    if (then < today.size() && name == today[then]) return static_cast<int>(then);
+    const auto at = std::find(today.begin(), today.end(), name);
+    return at == today.end() ? -1 : static_cast<int>(at - today.begin());
 }
 
 Columns readColumns(QDataStream& in) {
@@ -92,8 +114,7 @@ Columns readColumns(QDataStream& in) {
     for (int i = 0; i < count; ++i) {
         QByteArray column;
         in >> column;
-        const auto at = std::find(today.begin(), today.end(), std::string_view(column.constData()));
-        columns.now.push_back(at == today.end() ? -1 : static_cast<int>(at - today.begin()));
+        columns.now.push_back(positionOf(column, today, static_cast<size_t>(i)));
     }
     return columns;
 }
@@ -176,15 +197,34 @@ void writeChange(QDataStream& out, TableWriter& tables, const RowChange& change)
     if (change.after) writeRow(out, *change.after);
 }
 
-RowChange readChange(QDataStream& in, TableReader& tables) {
+RowChange readChange(QDataStream& in, TableReader& tables, bool cells) {
     const Columns& columns = tables.read(in);
     RowChange change;
     change.table = columns.table;
     quint8 has = 0;
     in >> change.id >> has;
-    if (has & 1) change.before = columns.read(in);
-    if (has & 2) change.after = columns.read(in);
+    if (cells) {
+        if (has & 1) change.before = columns.read(in);
+        if (has & 2) change.after = columns.read(in);
+    } else {
+        if (has & 1) columns.skip(in);
+        if (has & 2) columns.skip(in);
+    }
     return change;
+}
+
+HistoryRecord decoded(const QByteArray& bytes, bool cells) {
+    HistoryRecord record;
+    unpack(bytes, [&](QDataStream& in) {
+        TableReader tables;
+        record.inserted = readRanges(in, tables);
+        quint32 count = 0;
+        in >> count;
+        for (quint32 i = 0; i < count && in.status() == QDataStream::Ok; ++i)
+            record.rows.push_back(readChange(in, tables, cells));
+        record.deleted = readRanges(in, tables);
+    });
+    return record;
 }
 
 } // namespace
@@ -199,19 +239,9 @@ QByteArray encode(const HistoryRecord& record) {
     });
 }
 
-HistoryRecord decode(const QByteArray& bytes) {
-    HistoryRecord record;
-    unpack(bytes, [&](QDataStream& in) {
-        TableReader tables;
-        record.inserted = readRanges(in, tables);
-        quint32 count = 0;
-        in >> count;
-        for (quint32 i = 0; i < count && in.status() == QDataStream::Ok; ++i)
-            record.rows.push_back(readChange(in, tables));
-        record.deleted = readRanges(in, tables);
-    });
-    return record;
-}
+HistoryRecord decode(const QByteArray& bytes) { return decoded(bytes, true); }
+
+HistoryRecord decodeKeys(const QByteArray& bytes) { return decoded(bytes, false); }
 
 QByteArray encodeRows(Table table, const std::vector<Row>& rows) {
     return packed([&](QDataStream& out) {

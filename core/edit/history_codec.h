@@ -29,6 +29,8 @@ struct HistoryRecord {
 QByteArray encode(const HistoryRecord& record);
 /// Throws Error(Book) when the bytes are no record, or one of a newer version.
 HistoryRecord decode(const QByteArray& bytes);
+/// The same with tables and ids of its rows alone, for a look through many lines.
+HistoryRecord decodeKeys(const QByteArray& bytes);
 
 /// The cells of consecutive rows of one table, for the packed parts of a line. Same form and errors.
 QByteArray encodeRows(Table table, const std::vector<Row>& rows);

@@ -58,7 +58,7 @@ std::optional<HistoryRow> laterLine(const store::Database& db, qint64 last, cons
         const qint64 step = line.ofSeq.value_or(line.seq);
         if (!known.insert(step).second) return true; // a later line of the step has told
         if (line.kind == HistoryKind::Undo && step > last) return true;
-        if (touches(decode(store::historyChanges(db, line.seq)), rows)) found = line;
+        if (touches(decodeKeys(store::historyChanges(db, line.seq)), rows)) found = line;
         return !found;
     });
     return found;

@@ -25,6 +25,9 @@ HistoryRecord sample() {
 TEST(HistoryCodec, GivesBackWhatItWasGiven) {
     EXPECT_EQ(decode(encode(sample())), sample());
     EXPECT_EQ(decode(encode({})), HistoryRecord{});
+    HistoryRecord keys = sample();
+    for (RowChange& row : keys.rows) row.before = row.after = std::nullopt;
+    EXPECT_EQ(decodeKeys(encode(sample())), keys);
     const std::vector<Row> rows = {{qint64(1), QString("afb")}, {qint64(INT64_MIN), Value()}};
     EXPECT_EQ(decodeRows(Table::VisitSign, encodeRows(Table::VisitSign, rows)), rows);
 }

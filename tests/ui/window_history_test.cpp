@@ -208,6 +208,23 @@ TEST_F(History, InAWindowThatOnlyReadsNothingIsTakenBack) {
     EXPECT_TRUE(h->said().contains(QStringLiteral("reading only"))) << h->said().toStdString();
 }
 
+TEST_F(History, TabWalksFromTheFiltersOverTheListToTheButton) {
+    HistoryWindow* h = open();
+    inFront(h);
+    h->findChild<QLineEdit*>(QStringLiteral("historyColony"))->setFocus();
+    QStringList walked;
+    for (int i = 0; i < 6; ++i) {
+        walked << QApplication::focusWidget()->accessibleName();
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+    }
+    EXPECT_EQ(walked.join(u'\n').toStdString(), "Only changes of this colony\n"
+                                                "Only changes in this yard\n"
+                                                "Only changes with these words\n"
+                                                "Changes of the book, newest first\n"
+                                                "What the change did, from what to what\n"
+                                                "Take back this change");
+}
+
 TEST_F(History, EveryPartHasAName) {
     const HistoryWindow* h = open();
     for (const QWidget* w : h->findChildren<QWidget*>()) {

@@ -114,6 +114,8 @@ void FilterBar::look(const QString& problem) const {
     m_colony->setAccessibleDescription(problem);
 }
 
+QWidget* FilterBar::lastPart() const { return m_all; }
+
 bool FilterBar::empty() const {
     return m_colony->text().trimmed().isEmpty() && m_yard->currentIndex() <= 0 && m_words->text().trimmed().isEmpty();
 }

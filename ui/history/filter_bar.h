@@ -23,7 +23,8 @@ public:
     /// As typed and chosen; says so where no colony has that name. Throws Error(Book).
     core::edit::HistoryFilter filter() const;
     void clear();
-    bool empty() const; ///< nothing is typed or chosen
+    QWidget* lastPart() const; ///< in the tab order
+    bool empty() const;        ///< nothing is typed or chosen
 
 protected:
     /// The colonies are listed when one is to be typed.

@@ -106,7 +106,7 @@ void HistoryWindow::build() {
     down->setSpacing(0);
     down->addWidget(m_filter);
     down->addWidget(split, 1);
-    QWidget::setTabOrder(m_filter, m_table);
+    QWidget::setTabOrder(m_filter->lastPart(), m_table);
     QWidget::setTabOrder(m_table, m_changes);
     QWidget::setTabOrder(m_changes, m_takeBack);
 }
@@ -127,6 +127,7 @@ QWidget* HistoryWindow::detailPart() {
     foot->setSpacing(12);
     m_count->setProperty("quiet", true);
     m_saying->setObjectName(QStringLiteral("historySaying"));
+    m_takeBack->setAccessibleName(tr("Take back this change"));
     m_takeBack->setObjectName(QStringLiteral("takeBackChange"));
     foot->addWidget(m_count);
     foot->addWidget(m_saying, 1);
