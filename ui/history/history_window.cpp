@@ -16,6 +16,7 @@
 #include <QPushButton>
 #include <QShortcut>
 #include <QSplitter>
+#include <QStyle>
 #include <QTableView>
 #include <QVBoxLayout>
 
@@ -204,7 +205,7 @@ void HistoryWindow::takeBack() {
 void HistoryWindow::say(const QString& sentence, bool warns) {
     m_saying->setProperty("warns", warns);
     m_saying->setProperty("quiet", !warns);
-    m_saying->setStyleSheet(QString()); // takes the properties' look
+    m_saying->style()->polish(m_saying);
     m_saying->setText(sentence);
     m_saying->setAccessibleName(sentence);
 }
