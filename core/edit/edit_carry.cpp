@@ -81,18 +81,18 @@ void takeBack(const Standing& s, ChangeSet& change) {
 }
 
 /// First carry of the day: the open placement ends, a new one begins.
-void moveOn(const EditContext& c, const Standing& s, StandId to, Day day, ChangeSet& change) {
+void moveOn(const EditContext& c, const Standing& s, StandId to, const CarryTo& carry, ChangeSet& change) {
     Placement left = s.open;
-    left.until = day;
+    left.until = carry.day;
     change.rows.push_back(changed(s.open, left));
-    change.rows.push_back(added(
-        Placement{PlacementId{c.nextId(Table::Placement)}, s.open.colony, to, std::nullopt, day, std::nullopt, false}));
+    change.rows.push_back(added(Placement{PlacementId{c.nextId(Table::Placement)}, s.open.colony, to, carry.headingDeg,
+                                          carry.day, std::nullopt, false}));
 }
 
-bool comesBack(const EditContext& c, const Standing& s, MmPoint to) {
+bool comesBack(const EditContext& c, const Standing& s, const CarryTo& carry) {
     if (!s.today || !s.before) return false;
     const auto home = c.stand(s.before->stand);
-    return home && home->yard == s.stand.yard && home->at == to;
+    return home && home->yard == carry.yard && home->at == carry.to;
 }
 
 void checkDay(const EditContext& c, const Colony& colony, const Placement& open, Day day) {
@@ -107,36 +107,49 @@ void checkDay(const EditContext& c, const Colony& colony, const Placement& open,
 
 } // namespace
 
-ChangeSet carryHive(const EditContext& c, ColonyId id, MmPoint to, Day day) {
+ChangeSet carryTo(const EditContext& c, const CarryTo& carry) {
     constexpr int kFarthestMm = 10'000'000;
-    const Colony colony = needColony(c, id);
-    if (colony.ended) checkDay(c, colony, {}, day);
-    const Standing s = standingOf(c, colony, day);
-    checkDay(c, colony, s.open, day);
-    if (s.stand.at == to) return {};
-    if (std::max(std::abs(to.x), std::abs(to.y)) > kFarthestMm)
+    constexpr int kLastHeading = 359;
+    const Colony colony = needColony(c, carry.colony);
+    if (colony.ended) checkDay(c, colony, {}, carry.day);
+    const Standing s = standingOf(c, colony, carry.day);
+    checkDay(c, colony, s.open, carry.day);
+    const Yard yard = needYard(c, carry.yard);
+    const bool sameYard = s.stand.yard == carry.yard;
+    if (sameYard && s.stand.at == carry.to) return {};
+    if (std::max(std::abs(carry.to.x), std::abs(carry.to.y)) > kFarthestMm)
         refuse(Edits::tr("A stand lies at most 10000 m from the yard's origin."));
-    const auto stands = c.standsOf(s.stand.yard);
-    needBareGround(c, stands, to, id, day);
+    checkRange(carry.headingDeg, 0, kLastHeading, Edits::tr("Heading"));
+    const auto stands = c.standsOf(carry.yard);
+    needBareGround(c, stands, carry.to, carry.colony, carry.day);
 
     ChangeSet change;
+    const QString name = shownName(c, colony, carry.day);
     change.text =
-        Edits::tr("Carried %1 %2 m %3")
-            .arg(shownName(c, colony, day), decimalText(distanceTenths(s.stand.at, to), 1), windText(to - s.stand.at));
-    if (comesBack(c, s, to)) {
+        sameYard ? Edits::tr("Carried %1 %2 m %3")
+                       .arg(name, decimalText(distanceTenths(s.stand.at, carry.to), 1), windText(carry.to - s.stand.at))
+                 : Edits::tr("Carried %1 to %2").arg(name, yard.name);
+    if (comesBack(c, s, carry)) {
         takeBack(s, change);
     } else {
-        const Stand there = standFor(c, s.stand.yard, stands, to, change);
+        const Stand there = standFor(c, carry.yard, stands, carry.to, change);
         if (s.today) {
             Placement moved = *s.today;
             moved.stand = there.id;
+            if (carry.headingDeg) moved.headingDeg = carry.headingDeg;
             change.rows.push_back(changed(*s.today, moved));
         } else {
-            moveOn(c, s, there.id, day, change);
+            moveOn(c, s, there.id, carry, change);
         }
     }
     if (s.today) dropStandOf(c, *s.today, change);
     return change;
+}
+
+ChangeSet carryHive(const EditContext& c, ColonyId id, MmPoint to, Day day) {
+    const auto open = c.openPlacement(id);
+    const auto stand = open ? c.stand(open->stand) : std::nullopt;
+    return carryTo(c, {id, stand ? stand->yard : YardId{}, to, std::nullopt, day});
 }
 
 } // namespace core::edit

@@ -16,6 +16,16 @@ namespace core::edit {
 /// or an empty stand that is there. `day` not before its last placement, within its life. A second carry of one day
 /// replaces the first; carried back to where it stood before, the carry is gone. Empty: it stands there already.
 ChangeSet carryHive(const EditContext& c, ColonyId colony, MmPoint to, Day day);
+/// A carry as it is typed: to a place of any yard, turned where a heading is given (0..359).
+struct CarryTo {
+    ColonyId colony;
+    YardId yard;
+    MmPoint to;
+    std::optional<int> headingDeg;
+    Day day;
+};
+/// As carryHive, and from yard to yard.
+ChangeSet carryTo(const EditContext& c, const CarryTo& carry);
 /// A hive closer to another's stand than this may not be set down (millimetres).
 constexpr int kStandApartMm = 300;
 

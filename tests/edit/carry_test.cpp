@@ -52,6 +52,36 @@ TEST_F(Carry, UsesAnEmptyStandThatIsExactlyThere) {
     EXPECT_EQ(stands(yard).size(), 2u);
 }
 
+TEST_F(Carry, FromYardToYardOnAnEarlierDayAndTurned) {
+    const YardId south = newYard(QStringLiteral("South"));
+    newColony(south, QStringLiteral("8"), {0, 0});
+    const auto line = apply([&](const EditContext& c) { return carryTo(c, {k5, south, {2000, 0}, 90, kDay - 30}); });
+    ASSERT_TRUE(line);
+    EXPECT_EQ(line->text, "Carried 5 to South");
+    EXPECT_EQ(standOf(k5).yard, south);
+    EXPECT_EQ(standOf(k5).name, "9") << "the next number of its new yard";
+    EXPECT_EQ(placements(k5).back().headingDeg, 90);
+    EXPECT_EQ(placements(k5).back().since, kDay - 30);
+    EXPECT_EQ(placements(k5).front().until, kDay - 30);
+    EXPECT_EQ(problems(), "");
+    session->undo();
+    EXPECT_EQ(standOf(k5).yard, yard);
+    EXPECT_EQ(stands(south).size(), 1u);
+}
+
+TEST_F(Carry, BackToItsYardOnTheSameDayTheCarryIsGone) {
+    const YardId south = newYard(QStringLiteral("South"));
+    apply([&](const EditContext& c) { return carryTo(c, {k5, south, {2000, 0}, {}, kDay}); });
+    apply([&](const EditContext& c) { return carryTo(c, {k5, yard, {0, 0}, {}, kDay}); });
+    EXPECT_EQ(placements(k5).size(), 1u);
+    EXPECT_TRUE(stands(south).empty());
+}
+
+TEST_F(Carry, ToAYardThatIsNotThereIsRefused) {
+    const auto work = [&] { apply([&](const EditContext& c) { return carryTo(c, {k5, {99}, {2000, 0}, {}, kDay}); }); };
+    EXPECT_EQ(thrownBy(work).kind, Error::Kind::BadData);
+}
+
 TEST_F(Carry, ToWhereItStandsIsNoEdit) {
     EXPECT_FALSE(carry(k5, {0, 0}, kDay));
     EXPECT_EQ(session->history(10).size(), 2u);

@@ -6,6 +6,7 @@
 
 #include <QApplication>
 #include <QComboBox>
+#include <QCompleter>
 #include <QLabel>
 #include <QLineEdit>
 #include <QMouseEvent>
@@ -22,10 +23,7 @@ Hand::~Hand() { qApp->removeEventFilter(this); }
 /// An event that nobody takes goes on to the parents: it is counted at its first receiver alone.
 bool Hand::eventFilter(QObject* watched, QEvent* event) {
     if (!watched->isWidgetType()) return false;
-    if (event->type() == QEvent::ShortcutOverride) {
-        const QWidget* focus = QApplication::focusWidget();
-        if (watched == (focus ? focus : &m_window)) ++m_presses;
-    }
+    if (event->type() == QEvent::ShortcutOverride && watched == receiver()) ++m_presses;
     if (event->type() == QEvent::MouseButtonPress) {
         const quint64 at = static_cast<QMouseEvent*>(event)->timestamp();
         if (at != m_lastClick) ++m_clicks;
@@ -66,16 +64,29 @@ void Hand::drag(core::MmPoint from, core::MmPoint to) {
     wait();
 }
 
-void Hand::key(Qt::Key key, Qt::KeyboardModifiers with) {
+/// As the window system gives them: to an open list first.
+QWidget* Hand::receiver() const {
+    if (QWidget* list = QApplication::activePopupWidget()) return list->focusWidget() ? list->focusWidget() : list;
     QWidget* focus = QApplication::focusWidget();
-    QTest::keyClick(focus ? focus : &m_window, key, with);
+    return focus ? focus : &m_window;
+}
+
+void Hand::key(Qt::Key key, Qt::KeyboardModifiers with) {
+    QTest::keyClick(receiver(), key, with);
     wait();
 }
 
 void Hand::type(const QString& text) {
-    ASSERT_NE(QApplication::focusWidget(), nullptr);
-    QTest::keyClicks(QApplication::focusWidget(), text);
-    wait();
+    for (const QChar ch : text) {
+        QTest::keyClicks(receiver(), QString(ch));
+        wait();
+    }
+}
+
+void Hand::tabTo(QWidget* widget) {
+    constexpr int kFarthest = 120;
+    for (int i = 0; i < kFarthest && QApplication::focusWidget() != widget; ++i) key(Qt::Key_Tab);
+    EXPECT_EQ(QApplication::focusWidget(), widget) << widget->objectName().toStdString();
 }
 
 QWidget* Hand::field(const QString& key) const {
@@ -103,11 +114,13 @@ void Hand::fillWidget(QWidget* editor, const QString& text) {
     key(Qt::Key_A, Qt::ControlModifier);
     key(Qt::Key_Delete);
     if (!text.isEmpty()) type(text);
+    const auto* line = qobject_cast<QLineEdit*>(editor);
+    if (line && line->completer()) key(Qt::Key_Tab); // its list closes
 }
 
 /// By the arrow keys, as far as its list is long.
 void Hand::choose(QComboBox* box, const QString& text) {
-    box->setFocus(Qt::TabFocusReason);
+    tabTo(box);
     key(Qt::Key_Home);
     for (int i = 0; i < box->count() && box->currentText() != text && box->currentData() != text; ++i)
         key(Qt::Key_Down);

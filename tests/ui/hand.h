@@ -27,6 +27,8 @@ public:
     /// To whatever has the keys.
     void key(Qt::Key key, Qt::KeyboardModifiers with = {});
     void type(const QString& text);
+    /// By Tab alone; fails where it is not reached.
+    void tabTo(QWidget* widget);
 
     /// The editor of a field of the open form; fails where it is not shown.
     QWidget* field(const QString& key) const;
@@ -41,6 +43,7 @@ protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
+    QWidget* receiver() const; ///< of keys
     void choose(QComboBox* box, const QString& text);
 
     ui::window::MainWindow& m_window;

@@ -75,7 +75,7 @@ TEST_F(Yard, WhatCannotBeIsSaidBesideTheFieldAndStaysTyped) {
 
 TEST_F(Yard, ANameInUseIsRefusedWhereItIsTyped) {
     beginYard();
-    hand->key(Qt::Key_N, Qt::ControlModifier | Qt::ShiftModifier);
+    hand->key(Qt::Key_Y, Qt::ControlModifier | Qt::ShiftModifier);
     EXPECT_TRUE(plan()->scene().blank) << "the other yard is not drawn under it";
     hand->type(QStringLiteral("kiln field"));
     EXPECT_TRUE(hand->problemOf(QStringLiteral("name")).contains(QStringLiteral("already")));
@@ -93,6 +93,18 @@ TEST_F(Yard, ChangingItIsOneEditAndOneUndo) {
     EXPECT_EQ(desk().session().yards()[0].latitudeDeg, 51.9) << said();
     hand->key(Qt::Key_Z, Qt::ControlModifier);
     EXPECT_FALSE(desk().session().yards()[0].latitudeDeg);
+}
+
+TEST_F(Yard, NoTwoCommandsShareAKey) {
+    std::map<QString, QString> of;
+    for (const QAction* action : window->actions())
+        for (const QKeySequence& keys : action->shortcuts()) {
+            const QString text = keys.toString();
+            EXPECT_FALSE(of.contains(text))
+                << text.toStdString() << ": " << action->text().toStdString() << " and " << of[text].toStdString();
+            of[text] = action->text();
+        }
+    EXPECT_GT(of.size(), 10u);
 }
 
 struct HiveRows : FirstBook {};
@@ -168,7 +180,7 @@ TEST_F(HiveRows, TheNextGoesOnBehindTheLastAndLikeIt) {
     hand->fill(QStringLiteral("count"), QStringLiteral("3"));
     hand->fill(QStringLiteral("heading"), QStringLiteral("E"));
     hand->key(Qt::Key_Return);
-    hand->key(Qt::Key_R, Qt::ControlModifier);
+    hand->key(Qt::Key_G, Qt::ControlModifier | Qt::ShiftModifier);
     ASSERT_FALSE(plan()->sketch().hives.empty());
     EXPECT_EQ(plan()->sketch().hives[0].mark.label, QStringLiteral("K4"));
     EXPECT_EQ(plan()->sketch().hives[0].mark.at, (core::MmPoint{0, 6000}));
@@ -180,7 +192,7 @@ TEST_F(HiveRows, LabelsInUseAndGroundThatIsTakenAreSaidAsTyped) {
     hand->click(button("setUpRow"));
     hand->fill(QStringLiteral("count"), QStringLiteral("3"));
     hand->key(Qt::Key_Return);
-    hand->key(Qt::Key_R, Qt::ControlModifier);
+    hand->key(Qt::Key_G, Qt::ControlModifier | Qt::ShiftModifier);
     hand->fill(QStringLiteral("label"), QStringLiteral("k3"));
     EXPECT_EQ(hand->problemOf(QStringLiteral("label")), QStringLiteral("k3 is in use."));
     EXPECT_TRUE(plan()->sketch().hives[0].refused);
@@ -260,6 +272,7 @@ TEST_F(Placing, ByKeysAlone) {
     hand->key(Qt::Key_Right);
     hand->key(Qt::Key_Up, Qt::ShiftModifier);
     EXPECT_EQ(plan()->sketch().hives[0].mark.at, first + (core::MmPoint{100, 10}));
+    EXPECT_EQ(plan()->accessibleDescription(), QStringLiteral("K1 at 0.1 m east, 3.01 m north"));
     hand->key(Qt::Key_Return);
     hand->key(Qt::Key_Return);
     hand->key(Qt::Key_Return);

@@ -169,9 +169,14 @@ void FormPanel::setValue(const QString& key, const QString& text) {
     if (FieldRow* row = rowOf(key)) setTyped(*row->editor, text);
 }
 
-void FormPanel::putValue(const QString& key, const QString& value) {
-    m_started[key] = value;
-    setValue(key, value);
+void FormPanel::putValues(const Values& put) {
+    m_building = true;
+    for (const auto& [key, value] : put) {
+        m_started[key] = value;
+        setValue(key, value);
+    }
+    m_building = false;
+    typedSomething();
 }
 
 bool FormPanel::dirty() const { return m_form && values() != m_started; }

@@ -32,8 +32,8 @@ public:
     Values values() const;
     /// As if it were typed.
     void setValue(const QString& key, const QString& typed);
-    /// The same, but no typing that could be lost.
-    void putValue(const QString& key, const QString& value);
+    /// The same, but no typing that could be lost; judged once.
+    void putValues(const Values& values);
     bool dirty() const;
     /// The book holds something new: the form is judged again by it.
     void judgeAgain();

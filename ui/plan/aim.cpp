@@ -26,8 +26,12 @@ void Aim::hover(core::MmPoint at) {
 
 void Aim::click(core::MmPoint at) {
     if (!m_on) return;
-    go(at);
-    if (m_way == Way::Follows) emit put(at);
+    if (m_way == Way::Follows) {
+        go(at);
+        return emit put(at);
+    }
+    m_at = at;
+    emit moved(at); // even where it was: it need not be typed yet
 }
 
 void Aim::grip(core::MmPoint under) {

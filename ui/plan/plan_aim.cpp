@@ -3,6 +3,7 @@
 #include "ui/plan/ground.h"
 #include "ui/plan/plan_view.h"
 
+#include <QAccessible>
 #include <QKeyEvent>
 #include <QMouseEvent>
 
@@ -33,7 +34,21 @@ void PlanView::setSketch(Sketch sketch) {
     else if (!follows && !m_aim.gripped())
         showSketch();
     if (was != m_sketch.sketch().empty()) stale(); // the text of an empty yard makes room
+    tellSketch();
     update();
+}
+
+/// For those who do not see it.
+void PlanView::tellSketch() {
+    if (m_sketch.sketch().hives.empty()) return;
+    const Ghost& first = m_sketch.sketch().hives.front();
+    const QString text =
+        (first.refused ? tr("%1 cannot stand at %2 m east, %3 m north") : tr("%1 at %2 m east, %3 m north"))
+            .arg(first.mark.label, core::metresText({first.mark.at.x}), core::metresText({first.mark.at.y}));
+    if (text == accessibleDescription()) return;
+    setAccessibleDescription(text);
+    QAccessibleEvent changed(this, QAccessible::DescriptionChanged);
+    QAccessible::updateAccessibility(&changed);
 }
 
 /// As it will be once the sketch is made.

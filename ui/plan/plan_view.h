@@ -97,6 +97,7 @@ private:
     core::MmPoint aimedAt(const QMouseEvent& event, core::MmPoint at) const;
     double magnificationNow() const;
     void showSketch();
+    void tellSketch();
     void setDown();
     void abortCarry();
     void showCarry(const Carry& carry);

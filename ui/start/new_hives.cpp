@@ -144,7 +144,8 @@ form::Field sinceField() {
             .kind = form::Kind::Day,
             .label = Starts::tr("S&ince"),
             .spoken = Starts::tr("The day from which they stand there; visits can be written down from then on"),
-            .hint = Starts::tr("10 May 2025")};
+            .hint = Starts::tr("10 May 2025"),
+            .note = [](const form::Values&) { return Starts::tr("Visits can be written down from that day on."); }};
 }
 
 std::vector<form::Field> placeFields(const QString& heading) {

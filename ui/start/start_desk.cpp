@@ -1,6 +1,7 @@
 #include "ui/start/start_desk.h"
 
 #include "ui/form/typed.h"
+#include "ui/start/carry_form.h"
 #include "ui/start/compass.h"
 #include "ui/start/coordinates.h"
 #include "ui/start/hive_form.h"
@@ -92,6 +93,12 @@ void StartDesk::placeHives(std::optional<core::MmPoint> at) {
     emit m_desk.said(tr("Click where a hive stands; arrow keys and Enter do the same, Escape ends."));
 }
 
+void StartDesk::carry() {
+    if (!mayBegin()) return;
+    if (!m_desk.chosen()) return emit m_desk.said(tr("Choose a hive first: its carry is noted here."));
+    begin(std::make_unique<CarryForm>(m_desk, *m_desk.chosen()), plan::Aim::Way::Stays, {});
+}
+
 void StartDesk::pickStand(core::StandId stand) {
     for (const plan::StandMark& s : m_plan.scene().stands)
         if (s.stand == stand) {
@@ -100,31 +107,44 @@ void StartDesk::pickStand(core::StandId stand) {
         }
 }
 
+StartDesk::What StartDesk::whatIs(const form::Form* form) const {
+    if (const auto* yard = dynamic_cast<const YardForm*>(form)) return yard->isNew() ? What::NewYard : What::Yard;
+    if (dynamic_cast<const RowForm*>(form)) return What::Row;
+    if (dynamic_cast<const HiveForm*>(form)) return What::Hives;
+    return dynamic_cast<const CarryForm*>(form) ? What::Carry : What::None;
+}
+
 /// What is typed, drawn on the plan.
 void StartDesk::show(const form::Values& values) {
-    const What before = m_what;
-    const form::Form* form = m_panel.form();
-    const auto* yard = dynamic_cast<const YardForm*>(form);
-    const auto* row = dynamic_cast<const RowForm*>(form);
-    const auto* hives = dynamic_cast<const HiveForm*>(form);
-    m_what = yard ? (yard->isNew() ? What::NewYard : What::Yard) : row ? What::Row : hives ? What::Hives : What::None;
+    const What before = std::exchange(m_what, whatIs(m_panel.form()));
     if (!busy()) {
         stopDrawing();
         if (before != m_what) emit busyChanged();
         return;
     }
     m_changed = false;
-    if (row) m_yard = row->yard();
-    if (hives) m_yard = hives->yard();
-    if (hives && before != What::Hives) m_offered = form::typed(values, kLabel);
-    if (hives) followStand(values);
+    if (const auto* hives = dynamic_cast<const HiveForm*>(m_panel.form())) {
+        m_yard = hives->yard();
+        if (before != What::Hives) m_offered = form::typed(values, kLabel);
+        followStand(values);
+    }
     m_values = m_panel.values();
-    const bool elsewhere = (row || hives) && m_desk.yard() != m_yard;
     if (const auto at = placeOf(m_values)) m_plan.aim().moveTo(*at);
-    m_plan.setSketch(elsewhere ? plan::Sketch{}
-                     : yard    ? YardForm::sketch(m_values)
-                     : row     ? row->sketch(m_values)
-                               : hives->sketch(m_values));
+    m_plan.setSketch(sketchOf(*m_panel.form()));
+}
+
+/// Only in the yard that it is of.
+plan::Sketch StartDesk::sketchOf(const form::Form& form) {
+    if (m_what == What::Yard || m_what == What::NewYard) return YardForm::sketch(m_values);
+    if (const auto* carry = dynamic_cast<const CarryForm*>(&form)) {
+        m_yard = carry->yardOf(m_values).value_or(m_yard);
+        if (m_desk.yard() != m_yard) m_desk.setYard(m_yard); // the plan shows where it goes
+        return carry->sketch(m_values);
+    }
+    if (const auto* row = dynamic_cast<const RowForm*>(&form)) m_yard = row->yard();
+    if (m_desk.yard() != m_yard) return {};
+    if (const auto* row = dynamic_cast<const RowForm*>(&form)) return row->sketch(m_values);
+    return dynamic_cast<const HiveForm&>(form).sketch(m_values);
 }
 
 /// A stand that was chosen by name moves the hive there; a hive that is moved off it stands on bare ground.
@@ -135,9 +155,9 @@ void StartDesk::followStand(const form::Values& values) {
     const bool picked = name != form::typed(m_values, kStand);
     for (const plan::StandMark& s : emptyStands(m_desk, m_yard)) {
         if (picked && s.name == name) return typePlace(s.at);
-        if (!picked && s.at == placeOf(values)) return m_panel.putValue(kStand, s.name);
+        if (!picked && s.at == placeOf(values)) return m_panel.putValues({{kStand, s.name}});
     }
-    if (!picked && !name.isEmpty()) m_panel.putValue(kStand, {});
+    if (!picked && !name.isEmpty()) m_panel.putValues({{kStand, {}}});
 }
 
 /// The label that was offered follows the book: one taken back is offered again.
@@ -145,12 +165,11 @@ void StartDesk::labelAnew() {
     if (m_what != What::Hives || form::typed(m_values, kLabel) != m_offered) return;
     if (labelsInUse(m_desk).contains(m_offered.toCaseFolded())) return; // just put down
     m_offered = nextLabel(m_desk, m_yard);
-    m_panel.putValue(kLabel, m_offered);
+    m_panel.putValues({{kLabel, m_offered}});
 }
 
 void StartDesk::typePlace(core::MmPoint at) {
-    m_panel.putValue(kX, core::metresText({at.x}));
-    m_panel.putValue(kY, core::metresText({at.y}));
+    m_panel.putValues({{kX, core::metresText({at.x})}, {kY, core::metresText({at.y})}});
 }
 
 void StartDesk::putDown(core::MmPoint at) {

@@ -25,6 +25,8 @@ public:
     void hiveRow();
     /// Hive after hive, by clicks or keys, until Escape. `at`: where the first would stand.
     void placeHives(std::optional<core::MmPoint> at = {});
+    /// The chosen hive to another yard, or on a past day.
+    void carry();
     /// An empty stand was clicked: the next hive goes there.
     void pickStand(core::StandId stand);
 
@@ -37,9 +39,13 @@ signals:
     void busyChanged();
 
 private:
+    enum class What { None, NewYard, Yard, Row, Hives, Carry };
+
     bool mayBegin();
     bool begin(std::unique_ptr<form::Form> form, plan::Aim::Way way, core::MmPoint at);
     void show(const form::Values& values);
+    What whatIs(const form::Form* form) const;
+    plan::Sketch sketchOf(const form::Form& form);
     void followStand(const form::Values& values);
     void labelAnew();
     void typePlace(core::MmPoint at);
@@ -55,11 +61,11 @@ private:
     Open m_open;
     Kept m_kept;
     form::Values m_values; ///< of the form that is open
-    enum class What { None, NewYard, Yard, Row, Hives } m_what = What::None;
+    What m_what = What::None;
     core::YardId m_yard;    ///< of the form that is open
     bool m_changed = false; ///< the book, since something was typed: the form was saved
     bool m_following = false;
-    QString m_offered;             ///< label, by the form
+    QString m_offered;                    ///< label, by the form
     std::optional<core::MmPoint> m_stand; ///< picked
     std::optional<core::MmPoint> m_lastPut;
 };

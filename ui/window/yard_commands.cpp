@@ -21,11 +21,13 @@ YardCommands::YardCommands(QMenuBar* bar, QWidget* window) : QObject(window) {
         window->addAction(action);
         return action;
     };
-    hiveRow = add(tr("Set up a &row of hives…"), QStringLiteral("Ctrl+R"), tr("Hives all alike, evenly spaced"));
+    hiveRow = add(tr("Set up a &row of hives…"), QStringLiteral("Ctrl+Shift+G"), tr("Hives all alike, evenly spaced"));
     placeHives = add(tr("&Place hives one by one…"), QStringLiteral("Ctrl+G"),
                      tr("Click on the drawing where each hive stands"));
+    carry = add(tr("&Carry the chosen hive to…"), QStringLiteral("Ctrl+Shift+C"),
+                tr("To another place or yard, on any day; today's carries are dragged"));
     menu->addSeparator();
-    newYard = add(tr("&New yard…"), QStringLiteral("Ctrl+Shift+N"), tr("Name a yard and say where it is"));
+    newYard = add(tr("&New yard…"), QStringLiteral("Ctrl+Shift+Y"), tr("Name a yard and say where it is"));
     changeYard = add(tr("&Change this yard…"), {}, tr("Its name, where it lies, its gate"));
     setBookOpen(false);
 }
@@ -38,7 +40,7 @@ void YardCommands::setBookOpen(bool writable) {
 
 void YardCommands::setYards(bool any) {
     m_any = any;
-    for (QAction* a : {hiveRow, placeHives, changeYard}) a->setEnabled(m_writable && any);
+    for (QAction* a : {hiveRow, placeHives, carry, changeYard}) a->setEnabled(m_writable && any);
 }
 
 void YardCommands::wire(MainWindow& window, Dialogs& dialogs) {
@@ -51,6 +53,7 @@ void YardCommands::wire(MainWindow& window, Dialogs& dialogs) {
     begin(newYard, [](start::StartDesk& s) { s.newYard(); });
     begin(changeYard, [](start::StartDesk& s) { s.changeYard(); });
     begin(hiveRow, [](start::StartDesk& s) { s.hiveRow(); });
+    begin(carry, [](start::StartDesk& s) { s.carry(); });
     begin(placeHives, [](start::StartDesk& s) { s.placeHives(); });
 }
 
