@@ -150,7 +150,7 @@ form::Field sinceField() {
 
 std::vector<form::Field> placeFields(const QString& heading) {
     return {{.key = QStringLiteral("x"),
-             .label = Starts::tr("M&etres east"),
+             .label = Starts::tr("Metres e&ast"),
              .spoken = Starts::tr("Metres east of the yard's origin; west is negative"),
              .heading = heading,
              .hint = QStringLiteral("0")},
