@@ -20,6 +20,7 @@ ChangeSet changeTransfer(const EditContext& c, const Transfer& now);
 ChangeSet changeResult(const EditContext& c, const Result& now);
 ChangeSet changeTreatment(const EditContext& c, const Treatment& now);
 /// Day, by and note; of a union or shake-out its day is the colony's end too, of a divide the beginning of `into`.
+/// Throws Error(Hold) as recordUnion() and recordDivide() do, where a colony is held on a day that is new.
 ChangeSet changeLineage(const EditContext& c, const Lineage& now);
 /// How and when it ended; not of a union or shake-out, whose lineage says so.
 ChangeSet changeEnd(const EditContext& c, ColonyId colony, Day day, EndKind how);
@@ -40,7 +41,7 @@ ChangeSet takeBackColony(const EditContext& c, ColonyId id);
 ChangeSet takeBackYard(const EditContext& c, YardId id);
 ChangeSet takeBackStand(const EditContext& c, StandId id);
 
-// The users' own box kinds.
+// The users' own box kinds; those that come with every book stay as they are.
 
 /// Ids are given.
 ChangeSet newBoxKind(const EditContext& c, const BoxKind& kind);
