@@ -2,7 +2,7 @@
 #include "tests/ui/recording.h"
 
 #include "core/edit/edits.h"
-#include "ui/records/odd.h"
+#include "ui/start/start_desk.h"
 
 #include <QFileInfo>
 
@@ -229,6 +229,14 @@ TEST_F(Recording, TypingOutlivesWhatTheHandDoesElsewhere) {
     EXPECT_TRUE(formShown()) << said();
     EXPECT_EQ(panel()->values().at(QStringLiteral("note")), QStringLiteral("two frames"));
     EXPECT_NE(said().find("not saved"), std::string::npos) << said();
+}
+
+TEST_F(Recording, AnotherFormTakesThePlaceOfAnUntouchedOne) {
+    QTest::keyClick(window.get(), Qt::Key_G, Qt::ControlModifier); // hives placed one by one
+    ASSERT_TRUE(window->page()->start()->busy());
+    QTest::keyClick(window.get(), Qt::Key_F, Qt::ControlModifier);
+    EXPECT_FALSE(window->page()->start()->busy()) << "the plan takes no clicks for hives any more";
+    EXPECT_NE(field("colony"), nullptr);
 }
 
 TEST_F(Recording, AFullDiskKeepsWhatWasTyped) {

@@ -90,8 +90,9 @@ void ColonyCard::addButtons(QVBoxLayout* all, const CardContent& c) {
         connect(visit, &QPushButton::clicked, this, &ColonyCard::visitAsked);
         line->addWidget(visit);
     } else {
-        auto* anew = new QPushButton(tr("New colony on its stand…"), page);
+        auto* anew = new QPushButton(tr("New colony here…"), page);
         anew->setObjectName(QStringLiteral("newColony"));
+        anew->setToolTip(tr("A new colony on the stand where this one stood"));
         connect(anew, &QPushButton::clicked, this, [this] { emit recordAsked(records::NewRecord::NewColony); });
         line->addWidget(anew);
     }

@@ -14,6 +14,7 @@ namespace {
 struct Named {
     core::Colony colony;
     QString name;
+    QString folded; ///< of the name
 };
 
 QString withSince(const core::Colony& c) { return c.label + u'@' + core::isoText(c.since); }
@@ -22,16 +23,21 @@ QString withSince(const core::Colony& c) { return c.label + u'@' + core::isoText
 std::vector<Named> namedColonies(const core::edit::Session& session) {
     std::vector<Named> all;
     session.read([&](const core::edit::EditContext& c) {
-        c.each<core::Colony>([&](core::Colony colony) { all.push_back({std::move(colony), {}}); });
+        c.each<core::Colony>([&](core::Colony colony) { all.push_back({std::move(colony), {}, {}}); });
     });
     std::map<QString, core::Day> latest;
     for (const Named& n : all) {
         auto [it, fresh] = latest.try_emplace(core::folded(n.colony.label), n.colony.since);
         it->second = std::max(it->second, n.colony.since);
     }
-    for (Named& n : all)
+    for (Named& n : all) {
         n.name = latest.at(core::folded(n.colony.label)) == n.colony.since ? n.colony.label : withSince(n.colony);
-    std::ranges::sort(all, core::NaturalLess{}, &Named::name);
+        n.folded = core::folded(n.name);
+    }
+    std::ranges::sort(all, [](const Named& a, const Named& b) {
+        const int order = core::naturalCompareFolded(a.folded, b.folded);
+        return order != 0 ? order < 0 : a.name < b.name;
+    });
     return all;
 }
 

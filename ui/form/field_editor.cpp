@@ -3,6 +3,7 @@
 #include "ui/form/day_edit.h"
 #include "ui/form/suggestions.h"
 
+#include <QAbstractItemView>
 #include <QCheckBox>
 #include <QComboBox>
 #include <QEvent>
@@ -16,7 +17,6 @@ namespace {
 constexpr int kShort = 14; // characters of a number or day
 constexpr int kLines = 4;
 
-/// The wheel scrolls the form; it does not change what was chosen.
 class NoWheel : public QObject {
 public:
     using QObject::QObject;
@@ -34,8 +34,6 @@ QWidget* makeChoice(const Field& field, QWidget* parent, const std::function<voi
     for (const Option& option : field.options) box->addItem(shownText(option), option.value);
     box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     box->setMinimumContentsLength(kShort);
-    box->setFocusPolicy(Qt::StrongFocus);
-    box->installEventFilter(new NoWheel(box));
     QObject::connect(box, &QComboBox::currentIndexChanged, box, [changed] { changed(); });
     return box;
 }
@@ -85,7 +83,14 @@ QWidget* makeEditor(const Field& field, core::Day today, QWidget* parent, const 
     QWidget* editor = madeFor(field, today, parent, changed);
     editor->setObjectName(QStringLiteral("field.") + field.key);
     editor->setAccessibleName(field.spoken);
+    if (qobject_cast<QComboBox*>(editor)) setUpInForm(*editor);
     return editor;
+}
+
+void setUpInForm(QWidget& editor) {
+    if (editor.focusPolicy() == Qt::WheelFocus) editor.setFocusPolicy(Qt::StrongFocus);
+    editor.installEventFilter(new NoWheel(&editor));
+    if (auto* box = qobject_cast<QComboBox*>(&editor)) box->view()->setAccessibleName(editor.accessibleName());
 }
 
 QString typedIn(const QWidget& editor) {

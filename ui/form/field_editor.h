@@ -17,4 +17,8 @@ QWidget* makeEditor(const Field& field, core::Day today, QWidget* parent, const 
 QString typedIn(const QWidget& editor);
 void setTyped(QWidget& editor, const QString& text);
 
+/// In a form that scrolls the wheel is for scrolling; it does not change what was chosen. A choice's list is spoken as
+/// the choice is.
+void setUpInForm(QWidget& editor);
+
 } // namespace ui::form

@@ -41,7 +41,7 @@ struct Field {
 struct Problem {
     QString field; ///< its key; empty: of the whole
     QString text;
-    bool missing = false; ///< only not filled in yet: said once the field was left or saving was tried
+    bool missing = false; ///< only not filled in (to the end) yet: said once the field was left or saving was tried
     friend bool operator==(const Problem&, const Problem&) = default;
 };
 
@@ -54,6 +54,7 @@ public:
     virtual QString title() const = 0;
     virtual QString saveText() const = 0;            ///< of the button, with its mnemonic
     virtual QString what() const { return title(); } ///< what a correction is asked for
+    virtual QString hint() const;                    ///< at its foot: what the keys do
     virtual std::vector<Field> fields() const = 0;
     virtual Values start() const = 0;
     /// All at once; of fields that are not shown none. Empty: the values can be saved.

@@ -5,6 +5,7 @@
 #include "ui/look/type.h"
 
 #include <QFocusEvent>
+#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
@@ -78,52 +79,51 @@ void FormPanel::build() {
     m_meanwhile = wrapped({}, page, "warns");
     m_meanwhile->setObjectName(QStringLiteral("meanwhile"));
     all->addWidget(m_meanwhile);
-    for (const Field& field : m_form->fields()) addRow(all, field);
+    auto* grid = new QGridLayout;
+    grid->setHorizontalSpacing(10);
+    grid->setVerticalSpacing(5);
+    grid->setColumnStretch(0, 2);
+    grid->setColumnStretch(1, 3);
+    all->addLayout(grid);
+    for (const Field& field : m_form->fields()) addRow(grid, field);
     addFoot(all);
     all->addStretch(1);
     setWidget(page);
 }
 
-void FormPanel::addRow(QVBoxLayout* all, const Field& field) {
-    QWidget* page = all->parentWidget();
+void FormPanel::addRow(QGridLayout* grid, const Field& field) {
+    QWidget* page = grid->parentWidget();
     FieldRow row;
     row.field = field;
+    int at = grid->rowCount();
     if (!field.heading.isEmpty()) {
         row.heading = wrapped(field.heading, page);
         QFont bold = font();
         bold.setBold(true);
         row.heading->setFont(bold);
         row.heading->setContentsMargins(0, 8, 0, 0);
-        all->addWidget(row.heading);
+        grid->addWidget(row.heading, at++, 0, 1, 2);
     }
     row.editor = makeEditor(field, m_today, page, [this] { typedSomething(); });
     row.editor->installEventFilter(this);
     row.problem = wrapped({}, page, "warns");
     row.problem->setObjectName(QStringLiteral("problem.") + field.key);
     row.problem->hide();
-    auto* line = new QHBoxLayout;
-    line->setSpacing(10);
     if (field.kind != Kind::Tick) {
         row.label = wrapped(field.label, page);
         row.label->setBuddy(row.editor);
         if (field.kind != Kind::LongText) row.label->setMinimumHeight(row.editor->sizeHint().height());
-        line->addWidget(row.label, 2, Qt::AlignTop);
-    } else {
-        line->addStretch(2);
+        grid->addWidget(row.label, at, 0, Qt::AlignTop);
     }
-    auto* right = new QVBoxLayout;
-    right->setSpacing(2);
     const bool narrow = row.editor->maximumWidth() < QWIDGETSIZE_MAX;
-    right->addWidget(row.editor, 0, narrow ? Qt::AlignLeft : Qt::Alignment());
+    grid->addWidget(row.editor, at++, 1, narrow ? Qt::AlignLeft : Qt::Alignment());
     if (field.note) {
         row.note = wrapped({}, page, "quiet");
         row.note->setObjectName(QStringLiteral("note.") + field.key);
         row.note->hide();
-        right->addWidget(row.note);
+        grid->addWidget(row.note, at++, 1);
     }
-    right->addWidget(row.problem);
-    line->addLayout(right, 3);
-    all->addLayout(line);
+    grid->addWidget(row.problem, at, 1);
     m_rows.push_back(row);
 }
 
@@ -150,8 +150,7 @@ void FormPanel::addFoot(QVBoxLayout* all) {
     line->addWidget(leaving);
     line->addStretch(1);
     all->addLayout(line);
-    all->addWidget(
-        wrapped(tr("Tab goes on, Enter saves, Escape leaves. What is not known stays empty."), page, "quiet"));
+    all->addWidget(wrapped(m_form->hint(), page, "quiet"));
 }
 
 Values FormPanel::values() const {
@@ -305,6 +304,7 @@ void FormPanel::leave() {
         m_leaving = true;
         return emit said(tr("This is not saved: Enter saves it, Escape again throws the typing away."));
     }
+    emit said(QString()); // what was said of this form is over
     close();
 }
 

@@ -9,6 +9,7 @@
 #include <set>
 #include <vector>
 
+class QGridLayout;
 class QLabel;
 class QPushButton;
 class QVBoxLayout;
@@ -66,7 +67,7 @@ private:
     };
 
     void build();
-    void addRow(QVBoxLayout* all, const Field& field);
+    void addRow(QGridLayout* grid, const Field& field);
     void addFoot(QVBoxLayout* all);
     void typedSomething();
     void showRows(const Values& values);

@@ -13,6 +13,8 @@ public:
     Judge(const Values& values, core::Day today) : m_values(values), m_today(today) {}
 
     void add(const QString& field, const QString& sentence) { m_out.push_back({field, sentence, false}); }
+    /// Not finished yet: said once the field was left or saving was tried.
+    void addLater(const QString& field, const QString& sentence) { m_out.push_back({field, sentence, true}); }
     /// The field is empty: `sentence` says what is expected. True where it is filled in.
     bool need(const QString& field, const QString& sentence);
     void whole(const QString& field, int least, int most);

@@ -11,6 +11,7 @@ public:
 
     QString title() const override;
     QString saveText() const override;
+    QString hint() const override;
     std::vector<form::Field> fields() const override;
     form::Values start() const override { return {}; }
     core::edit::Edit edit(const form::Values&) const override { return {}; }

@@ -4,6 +4,8 @@
 #include "ui/form/typed.h"
 #include "ui/look/words.h"
 
+#include <algorithm>
+
 namespace ui::records {
 
 namespace edit = core::edit;
@@ -27,10 +29,18 @@ std::optional<core::Colony> RecordForm::judgeColony(form::Judge& judge, const Va
                                                     core::Day on) const {
     if (!judge.need(key, Records::tr("Which colony? Its label, as it was that day."))) return std::nullopt;
     auto colony = form::colonyNamed(m_book, form::typed(values, key), on);
-    if (!colony)
+    if (!colony && begins(form::typed(values, key)))
+        judge.addLater(key, Records::tr("No colony is called that; go on typing."));
+    else if (!colony)
         judge.add(key,
                   Records::tr("No colony had the label %1 by %2.").arg(form::typed(values, key), look::dayText(on)));
     return colony;
+}
+
+bool RecordForm::begins(const QString& name) const {
+    return std::ranges::any_of(m_names, [&](const form::Option& o) {
+        return o.value.startsWith(name, Qt::CaseInsensitive) && o.value != name;
+    });
 }
 
 core::ColonyId RecordForm::colonyOf(const Values& values, const QString& key, core::Day on) const {
@@ -63,12 +73,13 @@ Field RecordForm::byField(const QString& label, const QString& spoken) const {
 Field RecordForm::noteField() { return {.key = kNote, .label = Records::tr("&Note"), .spoken = Records::tr("Note")}; }
 
 Field RecordForm::colonyField(const QString& key, const QString& label, const QString& spoken) const {
+    if (m_names.empty()) m_names = form::colonyOptions(m_book);
     return {.key = key,
             .kind = form::Kind::Colony,
             .label = label,
             .spoken = spoken,
             .hint = Records::tr("label"),
-            .options = form::colonyOptions(m_book)};
+            .options = m_names};
 }
 
 } // namespace ui::records

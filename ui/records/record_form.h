@@ -47,7 +47,11 @@ protected:
     form::Field colonyField(const QString& key, const QString& label, const QString& spoken) const;
 
 private:
+    /// It is the beginning of some colony's name.
+    bool begins(const QString& name) const;
+
     const core::edit::Session& m_book;
+    mutable std::vector<form::Option> m_names; ///< of all colonies, once a field asks for one
 };
 
 /// What became of a record that a form changes, since it was read as `was`: one sentence.

@@ -34,6 +34,22 @@ void addCount(QStringList& parts, const core::Visit& v) {
 
 QString numberText(double value) { return QString::number(value, 'g', QLocale::FloatingPointShortest); }
 
+/// "1 frame of brood", "3 frames of comb", "2 boxes"
+QString countedText(core::TransferKind what, int count) {
+    switch (what) {
+    case core::TransferKind::Frames:
+        return count == 1 ? RecordWords::tr("1 frame of comb") : RecordWords::tr("%1 frames of comb").arg(count);
+    case core::TransferKind::Brood:
+        return count == 1 ? RecordWords::tr("1 frame of brood") : RecordWords::tr("%1 frames of brood").arg(count);
+    case core::TransferKind::Box:
+        return count == 1 ? RecordWords::tr("1 box") : RecordWords::tr("%1 boxes").arg(count);
+    case core::TransferKind::Bees:
+    case core::TransferKind::Feed:
+        break;
+    }
+    return RecordWords::tr("%1, count %2").arg(transferWord(what)).arg(count);
+}
+
 } // namespace
 
 QString transferWord(core::TransferKind what) {
@@ -64,9 +80,9 @@ QString verdictWord(core::Verdict verdict) {
     case core::Verdict::Negative:
         return RecordWords::tr("negative");
     case core::Verdict::Release:
-        return RecordWords::tr("released");
+        return RecordWords::tr("release");
     case core::Verdict::Order:
-        return RecordWords::tr("order to move and join nothing");
+        return RecordWords::tr("order: move nothing");
     }
     return {};
 }
@@ -96,13 +112,7 @@ QString howWord(core::LineageHow how) {
 }
 
 QString transferText(const core::Transfer& t) {
-    QStringList parts{transferWord(t.what)};
-    if (t.count && t.what != core::TransferKind::Bees && t.what != core::TransferKind::Feed)
-        parts.front() = t.what == core::TransferKind::Box && t.count == 1
-                            ? transferWord(t.what)
-                            : QStringLiteral("%1 × %2").arg(*t.count).arg(transferWord(t.what));
-    else if (t.count)
-        parts << RecordWords::tr("count %1").arg(*t.count);
+    QStringList parts{t.count ? countedText(t.what, *t.count) : transferWord(t.what)};
     if (!t.note.isEmpty()) parts << t.note;
     return joined(parts);
 }

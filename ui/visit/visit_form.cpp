@@ -1,5 +1,6 @@
 #include "ui/visit/visit_form.h"
 
+#include "ui/form/field_editor.h"
 #include "ui/look/colours.h"
 #include "ui/look/type.h"
 #include "ui/look/words.h"
@@ -47,8 +48,12 @@ QStringList signWords() {
 
 } // namespace
 
-VisitForm::VisitForm(QWidget* parent) : QWidget(parent) {
-    auto* all = new QVBoxLayout(this);
+VisitForm::VisitForm(QWidget* parent) : QScrollArea(parent) {
+    setWidgetResizable(true);
+    setFrameShape(QFrame::NoFrame);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setFocusPolicy(Qt::NoFocus);
+    auto* all = new QVBoxLayout(new QWidget(this));
     all->setContentsMargins(20, 14, 20, 16);
     all->setSpacing(8);
     m_title = new QLabel(this);
@@ -82,6 +87,9 @@ VisitForm::VisitForm(QWidget* parent) : QWidget(parent) {
     hint->setProperty("quiet", true);
     all->addWidget(hint);
     all->addStretch(1);
+    setWidget(all->parentWidget());
+    for (QWidget* editor : std::initializer_list<QWidget*>{m_day, m_boxes, m_queen}) form::setUpInForm(*editor);
+    for (QLabel* label : findChildren<QLabel*>()) label->setWordWrap(true); // large text in a narrow window
 }
 
 QLabel* VisitForm::warning(const QString& name) {
@@ -98,7 +106,8 @@ QLineEdit* VisitForm::addEdit(Field field, const QString& accessibleName) {
     edit->setAccessibleName(accessibleName);
     edit->setAccessibleDescription(tr("Leave empty if not recorded"));
     edit->setObjectName(QStringLiteral("visitField%1").arg(static_cast<int>(field)));
-    if (field != Field::Note && field != Field::By) edit->setMaximumWidth(86);
+    if (field != Field::Note && field != Field::By)
+        edit->setMaximumWidth(edit->fontMetrics().averageCharWidth() * 10 + 16);
     connect(edit, &QLineEdit::textChanged, this, &VisitForm::check);
     m_edits[static_cast<size_t>(field)] = edit;
     return edit;
@@ -328,12 +337,12 @@ void VisitForm::keyPressEvent(QKeyEvent* event) {
     case Qt::Key_Escape:
         return leave();
     default:
-        QWidget::keyPressEvent(event);
+        QScrollArea::keyPressEvent(event);
     }
 }
 
 void VisitForm::showEvent(QShowEvent* event) {
-    QWidget::showEvent(event);
+    QScrollArea::showEvent(event);
     m_edits[static_cast<size_t>(Field::BeesTop)]->setFocus(Qt::OtherFocusReason);
 }
 

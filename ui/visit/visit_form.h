@@ -2,7 +2,7 @@
 
 #include "ui/visit/visit_draft.h"
 
-#include <QWidget>
+#include <QScrollArea>
 
 #include <array>
 #include <functional>
@@ -21,7 +21,7 @@ namespace ui::visit {
 
 /// A visit typed by keys, a new one or one of the book: Tab from field to field, Enter saves, Escape leaves. Edits a
 /// draft and knows no session.
-class VisitForm : public QWidget {
+class VisitForm : public QScrollArea {
     Q_OBJECT
 public:
     explicit VisitForm(QWidget* parent = nullptr);

@@ -208,6 +208,7 @@ form::FormPanel* WorkPage::openForm(std::unique_ptr<form::Form> form) {
         return nullptr;
     }
     if (!mayLeaveForm()) return nullptr;
+    m_panel->close(); // who opened the one before hears of it
     m_panel->open(std::move(form), m_desk.today(), [this](const form::Form& typed, const form::Values& values) {
         return m_desk.save(typed.what(), typed.edit(values));
     });

@@ -32,12 +32,12 @@ void WorkPage::logVisit() {
     guarded(m_dialogs, [this] {
         const auto colony = subject();
         if (!colony) return emit m_desk.said(tr("Choose a hive first: its visit is logged here."));
-        if (m_desk.session().readOnly()) return emit m_desk.said(m_desk.carryBarred());
         startVisit(colony->id, {});
     });
 }
 
 void WorkPage::startVisit(core::ColonyId colony, const std::optional<core::Visit>& was) {
+    if (!m_desk.onlyRead().isEmpty()) return emit m_desk.said(m_desk.onlyRead());
     if (!mayLeaveForm()) return;
     m_panel->close();
     const edit::Session& book = m_desk.session();
@@ -78,7 +78,6 @@ void WorkPage::note(records::NewRecord what) {
     guarded(m_dialogs, [&] {
         const auto colony = subject();
         if (!colony) return emit m_desk.said(tr("Choose a hive first: what happened to it is noted here."));
-        if (m_desk.session().readOnly()) return emit m_desk.said(m_desk.carryBarred());
         const core::Day day = std::min(m_desk.day(), m_desk.today());
         try {
             openForm(records::newForm(m_desk.session(), what, *colony, day));
@@ -121,6 +120,7 @@ void WorkPage::takeBack(const records::RecordRow& record) {
 void WorkPage::findColony() {
     guarded(m_dialogs, [this] {
         if (!mayLeaveForm()) return;
+        m_panel->close();
         m_panel->open(std::make_unique<records::FindForm>(m_desk.session()), m_desk.today(),
                       [this](const form::Form& asked, const form::Values& values) {
                           m_found = static_cast<const records::FindForm&>(asked).found(values);
