@@ -92,6 +92,18 @@ core::Colony colonyRow(const Made& made, const Hive& hive, core::BoxKindId box) 
     return colony;
 }
 
+core::ColonyId idOf(const Made& made, const QString& label) { return made.ids.value(label); }
+
+std::vector<core::Lineage> lineageOf(const Made& made) {
+    std::vector<core::Lineage> lineage;
+    for (StoryLineage l : made.story.lineage) {
+        l.lineage.colony = idOf(made, l.colony);
+        l.lineage.into = idOf(made, l.into);
+        lineage.push_back(l.lineage);
+    }
+    return lineage;
+}
+
 ChangeSet placeHives(const EditContext& c, Made& made) {
     made.firstYard = c.nextId(Table::Yard);
     made.firstColony = c.nextId(Table::Colony);
@@ -128,6 +140,7 @@ ChangeSet placeHives(const EditContext& c, Made& made) {
     addRows(change, c, std::move(stands));
     addRows(change, c, std::move(colonies));
     addRows(change, c, std::move(placements));
+    if (made.storyIn) addRows(change, c, lineageOf(made)); // with the ends that rest on it
     return change;
 }
 
@@ -189,8 +202,6 @@ ChangeSet equaliseHives(const EditContext& c, const Made& made) {
     return change;
 }
 
-core::ColonyId idOf(const Made& made, const QString& label) { return made.ids.value(label); }
-
 std::optional<core::YardId> yardIdOf(const Made& made, const QString& name) {
     for (size_t y = 0; y < made.yards.size(); ++y)
         if (made.yards[y].name == name) return core::YardId{made.firstYard + static_cast<qint64>(y)};
@@ -239,13 +250,6 @@ ChangeSet tellStory(const EditContext& c, const Made& made) {
     std::vector<core::Treatment> treatments;
     for (const StoryTreatment& t : made.story.treatments) treatments.push_back(aimed(made, t, t.treatment));
     addRows(change, c, std::move(treatments));
-    std::vector<core::Lineage> lineage;
-    for (StoryLineage l : made.story.lineage) {
-        l.lineage.colony = idOf(made, l.colony);
-        l.lineage.into = idOf(made, l.into);
-        lineage.push_back(l.lineage);
-    }
-    addRows(change, c, std::move(lineage));
     return change;
 }
 

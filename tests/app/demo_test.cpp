@@ -1,5 +1,6 @@
 #include "tests/app/program.h"
 
+#include "core/edit/session.h"
 #include "demo/demo_book.h"
 
 #include <gtest/gtest.h>
@@ -38,6 +39,21 @@ QJsonObject planOf(const QString& book, core::Day day) {
 }
 
 } // namespace
+
+TEST(Demo, EachOfItsEditsCanBeUndoneAndLeavesASoundBook) {
+    QTemporaryDir dir;
+    const QString book = dir.filePath("demo.yardwright");
+    ASSERT_EQ(runProgram({"demo", book}).status, 0);
+    const core::SystemClock clock;
+    const auto session = core::edit::Session::open(book, clock);
+    const core::edit::Correction why{QStringLiteral("Wren"), QStringLiteral("begun anew")};
+    int undone = 0;
+    while (session->undo(why)) {
+        ++undone;
+        EXPECT_EQ(session->check().join(u'\n').toStdString(), "") << "edits undone: " << undone;
+    }
+    EXPECT_GE(undone, 3);
+}
 
 TEST(Demo, EveryHoldCautionAndAdviceOccurs) {
     QTemporaryDir dir;
