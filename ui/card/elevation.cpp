@@ -142,9 +142,16 @@ void ElevationView::setSide(const Side& side) {
     update();
 }
 
+/// Of a box: the words beside it have room, and the newspaper's below them.
+double ElevationView::high() const {
+    const double words = QFontMetricsF(font()).height() * 1.15 +
+                         QFontMetricsF(look::lesserFont(font())).height() * (m_side.newspaper ? 3.1 : 2);
+    return std::max<double>(kHigh, words);
+}
+
 QSize ElevationView::sizeHint() const {
     const double boxes = static_cast<double>(std::max<size_t>(m_side.boxes.size(), 1));
-    return {320, static_cast<int>(kTop + boxes * (kHigh + 3) + 14)};
+    return {320, static_cast<int>(kTop + boxes * (high() + 3) + 14)};
 }
 
 QSize ElevationView::minimumSizeHint() const { return {240, sizeHint().height()}; }
@@ -157,20 +164,21 @@ void ElevationView::paintEvent(QPaintEvent*) {
     const QFont lesser = look::lesserFont(font());
     QFont bold = font();
     bold.setBold(true);
-    double bottom = kTop + static_cast<double>(m_side.boxes.size()) * (kHigh + 3) - 3;
+    const double boxHigh = high();
+    double bottom = kTop + static_cast<double>(m_side.boxes.size()) * (boxHigh + 3) - 3;
     p.fillRect(QRectF(2, bottom + 1, kWide + 20, 5), c.ink); // the floor
     for (size_t i = 0; i < m_side.boxes.size(); ++i) {
-        const QRectF box(12, bottom - kHigh, kWide, kHigh);
+        const QRectF box(12, bottom - boxHigh, kWide, boxHigh);
         paintBox(p, box, m_side.boxes[i], c);
         if (i == 0 || m_side.entranceInEach) paintEntrance(p, box, m_side.headingDeg, c);
         const double x = box.right() + 16;
         const double line = QFontMetricsF(bold).height();
         p.setFont(bold);
         p.setPen(c.ink);
-        p.drawText(QPointF(x, box.top() + 18), m_side.boxes[i].title);
+        p.drawText(QPointF(x, box.top() + line * 0.9), m_side.boxes[i].title);
         p.setFont(lesser);
         p.setPen(c.quiet);
-        p.drawText(QRectF(x, box.top() + 18 + line * 0.25, width() - x, kHigh), Qt::AlignLeft | Qt::AlignTop,
+        p.drawText(QRectF(x, box.top() + line * 1.15, width() - x, boxHigh), Qt::AlignLeft | Qt::AlignTop,
                    wordsOf(m_side.boxes[i]));
         if (i == 0 && m_side.newspaper && m_side.boxes.size() > 1) {
             p.setPen(QPen(c.planned, 2, Qt::DashLine));
@@ -178,7 +186,7 @@ void ElevationView::paintEvent(QPaintEvent*) {
             p.setPen(c.planned);
             p.drawText(QPointF(x, box.top() - 2), tr("newspaper"));
         }
-        bottom -= kHigh + 3;
+        bottom -= boxHigh + 3;
         if (i + 1 == m_side.boxes.size()) paintRoof(p, box, c);
     }
     if (m_side.queenBorn) paintQueen(p, QPointF(20, 10), *m_side.queenBorn, lesser, c);

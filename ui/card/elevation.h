@@ -43,6 +43,7 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
+    double high() const;
     Side m_side;
 };
 

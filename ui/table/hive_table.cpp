@@ -156,6 +156,13 @@ void HiveTable::changeEvent(QEvent* event) {
     if (event->type() == QEvent::FontChange) sizeRows();
 }
 
-void HiveTable::sizeRows() { verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 8); }
+/// Columns keep their share of the text's size.
+void HiveTable::sizeRows() {
+    verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 8);
+    const int digit = fontMetrics().horizontalAdvance(u'0');
+    for (int c = 0; m_fitted && m_digit > 0 && digit != m_digit && c < kColumns; ++c)
+        if (!isColumnHidden(c)) setColumnWidth(c, columnWidth(c) * digit / m_digit);
+    m_digit = digit;
+}
 
 } // namespace ui::table

@@ -43,6 +43,7 @@ private:
     HiveSorter* m_sorter;
     bool m_telling = false;
     bool m_fitted = false;
+    int m_digit = 0; ///< wide, when rows and columns were last sized
 };
 
 } // namespace ui::table

@@ -22,7 +22,7 @@ Commands::Commands(QMenuBar* bar, QWidget* window) : QObject(window), m_window(w
     makeBook = add(book, tr("&New…"), QStringLiteral("Ctrl+N"), tr("Make a new, empty book"));
     openBook = add(book, tr("&Open…"), QStringLiteral("Ctrl+O"), tr("Open a book"));
     m_recent = book->addMenu(tr("&Recent"));
-    tryAgain = add(book, tr("&Try again to change it here"), QStringLiteral("Ctrl+R"),
+    tryAgain = add(book, tr("&Try again to change it here"), QStringLiteral("F5"),
                    tr("Where another window has the book: look whether it is gone"));
     book->addSeparator();
     importCsv =

@@ -1,5 +1,6 @@
 #include "ui/window/main_window.h"
 
+#include "ui/look/mnemonics.h"
 #include "ui/look/sheet.h"
 #include "ui/look/text_size.h"
 #include "ui/print/worksheet_paper.h"
@@ -231,6 +232,7 @@ bool MainWindow::event(QEvent* event) {
         return true;
     }
     const bool handled = QMainWindow::event(event);
+    if (event->type() == QEvent::LayoutRequest) look::settleMnemonics(*this); // something else is shown
     const bool look =
         event->type() == QEvent::ApplicationPaletteChange || event->type() == QEvent::ApplicationFontChange;
     if (look && !m_dressing) {

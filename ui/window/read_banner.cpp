@@ -18,7 +18,7 @@ ReadBanner::ReadBanner(QWidget* parent)
     m_why->setTextFormat(Qt::PlainText);
     m_why->setTextInteractionFlags(Qt::TextSelectableByMouse);
     across->addWidget(m_why, 1);
-    m_again->setToolTip(tr("Change this book here, where the other window is gone (Ctrl+R)"));
+    m_again->setToolTip(tr("Change this book here, where the other window is gone (F5)"));
     m_again->setAccessibleName(tr("Try again to change this book here"));
     across->addWidget(m_again);
     connect(m_again, &QPushButton::clicked, this, &ReadBanner::tryAgainAsked);

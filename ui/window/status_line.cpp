@@ -46,9 +46,13 @@ void StatusLine::setBook(Book book) {
     settle();
 }
 
-void StatusLine::say(const QString& sentence) { take(Kind::Plain, sentence); }
+void StatusLine::say(const QString& sentence) {
+    // Where an edit failed, the form it was typed into gives the reason as well.
+    if (m_kind != Kind::NotSaved || sentence != m_why) take(Kind::Plain, sentence);
+}
 void StatusLine::sayDone(const QString& sentence) { take(Kind::Done, sentence); }
 void StatusLine::sayNotSaved(const QString& why) {
+    m_why = why;
     take(Kind::NotSaved, tr("Not saved: %1").arg(why.left(1).toLower() + why.mid(1)));
 }
 

@@ -43,6 +43,7 @@ private:
     Kind m_kind = Kind::Plain;
     Book m_book = Book::None;
     QString m_sentence;
+    QString m_why; ///< of what was not saved
     QString m_hint;
     QLabel* m_saying;
     QLabel* m_dot;

@@ -28,6 +28,7 @@ namespace {
 constexpr int kRightInDigits = 40;
 constexpr int kRightLeast = 330;
 constexpr int kRightMost = 520;
+constexpr int kRightForm = 720; // the widest that fields are given
 } // namespace
 
 WorkPage::WorkPage(desk::Desk& desk, Dialogs& dialogs, QWidget* parent)
@@ -87,13 +88,15 @@ void WorkPage::buildRight(QSplitter* across) {
 
 /// Wide enough for the lines of card and board, however large the text is.
 void WorkPage::sizeRight() {
-    m_right->setMinimumWidth(
-        std::clamp(kRightInDigits * fontMetrics().horizontalAdvance(u'0'), kRightLeast, kRightMost));
+    const int text = std::clamp(kRightInDigits * fontMetrics().horizontalAdvance(u'0'), kRightLeast, kRightMost);
+    m_right->setMinimumWidth(std::max(text, std::min(m_form->minimumSizeHint().width(), kRightForm)));
 }
 
 void WorkPage::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
-    if (event->type() == QEvent::FontChange) sizeRight();
+    // The parts take the larger text after the page does.
+    if (event->type() == QEvent::FontChange)
+        QMetaObject::invokeMethod(this, &WorkPage::sizeRight, Qt::QueuedConnection);
 }
 
 void WorkPage::connectPlan() {

@@ -10,6 +10,12 @@
 
 namespace ui::window {
 
+namespace {
+constexpr int kWideInDigits = 25;
+constexpr int kLeastWide = 170;
+constexpr int kMostWide = 340;
+} // namespace
+
 void YardModel::show(const desk::Reading& reading) {
     std::vector<desk::YardLine> lines = desk::yardLines(reading);
     const bool same = lines.size() == m_lines.size();
@@ -71,7 +77,8 @@ void YardDelegate::paint(QPainter* p, const QStyleOptionViewItem& option, const 
                 metrics.elidedText(line.name, Qt::ElideRight, inner.width() - wide));
     p->setFont(look::lesserFont(option.font));
     p->setPen(c.quiet);
-    p->drawText(inner, Qt::AlignLeft | Qt::AlignBottom, line.status);
+    const QString status = QFontMetricsF(p->font()).elidedText(line.status, Qt::ElideRight, inner.width());
+    p->drawText(inner, Qt::AlignLeft | Qt::AlignBottom, status);
     p->restore();
 }
 
@@ -97,9 +104,19 @@ YardList::YardList(QWidget* parent) : QWidget(parent), m_model(new YardModel(thi
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_list->viewport()->setAutoFillBackground(false);
     all->addWidget(m_list, 1);
+    sizeToText();
     connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex& now) {
         if (!m_telling && now.isValid()) emit chosen(m_model->at(now.row()).yard);
     });
+}
+
+void YardList::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::FontChange) sizeToText();
+}
+
+void YardList::sizeToText() {
+    setMinimumWidth(std::clamp(kWideInDigits * fontMetrics().horizontalAdvance(u'0'), kLeastWide, kMostWide));
 }
 
 void YardList::show(const desk::Reading& reading, std::optional<core::YardId> yard) {

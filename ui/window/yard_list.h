@@ -45,7 +45,12 @@ public:
 signals:
     void chosen(core::YardId yard);
 
+protected:
+    void changeEvent(QEvent* event) override;
+
 private:
+    void sizeToText();
+
     YardModel* m_model;
     QListView* m_list;
     bool m_telling = false;
