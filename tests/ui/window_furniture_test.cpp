@@ -14,6 +14,7 @@
 #include <QLabel>
 #include <QListView>
 #include <QMenu>
+#include <QPushButton>
 #include <QSettings>
 #include <QSplitter>
 
@@ -171,6 +172,21 @@ TEST_F(Furnished, TextGrowsAndShrinksByKeysAndStays) {
     key(Qt::Key_Plus, Qt::ControlModifier);
     EXPECT_GT(window->page()->plan()->camera().pixelsPerMetre, zoom) << "without Shift it is still the plan's zoom";
     EXPECT_EQ(ui::look::textPercent(), 100);
+}
+
+TEST_F(Furnished, NoLabelIsCutAtHalfAsLargeAgain) {
+    window->resize(1440, 900);
+    window->setTextPercent(150);
+    window->desk()->choose(book.idOf(QStringLiteral("A3")));
+    window->page()->logVisit();
+    for (int i = 0; i < 5; ++i) QCoreApplication::processEvents();
+    for (const QLabel* label : window->findChildren<QLabel*>()) {
+        if (!label->isVisible() || label->wordWrap() || label->text().isEmpty()) continue;
+        EXPECT_GE(label->width(), label->sizeHint().width()) << label->text().toStdString();
+    }
+    for (const QPushButton* button : window->findChildren<QPushButton*>())
+        EXPECT_TRUE(!button->isVisible() || button->width() >= button->minimumSizeHint().width())
+            << button->text().toStdString();
 }
 
 TEST_F(Furnished, F6GoesAroundThePanes) {

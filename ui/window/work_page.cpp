@@ -86,17 +86,17 @@ void WorkPage::buildRight(QSplitter* across) {
     sizeRight();
 }
 
-/// Wide enough for the lines of card and board, however large the text is.
+/// Wide enough for the lines of card and board, and the fields of a visit, however large the text is.
 void WorkPage::sizeRight() {
     const int text = std::clamp(kRightInDigits * fontMetrics().horizontalAdvance(u'0'), kRightLeast, kRightMost);
-    m_right->setMinimumWidth(std::max(text, std::min(m_form->minimumSizeHint().width(), kRightForm)));
+    const int least = std::max(text, std::min(m_form->minimumSizeHint().width(), kRightForm));
+    if (least != m_right->minimumWidth()) m_right->setMinimumWidth(least);
 }
 
-void WorkPage::changeEvent(QEvent* event) {
-    QWidget::changeEvent(event);
-    // The parts take the larger text after the page does.
-    if (event->type() == QEvent::FontChange)
-        QMetaObject::invokeMethod(this, &WorkPage::sizeRight, Qt::QueuedConnection);
+bool WorkPage::event(QEvent* event) {
+    const bool handled = QWidget::event(event);
+    if (event->type() == QEvent::LayoutRequest || event->type() == QEvent::FontChange) sizeRight();
+    return handled;
 }
 
 void WorkPage::connectPlan() {

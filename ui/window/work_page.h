@@ -83,7 +83,7 @@ signals:
     void carryingChanged(bool carrying);
 
 protected:
-    void changeEvent(QEvent* event) override;
+    bool event(QEvent* event) override;
 
 private:
     void buildMiddle(QSplitter* across);
