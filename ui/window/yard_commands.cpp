@@ -24,7 +24,7 @@ YardCommands::YardCommands(QMenuBar* bar, QWidget* window) : QObject(window) {
     hiveRow = add(tr("Set up a &row of hives…"), QStringLiteral("Ctrl+Shift+G"), tr("Hives all alike, evenly spaced"));
     placeHives = add(tr("&Place hives one by one…"), QStringLiteral("Ctrl+G"),
                      tr("Click on the drawing where each hive stands"));
-    carry = add(tr("&Carry the chosen hive to…"), QStringLiteral("Ctrl+Shift+C"),
+    carry = add(tr("Carry the chosen &hive to…"), QStringLiteral("Ctrl+Shift+C"),
                 tr("To another place or yard, on any day; today's carries are dragged"));
     menu->addSeparator();
     newYard = add(tr("&New yard…"), QStringLiteral("Ctrl+Shift+Y"), tr("Name a yard and say where it is"));
