@@ -5,6 +5,8 @@
 #include "core/edit/edit_context.h"
 #include "core/model/rows.h"
 
+#include <optional>
+
 // Edits of what is in the book already: one function an edit. Each judges the record as if it were new, with all that
 // rests on it. Throws Error(BadData) with one sentence where it cannot be: what is wrong, or which record rests on it.
 // "Taken back": the record is gone from the book and stays readable in its history. Whether a foulbrood hold rests on
@@ -24,6 +26,18 @@ ChangeSet changeTreatment(const EditContext& c, const Treatment& now);
 ChangeSet changeLineage(const EditContext& c, const Lineage& now);
 /// How and when it ended; not of a union or shake-out, whose lineage says so.
 ChangeSet changeEnd(const EditContext& c, ColonyId colony, Day day, EndKind how);
+
+/// How a place is told anew.
+struct PlaceChange {
+    Stand stand; ///< id 0: a new one of stand.yard at stand.at (or that which is there), name empty: next free number
+    std::optional<int> headingDeg; ///< 0..359
+    Day since;
+};
+/// Where, how turned and (of a carry) when; the place before ends on the new day. The first place's day is the
+/// colony's `since`. A stand that came with the placement alone, and bears nothing else, goes.
+ChangeSet changePlacement(const EditContext& c, PlacementId id, const PlaceChange& now);
+/// changeColony() and its first place in one; place.since is not read.
+ChangeSet changeBeginning(const EditContext& c, const Colony& now, const PlaceChange& place);
 
 ChangeSet takeBackVisit(const EditContext& c, VisitId id);
 ChangeSet takeBackTransfer(const EditContext& c, TransferId id);

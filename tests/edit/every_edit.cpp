@@ -139,7 +139,10 @@ ChangeSet EveryEdit::boxKind(const EditContext& c) {
 }
 
 std::pair<std::string, ChangeSet> EveryEdit::changed(const EditContext& c) {
-    switch (upTo(10)) {
+    switch (upTo(12)) {
+    case 11:
+    case 12:
+        return {"changePlacement", placementNow(c)};
     case 0:
     case 1:
         return {"changeColony", colonyNow(c)};
@@ -215,6 +218,16 @@ ChangeSet EveryEdit::lineageNow(const EditContext& c) {
     now->day = near(now->day);
     now->note = QString::number(upTo(3));
     return changeLineage(c, *now);
+}
+
+ChangeSet EveryEdit::placementNow(const EditContext& c) {
+    const auto was = any<Placement>(c);
+    if (!was) return {};
+    PlaceChange now{c.stand(was->stand).value(), was->headingDeg, was->since};
+    if (!was->first && upTo(1)) now.since = near(now.since);
+    if (upTo(1)) now.headingDeg = upTo(359);
+    if (upTo(1)) now.stand = {{}, YardId{1 + upTo(1)}, {}, m_some.point(), false};
+    return changePlacement(c, was->id, now);
 }
 
 ChangeSet EveryEdit::yardNow(const EditContext& c) {

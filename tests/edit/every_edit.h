@@ -44,6 +44,7 @@ private:
     ChangeSet resultNow(const EditContext& c);
     ChangeSet treatmentNow(const EditContext& c);
     ChangeSet lineageNow(const EditContext& c);
+    ChangeSet placementNow(const EditContext& c);
     ChangeSet yardNow(const EditContext& c);
     ChangeSet boxKindNow(const EditContext& c);
 
