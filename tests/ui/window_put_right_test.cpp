@@ -77,6 +77,63 @@ TEST_F(PuttingRight, ACarryIsListedAndTakenBack) {
     EXPECT_EQ(rowTitled(QStringLiteral("Carried")), -1);
 }
 
+TEST_F(PuttingRight, ACarryIsOpenedAndItsDayPlaceAndHeadingPutRight) {
+    drag(at("A2"), ground({2000, -3000}));
+    choose("A2");
+    goTo(QStringLiteral("Carried"));
+    key(Qt::Key_Return);
+    ASSERT_TRUE(formShown()) << said();
+    EXPECT_EQ(panel()->form()->title(), QStringLiteral("A2 carried on 15 Sep 2026"));
+    fill("day", "1 May 2026");
+    key(Qt::Key_Return);
+    EXPECT_TRUE(formShown()) << "it began on 10 May";
+    EXPECT_NE(shownBy("problem"), QString());
+    fill("day", "12 Sep 2026");
+    pick("stand", 1); // elsewhere
+    fill("x", "2.5");
+    fill("y", "-4");
+    fill("heading", "SE");
+    key(Qt::Key_Return);
+    ASSERT_FALSE(formShown()) << shownBy("problem").toStdString();
+    const auto places = session().placementsOf(id("A2"));
+    ASSERT_EQ(places.size(), 2u);
+    EXPECT_EQ(places[0].until, core::dayOf(2026, 9, 12));
+    EXPECT_EQ(places[1].since, core::dayOf(2026, 9, 12));
+    EXPECT_EQ(places[1].headingDeg, 135);
+    EXPECT_EQ(book.placeOf(QStringLiteral("A2")), (core::MmPoint{2500, -4000}));
+    QTest::keyClick(window.get(), Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(session().placementsOf(id("A2")).back().since, book.clock().day) << "one step";
+}
+
+TEST_F(PuttingRight, TheFirstPlaceIsPutRightWithTheColonysData) {
+    choose("A2");
+    goTo(QStringLiteral("Began"));
+    key(Qt::Key_Return);
+    ASSERT_TRUE(formShown()) << said();
+    EXPECT_FALSE(panel()->findChild<QWidget*>(QStringLiteral("field.x"))->isVisible()) << "it keeps its stand";
+    fill("heading", "W");
+    fill("since", "1 May 2026");
+    key(Qt::Key_Return);
+    ASSERT_FALSE(formShown()) << shownBy("problem").toStdString();
+    const auto turned = session().placementsOf(id("A2")).front();
+    EXPECT_EQ(turned.headingDeg, 270);
+    EXPECT_EQ(turned.since, core::dayOf(2026, 5, 1));
+    EXPECT_EQ(book.placeOf(QStringLiteral("A2")), (core::MmPoint{2000, 0}));
+    goTo(QStringLiteral("Began"));
+    key(Qt::Key_Return);
+    pick("stand", 1); // elsewhere: all stands are taken
+    fill("x", "4.1");
+    fill("y", "0");
+    key(Qt::Key_Return);
+    EXPECT_TRUE(formShown()) << "A3 stands there";
+    EXPECT_TRUE(shownBy("problem").contains(QStringLiteral("A3"))) << shownBy("problem").toStdString();
+    fill("x", "2");
+    fill("y", "3");
+    key(Qt::Key_Return);
+    ASSERT_FALSE(formShown()) << shownBy("problem").toStdString();
+    EXPECT_EQ(book.placeOf(QStringLiteral("A2")), (core::MmPoint{2000, 3000}));
+}
+
 TEST_F(PuttingRight, AVisitIsOpenedFromTheListAndChanged) {
     choose("A2");
     goTo(QStringLiteral("Visit"));

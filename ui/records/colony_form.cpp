@@ -7,6 +7,9 @@
 #include "ui/records/odd.h"
 #include "ui/start/compass.h"
 
+#include <algorithm>
+#include <iterator>
+
 namespace ui::records {
 
 namespace edit = core::edit;
@@ -25,7 +28,10 @@ form::Field sinceField() {
 
 } // namespace
 
-ColonyForm::ColonyForm(const edit::Session& book, const core::Colony& was) : RecordForm(book), m_was(was) {}
+ColonyForm::ColonyForm(const edit::Session& book, const core::Colony& was) : RecordForm(book), m_was(was) {
+    for (const core::Placement& place : book.placementsOf(was.id))
+        if (place.first) m_place.emplace(book, place);
+}
 
 QString ColonyForm::title() const { return Records::tr("Data of %1").arg(nameOf(m_was.id, m_was.since)); }
 
@@ -35,18 +41,24 @@ std::vector<form::Field> ColonyForm::fields() const {
     std::vector<form::Field> out = hiveFields(book());
     out.insert(out.begin() + 1, sinceField());
     out.push_back(noteField());
+    if (!m_place) return out;
+    std::vector<form::Field> place = m_place->fields();
+    place.front().heading = Records::tr("Its first place");
+    std::ranges::move(place, std::back_inserter(out));
     return out;
 }
 
 Values ColonyForm::start() const {
     Values v{{kSince, form::typedDay(m_was.since)}, {kNote, m_was.note}};
     putHive(v, m_was, book());
+    if (m_place) m_place->put(v);
     return v;
 }
 
 void ColonyForm::judge(form::Judge& judge, const Values& values) const {
     const auto since = judge.needDay(kSince);
     judgeHive(judge, values, book(), since.value_or(m_was.since), m_was.id);
+    if (m_place) m_place->judge(judge, values);
 }
 
 edit::Edit ColonyForm::edit(const Values& values) const {
@@ -54,10 +66,20 @@ edit::Edit ColonyForm::edit(const Values& values) const {
     readHive(values, book(), now);
     now.since = form::dayOf(values, kSince, today()).value_or(m_was.since);
     now.note = form::typed(values, kNote);
-    return [now](const edit::EditContext& c) { return edit::changeColony(c, now); };
+    if (!m_place) return [now](const edit::EditContext& c) { return edit::changeColony(c, now); };
+    const edit::PlaceChange place = m_place->placeOf(values);
+    return [=](const edit::EditContext& c) { return edit::changeBeginning(c, now, place); };
 }
 
-std::optional<QString> ColonyForm::meanwhile() const { return movedSince(book(), m_was); }
+std::optional<QString> ColonyForm::meanwhile() const {
+    const auto moved = movedSince(book(), m_was);
+    if (moved || !m_place) return moved;
+    // A later carry ends it; that is none of this form's.
+    core::Placement was = m_place->was();
+    for (const core::Placement& p : book().placementsOf(m_was.id))
+        if (p.id == was.id) was.until = p.until;
+    return movedSince(book(), was);
+}
 
 NewColonyForm::NewColonyForm(const edit::Session& book, core::YardId yard, const std::optional<core::Colony>& before)
     : RecordForm(book), m_yard(yard), m_before(before) {

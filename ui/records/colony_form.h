@@ -1,10 +1,11 @@
 #pragma once
 
+#include "ui/records/place_form.h"
 #include "ui/records/record_form.h"
 
 namespace ui::records {
 
-/// A colony's own data, put right.
+/// A colony's own data and its first place, put right.
 class ColonyForm : public RecordForm {
 public:
     ColonyForm(const core::edit::Session& book, const core::Colony& was);
@@ -21,6 +22,7 @@ protected:
 
 private:
     core::Colony m_was;
+    std::optional<PlaceFields> m_place; ///< of a colony that stood somewhere
 };
 
 /// A new colony on an empty stand of a yard; where that of an ended colony is asked for, its stand, label, box and

@@ -4,6 +4,7 @@
 #include "ui/look/words.h"
 #include "ui/records/colony_form.h"
 #include "ui/records/end_form.h"
+#include "ui/records/place_form.h"
 #include "ui/records/result_form.h"
 #include "ui/records/transfer_form.h"
 #include "ui/records/treatment_form.h"
@@ -29,8 +30,7 @@ std::unique_ptr<form::Form> formOf(const edit::Session& book, const RecordRow& r
     case RecordKind::Visit:
         return nullptr;
     case RecordKind::Carry:
-        throw core::Error(core::Error::Kind::BadData,
-                          Records::tr("A carry is put right by carrying the hive again, or by taking it back here."));
+        return std::make_unique<PlaceForm>(book, needed<core::Placement>(book, record.id));
     case RecordKind::Began:
         return std::make_unique<ColonyForm>(book, needed<core::Colony>(book, record.id));
     case RecordKind::End: {

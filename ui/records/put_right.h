@@ -11,7 +11,7 @@
 namespace ui::records {
 
 /// The form that changes it; nullptr for a visit, whose form is its own. Throws Error(BadData) where the record is
-/// gone, or is one that no form changes (a carry).
+/// gone.
 std::unique_ptr<form::Form> formOf(const core::edit::Session& book, const RecordRow& record);
 
 core::edit::Edit takingBack(const RecordRow& record);
