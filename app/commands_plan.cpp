@@ -13,6 +13,13 @@ namespace app {
 
 namespace {
 
+/// JSON is SI in every word, whatever units the book shows.
+void inSi(core::Snapshot& s) {
+    s.settings.showWeight = core::WeightUnit::Kilograms;
+    s.settings.showVolume = core::VolumeUnit::Litres;
+    s.settings.showLength = core::LengthUnit::Metres;
+}
+
 core::Snapshot snapshotOf(const Arguments& a, const core::Clock& clock) {
     const core::Day on = a.day(QStringLiteral("on"));
     const auto session =
@@ -47,7 +54,8 @@ int runAdvise(const QStringList& words, const core::Clock& clock, Streams io) {
                        {QStringLiteral("json"), false}},
                       {QStringLiteral("BOOK")});
     a.count(QStringLiteral("most"), 0, 1'000'000); // usage comes before the book
-    const core::Snapshot s = snapshotOf(a, clock);
+    core::Snapshot s = snapshotOf(a, clock);
+    if (a.has(QStringLiteral("json"))) inSi(s);
     const core::rules::Plan plan = core::rules::advise(s, requestOf(a, s));
     if (a.has(QStringLiteral("json")))
         printJson(io.out, core::report::planJson(s, plan));

@@ -123,12 +123,13 @@ ChangeSet carryTo(const EditContext& c, const CarryTo& carry) {
     const auto stands = c.standsOf(carry.yard);
     needBareGround(c, stands, carry.to, carry.colony, carry.day);
 
+    const LengthUnit unit = c.settings().showLength;
     ChangeSet change;
     const QString name = shownName(c, colony, carry.day);
-    change.text =
-        sameYard ? Edits::tr("Carried %1 %2 m %3")
-                       .arg(name, decimalText(distanceTenths(s.stand.at, carry.to), 1), windText(carry.to - s.stand.at))
-                 : Edits::tr("Carried %1 to %2").arg(name, yard.name);
+    change.text = sameYard ? Edits::tr("Carried %1 %2 %3 %4")
+                                 .arg(name, decimalText(distanceTenths(s.stand.at, carry.to, unit), 1), unitSign(unit),
+                                      windText(carry.to - s.stand.at))
+                           : Edits::tr("Carried %1 to %2").arg(name, yard.name);
     if (comesBack(c, s, carry)) {
         takeBack(s, change);
     } else {

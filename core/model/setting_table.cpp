@@ -26,6 +26,7 @@ constexpr char kNear[] = "Lindström, Korpela, Fries 2008, Apidologie 39:515-522
 constexpr char kSyrup[] = "own calculation from the CRC Handbook sucrose table at 20 °C: 0.8844 kg sugar a litre, "
                           "stores of 18 % water";
 constexpr char kFiveDays[] = "Bees and how to keep Bees, p. 47: examine 5 days after uniting";
+constexpr char kShown[] = "choice of how quantities are shown; the book keeps SI";
 constexpr char kMean[] = "assumption (from memory: Nasr, Thorp, Tyler, Briggs, J. Econ. Entomol. 1990)";
 
 const SettingField kFields[] = {
@@ -122,6 +123,13 @@ const SettingField kFields[] = {
      "Each part of a divide needs so many frames of bees."},
     {"follow.union_days", &Settings::followUnionDays, 0, 60, kFree, "days", kFiveDays,
      "A union is looked at so long after it was made."},
+    // Units shown
+    {"show.weight", &Settings::showWeight, 0, 0, kFree, "", kShown,
+     "Weights on screen, in the plan and on the worksheet: kilograms or pounds."},
+    {"show.volume", &Settings::showVolume, 0, 0, kFree, "", kShown,
+     "Feed on screen, in the plan and on the worksheet: litres or US liquid quarts."},
+    {"show.length", &Settings::showLength, 0, 0, kFree, "", kShown,
+     "Distances on screen, in the plan and on the worksheet: metres or feet."},
 };
 
 const SettingField* fieldNamed(QStringView name) {

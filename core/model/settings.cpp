@@ -5,6 +5,8 @@
 #include <QLatin1StringView>
 #include <QStringList>
 
+#include <type_traits>
+
 namespace core {
 
 namespace {
@@ -16,9 +18,15 @@ template <class E> constexpr std::span<const char* const> choices();
 constexpr const char* kJudges[] = {"mean", "top", "bottom"};
 constexpr const char* kOrders[] = {"better-on-top", "weaker-on-top"};
 constexpr const char* kQueens[] = {"leave", "remove"};
+constexpr const char* kWeights[] = {"kg", "lb"};
+constexpr const char* kVolumes[] = {"l", "qt"};
+constexpr const char* kLengths[] = {"m", "ft"};
 template <> constexpr std::span<const char* const> choices<StrengthJudge>() { return kJudges; }
 template <> constexpr std::span<const char* const> choices<BoxOrder>() { return kOrders; }
 template <> constexpr std::span<const char* const> choices<WeakerQueen>() { return kQueens; }
+template <> constexpr std::span<const char* const> choices<WeightUnit>() { return kWeights; }
+template <> constexpr std::span<const char* const> choices<VolumeUnit>() { return kVolumes; }
+template <> constexpr std::span<const char* const> choices<LengthUnit>() { return kLengths; }
 
 QString twoDigits(int value) { return QString::number(value).rightJustified(2, u'0'); }
 
@@ -125,6 +133,19 @@ QString rangeText(const SettingField& field) {
     const Settings defaults;
     const QString text = std::visit([&](auto member) { return range(field, defaults.*member); }, field.slot);
     return field.onlyStricter ? text + QLatin1StringView(" (only stricter)") : text;
+}
+
+QStringList choiceWords(const SettingField& field) {
+    const Settings defaults;
+    QStringList out;
+    std::visit(
+        [&](auto member) {
+            using Kept = std::decay_t<decltype(defaults.*member)>;
+            if constexpr (std::is_enum_v<Kept>)
+                for (const char* word : choices<Kept>()) out += QLatin1StringView(word);
+        },
+        field.slot);
+    return out;
 }
 
 QString slotText(const Settings& settings, const SettingField& field) {

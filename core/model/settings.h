@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/base/quantity.h"
+#include "core/base/shown_units.h"
 
 #include <QString>
 
@@ -80,6 +81,12 @@ struct Settings {
     int broodPerPart = 4;
     int beesPerPart = 5;
     int followUnionDays = 5;
+    // How quantities are shown; the book keeps SI
+    WeightUnit showWeight = WeightUnit::Kilograms;
+    VolumeUnit showVolume = VolumeUnit::Litres;
+    LengthUnit showLength = LengthUnit::Metres;
+
+    ShownUnits shown() const { return {showWeight, showVolume, showLength}; }
     friend bool operator==(const Settings&, const Settings&) = default;
 };
 

@@ -20,6 +20,10 @@ QString item(const QString& text) { return QLatin1StringView("  ") + text; }
 QString detail(const QString& text) { return QLatin1StringView("      ") + text; }
 QString tenthsText(qint64 tenths) { return decimalText(tenths, 1); }
 
+QString volumeWord(VolumeUnit unit) {
+    return unit == VolumeUnit::Quarts ? QStringLiteral("US quarts") : QStringLiteral("litres");
+}
+
 QString thousandths(qint64 value) {
     return QStringLiteral("%1.%2").arg(value / 1000).arg(value % 1000, 3, 10, QLatin1Char('0'));
 }
@@ -54,7 +58,7 @@ QString whatIsDue(DueKind what) {
 
 class PlanWriter {
 public:
-    PlanWriter(const Snapshot& s, const Plan& plan) : m_s(s), m_plan(plan) {}
+    PlanWriter(const Snapshot& s, const Plan& plan) : m_s(s), m_plan(plan), m_units(s.settings.shown()) {}
 
     QString text() const {
         return title() + section(QStringLiteral("Held: do not unite, shake out or divide"), holds()) +
@@ -91,10 +95,11 @@ private:
     QStringList unions() const {
         QStringList out;
         for (const Union& u : m_plan.unions) {
-            out += item(QStringLiteral("%1 %2. %3 → %4 on stand %5, %6 m, gain %7")
+            out += item(QStringLiteral("%1 %2. %3 → %4 on stand %5, %6 %7, gain %8")
                             .arg(m_s.yard(u.yard).name)
                             .arg(u.order)
-                            .arg(name(u.moved), name(u.host), u.stand, tenthsText(u.carryTenths))
+                            .arg(name(u.moved), name(u.host), u.stand,
+                                 tenthsText(distanceTenths(u.from, u.to, m_units.length)), unitSign(m_units.length))
                             .arg(u.gain));
             for (const QString& why : u.because) out += detail(why);
             for (const QString& step : u.steps) out += detail(QLatin1StringView("- ") + step);
@@ -150,8 +155,10 @@ private:
         QStringList out;
         for (const Feed& f : m_plan.feed)
             out +=
-                item(QStringLiteral("%1: %2 litres (%3 kg short)")
-                         .arg(name(f.colony), decimalText(qint64(f.halfLitres) * 5, 1), tenthsText(f.shortTenthsKg)));
+                item(QStringLiteral("%1: %2 %3 (%4 %5 short)")
+                         .arg(name(f.colony), tenthsText(feedTenths(f.halfLitres, m_units.volume)),
+                              volumeWord(m_units.volume), tenthsText(weightTenths(f.shortMillionthsKg, m_units.weight)),
+                              unitSign(m_units.weight)));
         return out;
     }
 
@@ -196,6 +203,7 @@ private:
 
     const Snapshot& m_s;
     const Plan& m_plan;
+    const ShownUnits m_units;
 };
 
 QStringList dueLines(const Snapshot& s, const std::vector<Due>& due) {

@@ -61,7 +61,7 @@ private:
 
 /// A number stays with its unit.
 static QString glued(QString text) {
-    static const QRegularExpression kUnit(QStringLiteral("(\\d) (m|kg|L|km)(?!\\w)"));
+    static const QRegularExpression kUnit(QStringLiteral("(\\d) (m|kg|L|km|ft|lb|qt)(?!\\w)"));
     return text.replace(kUnit, QStringLiteral("\\1\u00a0\\2"));
 }
 

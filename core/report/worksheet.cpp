@@ -41,7 +41,7 @@ PageTexts textsOf(const SheetInput& in, const WorksheetOptions& options) {
     t.running = yard + QStringLiteral(" · ") + in.say.longDay(in.plan.on);
     t.page = in.say("page %1 of %2");
     t.continued = in.say("(continued)");
-    t.foot = in.say("A full box can pass 25 kg. Bee law, inspectors and labels decide.");
+    t.foot = in.say("A full box can pass %1. Bee law, inspectors and labels decide.").arg(in.say.heavy());
     t.book = options.book;
     t.revision = in.say("revision %1").arg(options.revision);
     if (options.printedOn) t.revision += QStringLiteral(" · ") + in.say("printed %1").arg(isoText(*options.printedOn));
@@ -63,7 +63,7 @@ Section saying(const SheetInput& in, const QString& sentence) {
 std::vector<Page> worksheetPages(const Snapshot& s, const rules::Plan& plan, YardIx yard,
                                  const WorksheetOptions& options, const TextMeasure& measure) {
     const std::vector<rules::ColonyFacts> facts = rules::colonyFacts(s);
-    const Words say(options.language);
+    const Words say(options.language, s.settings.shown());
     const PageSize size = pageSize(options.paper);
     const SheetInput in{s, plan, yard, facts, say, measure, size.contentWidth()};
     const Section held = heldSection(in);

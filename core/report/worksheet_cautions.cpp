@@ -50,11 +50,10 @@ QString spanishText(const SheetInput& in, const Caution& caution, const std::vec
         return in.say("%1: brood and stores were not noted; whether all fits into one box is not known.")
             .arg(names(in, whose));
     case CautionKind::NearAfb:
-        return in.say("Another yard with American foulbrood lies within %1 m.")
-            .arg(QString::number(in.s.settings.afbNearM.real()));
+        return in.say("Another yard with American foulbrood lies within %1.").arg(in.say.reach(in.s.settings.afbNearM));
     case CautionKind::DriftToHeld:
-        return in.say("Foragers may drift from the emptied stand to a held hive within %1 m.")
-            .arg(QString::number(in.s.settings.moveDriftM.real()));
+        return in.say("Foragers may drift from the emptied stand to a held hive within %1.")
+            .arg(in.say.reach(in.s.settings.moveDriftM));
     case CautionKind::LowerHeavier:
         return in.say("The box below holds at least 2 frames of stores more.");
     }

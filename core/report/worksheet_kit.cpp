@@ -53,15 +53,21 @@ Block tickLine(const SheetInput& in, const QString& text) {
 QString syrupText(const SheetInput& in, qint64 halfLitres) {
     const rules::calc::Syrup syrup = rules::calc::syrupOf({2, 1});
     const double sugarKg = static_cast<double>(halfLitres) / 2 * syrup.sugarKgPerL.value_or(0);
-    const auto tenths = [](double kg) { return QString::number(std::ceil(kg * 10) / 10, 'f', 1); };
-    return in.say("syrup: %1 L in all, of %2 kg of sugar and %3 kg of water")
-        .arg(decimalText(halfLitres * 5, 1), tenths(sugarKg), tenths(sugarKg / 2));
+    const ShownUnits& units = in.say.units();
+    const auto tenths = [&](double kg) {
+        const double tenth = std::ceil(kg / kilogramsIn(units.weight) * 10) / 10;
+        return QString::number(tenth, 'f', 1) + u' ' + unitSign(units.weight);
+    };
+    const QString litres = decimalText(feedTenths(halfLitres, units.volume), 1) + u' ' + unitSign(units.volume);
+    return in.say("syrup: %1 in all, of %2 of sugar and %3 of water").arg(litres, tenths(sugarKg), tenths(sugarKg / 2));
 }
 
-Block care(const SheetInput& in, const char* lead, const char* text) {
+Block care(const SheetInput& in, const char* lead, const char* text, const QStringList& with = {}) {
     Block block;
     BlockPen pen(in.measure, block);
-    block.height = pen.paragraph(0, 0, in.width, in.say(text), kText, in.say(lead));
+    QString said = in.say(text);
+    for (const QString& part : with) said = said.arg(part);
+    block.height = pen.paragraph(0, 0, in.width, said, kText, in.say(lead));
     block.gapAfter = 1;
     return block;
 }
@@ -98,10 +104,11 @@ Section careSection(const SheetInput& in) {
     section.heading = in.say("Take care");
     section.blocks = {
         care(in, "Lifting.",
-             "A full box can pass 25 kg: two people or a barrow. Your local rules for lifting by hand decide. To "
+             "A full box can pass %3 %4: two people or a barrow. Your local rules for lifting by hand decide. To "
              "lift: the hive that is carried, with floor and lid, and the other's box, by your weights and the "
-             "tares of your settings (an assumption). Over 16, 23, 25 kg: where common guidance (16 and 25: from "
-             "memory) says to stop and think, for one person at best; none of these is a safe weight."),
+             "tares of your settings (an assumption). Over %1, %2, %3 %4: where common guidance (%1 and %3: from "
+             "memory) says to stop and think, for one person at best; none of these is a safe weight.",
+             {in.say.wholeWeight(16), in.say.wholeWeight(23), in.say.wholeWeight(25), unitSign(in.say.units().weight)}),
         care(in, "Stings.",
              "Never work alone. Keep the emergency number at hand, and adrenaline where it is prescribed."),
         care(in, "Smoke.", "Mind dry grass; keep water by the smoker, and put it out before you leave."),

@@ -18,11 +18,11 @@ std::vector<ColonyIx> lifted(const rules::Union& u) {
     return u.upper == u.host ? std::vector{u.moved, u.host} : std::vector{u.moved};
 }
 
-/// At most: the carried hive with its floor and lid, of two boxes with one; the host's box alone.
+/// At most: the carried hive with its floor and lid, of two boxes with one; the host's box alone. Kilograms.
 double liftKg(const SheetInput& in, const rules::Union& u, ColonyIx c) {
     const Settings& settings = in.s.settings;
     const double box = calc::broodBoxKg(*in.of(c).gross, in.of(c).boxes, settings).high;
-    return std::ceil(box + (c == u.moved ? settings.floorLidKg.real() : 0));
+    return box + (c == u.moved ? settings.floorLidKg.real() : 0);
 }
 
 } // namespace
@@ -34,12 +34,12 @@ QString liftText(const SheetInput& in, const rules::Union& u) {
         const rules::ColonyFacts& f = in.of(c);
         if (!f.gross) continue;
         const double kg = liftKg(in, u, c);
-        loads << (f.boxes == 1 ? in.say("%1 %2 kg") : in.say("%1 up to %2 kg")).arg(in.name(c), QString::number(kg));
-        heaviest = std::max(heaviest, kg);
+        loads << (f.boxes == 1 ? in.say("%1 %2") : in.say("%1 up to %2")).arg(in.name(c), in.say.load(kg));
+        heaviest = std::max(heaviest, std::ceil(kg));
     }
     const QString text = loads.join(QStringLiteral(", "));
     const auto passed = calc::limitsPassed(heaviest);
-    return passed.empty() ? text : text + in.say("; over %1 kg").arg(passed.back().kg);
+    return passed.empty() ? text : text + in.say("; over %1").arg(in.say.limit(passed.back().kg));
 }
 
 } // namespace core::report

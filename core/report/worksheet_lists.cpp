@@ -27,15 +27,13 @@ Block entry(const SheetInput& in, const QStringList& names, const QString& sente
     return block;
 }
 
-QString tenths(qint64 value) { return QStringLiteral("%1.%2").arg(value / 10).arg(value % 10); }
-
 /// One colony a cell, two cells a row.
 constexpr int kFeedColumns = 2;
 
 double feedCell(const SheetInput& in, BlockPen& pen, const rules::Feed& f, double x, double width) {
     pen.tick(x, 0.8, {});
-    const QString litres = in.say("%1 L").arg(tenths(qint64(f.halfLitres) * 5));
-    const QString kg = in.say("(%1 kg short)").arg(tenths(f.shortTenthsKg));
+    const QString litres = in.say.feed(f.halfLitres);
+    const QString kg = in.say("(%1 short)").arg(in.say.shortWeight(f.shortMillionthsKg));
     const double right = x + width - 4;
     const double kgWide = pen.width(kg, kText);
     const double litresWide = pen.width(litres, kLabel);

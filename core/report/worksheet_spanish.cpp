@@ -26,8 +26,8 @@ constexpr Pair kPairs[] = {
     {"(continued)", "(sigue)"},
     {"revision %1", "revisión %1"},
     {"printed %1", "impreso %1"},
-    {"A full box can pass 25 kg. Bee law, inspectors and labels decide.",
-     "Una caja llena puede pasar de 25 kg. Deciden la ley, el inspector y la etiqueta."},
+    {"A full box can pass %1. Bee law, inspectors and labels decide.",
+     "Una caja llena puede pasar de %1. Deciden la ley, el inspector y la etiqueta."},
     {"No colony of this yard is held on this day.", "Este día no hay ninguna colonia retenida en este colmenar."},
     {"No union and no shake-out is advised here on this day.", "Este día no se aconseja aquí unir ni sacudir nada."},
     // words
@@ -128,10 +128,9 @@ constexpr Pair kPairs[] = {
     {"%1: no laying queen is known.", "%1: no se conoce reina ponedora."},
     {"%1: brood and stores were not noted; whether all fits into one box is not known.",
      "%1: no se anotaron cría y reservas; no se sabe si todo cabe en una caja."},
-    {"Another yard with American foulbrood lies within %1 m.",
-     "Hay otro colmenar con loque americana a menos de %1 m."},
-    {"Foragers may drift from the emptied stand to a held hive within %1 m.",
-     "Las pecoreadoras pueden ir del asiento vacío a una colmena retenida a menos de %1 m."},
+    {"Another yard with American foulbrood lies within %1.", "Hay otro colmenar con loque americana a menos de %1."},
+    {"Foragers may drift from the emptied stand to a held hive within %1.",
+     "Las pecoreadoras pueden ir del asiento vacío a una colmena retenida a menos de %1."},
     {"The box below holds at least 2 frames of stores more.",
      "La caja de abajo tiene al menos 2 cuadros más de reservas."},
     // lists
@@ -158,8 +157,7 @@ constexpr Pair kPairs[] = {
     {"Feed", "Alimentar"},
     {"Syrup of two parts of sugar to one of water by mass. Each held colony from its own can.",
      "Jarabe de dos partes de azúcar por una de agua, en peso. Cada retenida, de su propio recipiente."},
-    {"%1 L", "%1 L"},
-    {"(%1 kg short)", "(faltan %1 kg)"},
+    {"(%1 short)", "(faltan %1)"},
     {"Mind, with the other colonies", "Cuidado con las demás colonias"},
     {"Look afterwards", "Mirar después"},
     {"%1: %2.", "%1: %2."},
@@ -178,23 +176,22 @@ constexpr Pair kPairs[] = {
     {"smoker with fuel, water, hive tool, brush, pencil, spare gloves",
      "ahumador con combustible, agua, palanca, cepillo, lápiz, guantes de repuesto"},
     {"comes free: lids %1, floors %1, boxes %2", "queda libre: tapas %1, fondos %1, cajas %2"},
-    {"syrup: %1 L in all, of %2 kg of sugar and %3 kg of water",
-     "jarabe: %1 L en total, de %2 kg de azúcar y %3 kg de agua"},
+    {"syrup: %1 in all, of %2 of sugar and %3 of water", "jarabe: %1 en total, de %2 de azúcar y %3 de agua"},
     // care
     {"Take care", "Cuidado"},
     {"Lifting.", "Peso."},
-    {"A full box can pass 25 kg: two people or a barrow. Your local rules for lifting by hand decide. To lift: "
+    {"A full box can pass %3 %4: two people or a barrow. Your local rules for lifting by hand decide. To lift: "
      "the hive that is carried, with floor and lid, and the other's box, by your weights and the tares of your "
-     "settings (an assumption). Over 16, 23, 25 kg: where common guidance (16 and 25: from memory) says to stop "
+     "settings (an assumption). Over %1, %2, %3 %4: where common guidance (%1 and %3: from memory) says to stop "
      "and think, for one person at best; none of these is a safe weight.",
-     "Una caja llena puede pasar de 25 kg: dos personas o carretilla. Deciden las normas locales de carga a "
+     "Una caja llena puede pasar de %3 %4: dos personas o carretilla. Deciden las normas locales de carga a "
      "mano. Para levantar: la colmena que se lleva, con fondo y tapa, y la caja de la otra, según los pesos y "
-     "las taras de los ajustes (un supuesto). Más de 16, 23, 25 kg: donde las guías corrientes (16 y 25: de "
+     "las taras de los ajustes (un supuesto). Más de %1, %2, %3 %4: donde las guías corrientes (%1 y %3: de "
      "memoria) piden pararse a pensar, para una persona en el mejor caso; ninguno es un peso seguro."},
     {"To lift:", "Para levantar:"},
-    {"%1 %2 kg", "%1 %2 kg"},
-    {"%1 up to %2 kg", "%1 hasta %2 kg"},
-    {"; over %1 kg", "; más de %1 kg"},
+    {"%1 %2", "%1 %2"},
+    {"%1 up to %2", "%1 hasta %2"},
+    {"; over %1", "; más de %1"},
     {"Stings.", "Picaduras."},
     {"Never work alone. Keep the emergency number at hand, and adrenaline where it is prescribed.",
      "Nunca trabajar a solas. Tener a mano el número de urgencias, y adrenalina si está recetada."},

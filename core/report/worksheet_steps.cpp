@@ -35,7 +35,7 @@ QStringList unionSteps(const SheetInput& in, const rules::Union& u) {
                      .arg(in.name(c), in.say.frames(*in.of(c).strength));
     const QString& moved = in.name(u.moved);
     const QString& host = in.name(u.host);
-    steps << in.say("Carry %1 to stand %2, %3.").arg(moved, u.stand, in.say.metres(u.carryTenths));
+    steps << in.say("Carry %1 to stand %2, %3.").arg(moved, u.stand, in.say.distance(u.from, u.to));
     if (u.upper == u.host)
         steps << in.say("%1's box off its floor, %2's box on it.").arg(host, moved);
     else

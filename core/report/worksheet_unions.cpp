@@ -80,7 +80,7 @@ void closeStrip(const SheetInput& in, BlockPen& pen, Block& block, double bottom
 /// Who goes to whom in large type; how far and what it makes beside it, or below where the names are long.
 double head(const SheetInput& in, const rules::Union& u, BlockPen& pen, double width) {
     const QString names = QStringLiteral("%1 → %2").arg(in.name(u.moved), in.name(u.host));
-    const QString carry = in.say("carry %1 to stand %2").arg(in.say.metres(u.carryTenths), u.stand);
+    const QString carry = in.say("carry %1 to stand %2").arg(in.say.distance(u.from, u.to), u.stand);
     const QString sum =
         in.say("%1 + %2 = %3 frames").arg(framesText(u.movedFrames), framesText(u.hostFrames), framesText(u.frames));
     const double right = kLeft + std::max(pen.width(names, kTitle) + 6, 36.0);
@@ -135,9 +135,9 @@ Block shakeOutStrip(const SheetInput& in, const rules::ShakeOut& shaken) {
     const double wide = in.width - kLeft - kInside;
     double y =
         title(pen, kLeft, 4.2, wide, QStringLiteral("%1 → %2").arg(in.name(shaken.colony), in.name(shaken.into)));
-    y = pen.paragraph(kLeft, y, wide,
-                      in.say("%1, carried %2").arg(in.say.frames(shaken.frames), in.say.metres(shaken.carryTenths)),
-                      kLarge);
+    y = pen.paragraph(
+        kLeft, y, wide,
+        in.say("%1, carried %2").arg(in.say.frames(shaken.frames), in.say.distance(shaken.from, shaken.to)), kLarge);
     y = numbered(pen, kLeft, y + 0.6, {wide}, shakeOutSteps(in, shaken)) + 0.8;
     y = cautions(in, pen, kLeft, y, wide, shaken.cautions, takingPart(in, shaken)) + 1.8;
     closeStrip(in, pen, block, outcome(in, pen, y), QStringLiteral("shake-out %1").arg(in.name(shaken.colony)));

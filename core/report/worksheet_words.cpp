@@ -4,6 +4,8 @@
 
 #include <QLocale>
 
+#include <cmath>
+
 namespace core::report {
 
 using rules::CautionKind;
@@ -38,7 +40,44 @@ QString Words::direction(int deg) const {
     return (*this)(kWays[((deg % 360 + 360) * 2 + 45) / 90 % 8]);
 }
 
-QString Words::metres(qint64 tenths) const { return QStringLiteral("%1.%2 m").arg(tenths / 10).arg(tenths % 10); }
+namespace {
+QString tenthsOf(qint64 tenths, const QString& unit) {
+    return QStringLiteral("%1.%2 %3").arg(tenths / 10).arg(tenths % 10).arg(unit);
+}
+} // namespace
+
+QString Words::distance(MmPoint from, MmPoint to) const {
+    return tenthsOf(distanceTenths(from, to, m_units.length), unitSign(m_units.length));
+}
+
+QString Words::feed(qint64 halfLitres) const {
+    return tenthsOf(feedTenths(halfLitres, m_units.volume), unitSign(m_units.volume));
+}
+
+QString Words::shortWeight(qint64 millionthsKg) const {
+    return tenthsOf(weightTenths(millionthsKg, m_units.weight), unitSign(m_units.weight));
+}
+
+QString Words::reach(Millionths metres) const {
+    const QString number = m_units.length == LengthUnit::Metres
+                               ? QString::number(metres.real())
+                               : decimalText(lengthTenths(metres.value / 1000, m_units.length), 1);
+    return QStringLiteral("%1 %2").arg(number, unitSign(m_units.length));
+}
+
+QString Words::heavy() const {
+    constexpr double kFullBox = 25;
+    return limit(kFullBox);
+}
+
+QString Words::load(double kg) const {
+    const double whole = std::ceil(kg / kilogramsIn(m_units.weight));
+    return QStringLiteral("%1 %2").arg(QString::number(whole), unitSign(m_units.weight));
+}
+
+QString Words::limit(double kg) const { return QStringLiteral("%1 %2").arg(wholeWeight(kg), unitSign(m_units.weight)); }
+
+QString Words::wholeWeight(double kg) const { return QString::number(std::lround(kg / kilogramsIn(m_units.weight))); }
 
 QString Words::frames(Quarters q) const {
     return q.value == 4 ? (*this)("1 frame") : (*this)("%1 frames").arg(framesText(q));

@@ -13,9 +13,10 @@ namespace core::report {
 /// The worksheet's own words in the language asked for. Phrases are keyed by their English text; %1, %2 stay.
 class Words {
 public:
-    explicit Words(Language language) : m_language(language) {}
+    explicit Words(Language language, const ShownUnits& units = {}) : m_language(language), m_units(units) {}
 
     Language language() const { return m_language; }
+    const ShownUnits& units() const { return m_units; }
     QString operator()(const char* english) const;
     /// Whether there is a translation: English always.
     static bool known(const QString& english, Language language);
@@ -23,7 +24,15 @@ public:
     QString longDay(Day day) const;   ///< "Sunday 20 September 2026"
     QString weekday(Day day) const;   ///< "Sunday 20 September"
     QString direction(int deg) const; ///< "the south-east"
-    QString metres(qint64 tenths) const;
+    // In the units shown, always with one decimal: "7.4 m", "9.5 L", "6.0 kg".
+    QString distance(MmPoint from, MmPoint to) const;
+    QString feed(qint64 halfLitres) const;
+    QString shortWeight(qint64 millionthsKg) const;
+    QString reach(Millionths metres) const;                        ///< a limit: "1000 m", "9.8 ft"
+    QString heavy() const;                                         ///< what a full box can weigh: "25 kg", "55 lb"
+    QString load(double kg) const;                                 ///< to lift, rounded up: "27 kg", "60 lb"
+    QString limit(double kg) const;                                ///< a weight of round kilograms: "25 kg", "55 lb"
+    QString wholeWeight(double kg) const;                          ///< the same without its unit
     QString frames(Quarters q) const;                              ///< "5.25 frames"
     QString list(const QStringList& names) const;                  ///< "K1, K2 and K3"
     QString count(int n, const char* one, const char* more) const; ///< "1 union", "3 unions"
@@ -37,6 +46,7 @@ public:
 
 private:
     Language m_language;
+    ShownUnits m_units;
 };
 
 } // namespace core::report

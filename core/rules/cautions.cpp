@@ -182,12 +182,14 @@ QString Cautions::lowerHeavier(const Union& united) const {
 QString Cautions::driftToHeld(ColonyIx emptied) const {
     const SnapStay& stand = m_view.placeOf(emptied);
     const Wide limit = m_view.s.settings.moveDriftM.value; // micrometres
+    const LengthUnit unit = m_view.s.settings.showLength;
     QStringList near;
     for (const ColonyIx held : m_held[static_cast<size_t>(stand.yard.value)]) {
         const qint64 squared = squaredDistance(stand.at, m_view.placeOf(held).at); // mm²
         if (Wide(squared) * 1'000'000 > limit * limit) continue;
-        near += QStringLiteral("%1 (%2 m)")
-                    .arg(m_view.name(held), decimalText(distanceTenths(stand.at, m_view.placeOf(held).at), 1));
+        near += QStringLiteral("%1 (%2 %3)")
+                    .arg(m_view.name(held), decimalText(distanceTenths(stand.at, m_view.placeOf(held).at, unit), 1),
+                         unitSign(unit));
     }
     if (near.isEmpty()) return {};
     return QStringLiteral("Foragers of %1 may drift from its empty stand to held %2.")

@@ -52,12 +52,14 @@ ShakeOut composeShakeOut(const DayView& view, const Cautions& cautions, const Ch
     std::vector<ColonyIx> hosts{chosen.into};
     if (chosen.ofUnion) hosts = {unions[*chosen.ofUnion].moved, unions[*chosen.ofUnion].host};
     out.cautions = cautions.of(out, hosts);
-    out.because =
-        QStringLiteral("%1 frames of bees are too few to winter or to unite; shaken out in front of %2%3, %4 m "
-                       "away, they still help.%5")
-            .arg(framesText(out.frames), view.name(out.into),
-                 out.intoUnion ? QStringLiteral(" (once united)") : QString(), decimalText(out.carryTenths, 1),
-                 out.removeQueen ? QStringLiteral(" Find and remove its queen first.") : QString());
+    const LengthUnit unit = view.s.settings.showLength;
+    const QString away =
+        QStringLiteral("%1 %2").arg(decimalText(distanceTenths(from.at, to.at, unit), 1), unitSign(unit));
+    out.because = QStringLiteral("%1 frames of bees are too few to winter or to unite; shaken out in front of %2%3, %4 "
+                                 "away, they still help.%5")
+                      .arg(framesText(out.frames), view.name(out.into),
+                           out.intoUnion ? QStringLiteral(" (once united)") : QString(), away,
+                           out.removeQueen ? QStringLiteral(" Find and remove its queen first.") : QString());
     return out;
 }
 

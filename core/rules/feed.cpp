@@ -12,7 +12,7 @@ constexpr qint64 kTenth = 100'000;
 
 std::optional<Feed> feedFor(ColonyIx c, qint64 shortBy, const Settings& settings) {
     if (shortBy <= 0) return std::nullopt;
-    return Feed{c, (shortBy + kTenth / 2) / kTenth, calc::halfLitresFor(shortBy, settings.storesKgPerL)};
+    return Feed{c, (shortBy + kTenth / 2) / kTenth, calc::halfLitresFor(shortBy, settings.storesKgPerL), shortBy};
 }
 
 bool left(const DayView& view, const ColonyFacts& f) {

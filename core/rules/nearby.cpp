@@ -19,8 +19,10 @@ double radians(double degrees) { return degrees * std::numbers::pi / 180.0; }
 bool hasCoordinates(const SnapYard& yard) { return yard.latitudeDeg && yard.longitudeDeg; }
 
 QString why(const Snapshot& s, const Source& source, YardIx yard, double metres) {
-    return QStringLiteral("%1 m from the yard %2, where %3 is %4 American foulbrood (last day %5).")
-        .arg(QString::number(std::lround(metres)), s.yard(yard).name, s.colony(source.colony).shown,
+    const LengthUnit unit = s.settings.showLength;
+    return QStringLiteral("%1 %2 from the yard %3, where %4 is %5 American foulbrood (last day %6).")
+        .arg(QString::number(std::lround(metres * 1000 / millimetresIn(unit))), unitSign(unit), s.yard(yard).name,
+             s.colony(source.colony).shown,
              source.confirmed ? QStringLiteral("a confirmed case of") : QStringLiteral("suspected of"),
              isoText(source.last));
 }

@@ -90,6 +90,7 @@ struct Feed {
     ColonyIx colony; ///< of a union its host
     qint64 shortTenthsKg = 0;
     int halfLitres = 0;
+    qint64 shortMillionthsKg = 0; ///< exact
 };
 struct Divide {
     ColonyIx colony;

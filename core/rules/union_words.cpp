@@ -7,7 +7,10 @@ namespace core::rules {
 
 namespace {
 
-QString metres(qint64 tenths) { return decimalText(tenths, 1) + QLatin1StringView(" m"); }
+QString distance(const DayView& view, const Union& u) {
+    const LengthUnit unit = view.s.settings.showLength;
+    return QStringLiteral("%1 %2").arg(decimalText(distanceTenths(u.from, u.to, unit), 1), unitSign(unit));
+}
 
 QString withArticle(StrengthClass c) {
     return (c == StrengthClass::ShakeOut ? QLatin1StringView("still a ") : QLatin1StringView("a ")) + classWord(c);
@@ -23,7 +26,7 @@ QString carryReason(const DayView& view, const Union& u) {
     const QString& moved = view.name(u.moved);
     const QString& host = view.name(u.host);
     return QStringLiteral("%1 is carried %2 to stand %3; %1's foragers are lost, not %4's.")
-        .arg(moved, metres(u.carryTenths), u.stand, host);
+        .arg(moved, distance(view, u), u.stand, host);
 }
 
 QString rolesReason(const DayView& view, const Union& u, MovedFor movedFor) {
@@ -142,8 +145,8 @@ QStringList unionSteps(const DayView& view, const Union& united) {
         steps += QStringLiteral(
                      "Bring %1 down to one box: %2 frames of bees, with brood and stores, into the box that is kept.")
                      .arg(view.name(c), framesText(*view.of(c).strength));
-    steps += QStringLiteral("Carry %1 %2 to stand %3.")
-                 .arg(view.name(united.moved), metres(united.carryTenths), united.stand);
+    steps +=
+        QStringLiteral("Carry %1 %2 to stand %3.").arg(view.name(united.moved), distance(view, united), united.stand);
     addBoxSteps(view, united, steps);
     steps += QStringLiteral("Look again on %1.").arg(isoText(view.s.on + view.s.settings.followUnionDays));
     return steps;

@@ -122,6 +122,22 @@ TEST_F(OneYard, PinForbidAndMostAreObeyed) {
     EXPECT_EQ(jsonOf(advise({"--most", "1"})).value("totals").toObject().value("gain").toInt(), 1502);
 }
 
+TEST_F(OneYard, JsonIsSiWhateverUnitsAreShown) {
+    const Ran before = advise({});
+    for (const auto& [name, value] : {std::pair("show.weight", "lb"), {"show.volume", "qt"}, {"show.length", "ft"}})
+        ASSERT_EQ(runProgram({"set", book, name, value}).status, 0) << name;
+    EXPECT_EQ(advise({}).out, before.out);
+    EXPECT_FALSE(before.out.contains(" ft"));
+    const Ran text = runProgram({"advise", book, "--on", "2026-09-15"});
+    EXPECT_TRUE(text.out.contains("US quarts")) << text.out.toStdString();
+    EXPECT_TRUE(text.out.contains(" ft"));
+    // They travel with the book.
+    ASSERT_EQ(runProgram({"export", book, "--to", dir.filePath("out")}).status, 0);
+    const QString second = dir.filePath("second.yardwright");
+    ASSERT_EQ(runProgram({"import", second, "--settings", dir.filePath("out/settings.csv")}).status, 0);
+    EXPECT_EQ(runProgram({"settings", second}).out, runProgram({"settings", book}).out);
+}
+
 TEST_F(OneYard, APinThatCannotBeIsRefusedWithTheRule) {
     const Ran held = advise({"--pin", "K7+K2"});
     EXPECT_EQ(held.status, 4);

@@ -24,6 +24,28 @@ TEST(PlanText, SaysWhatToDoWithTheFigures) {
         EXPECT_NE(text.find(part), std::string::npos) << part << "\nin:\n" << text;
 }
 
+// K3 and K11 stand 4 m and 6 m apart: 7.2111 m, 23.658 ft; 9.5 l are 10.04 quarts, 10 kg 22.05 lb: own calculation, by
+// the factors of tests/base/shown_units_test.cpp.
+TEST(PlanText, FollowsTheUnitsShown) {
+    Snapshot s = kilnField();
+    const rules::Plan si = rules::advise(s, {});
+    s.settings.showWeight = WeightUnit::Pounds;
+    s.settings.showVolume = VolumeUnit::Quarts;
+    s.settings.showLength = LengthUnit::Feet;
+    const rules::Plan plan = rules::advise(s, {});
+    const QString text = report::planText(s, plan);
+    for (const char* part :
+         {"Kiln Field 2. K3 → K11 on stand 11, 23.7 ft, gain 1502", "K10: 10 US quarts (22 lb short)",
+          "K3 is carried 23.7 ft to stand 11", "- Carry K3 23.7 ft to stand 11.", "ft away, they still help"})
+        EXPECT_TRUE(text.contains(QString::fromUtf8(part))) << part << "\nin:\n" << text.toStdString();
+    for (const char* metric : {" kg", " litres", " m ", " m,"})
+        EXPECT_FALSE(text.contains(QString::fromUtf8(metric))) << metric << "\nin:\n" << text.toStdString();
+    ASSERT_EQ(plan.feed.size(), si.feed.size());
+    for (size_t i = 0; i < plan.feed.size(); ++i) EXPECT_EQ(plan.feed[i].halfLitres, si.feed[i].halfLitres);
+    ASSERT_EQ(plan.unions.size(), si.unions.size());
+    for (size_t i = 0; i < plan.unions.size(); ++i) EXPECT_EQ(plan.unions[i].carryTenths, si.unions[i].carryTenths);
+}
+
 TEST(PlanText, CallsTheValueTablesAnAssumptionAndDefersToTheLaw) {
     const Snapshot s = kilnField();
     const QString text = report::planText(s, rules::advise(s, {}));

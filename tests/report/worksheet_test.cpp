@@ -222,6 +222,30 @@ TEST(Worksheet, SpanishLeavesNoEnglishButTheReasonsOfHolds) {
         EXPECT_FALSE(afterHolds.contains(english)) << english << "\nin:\n" << afterHolds.toStdString();
 }
 
+Sample inPoundsQuartsAndFeet(Sample sample) {
+    sample.s.settings.showWeight = core::WeightUnit::Pounds;
+    sample.s.settings.showVolume = core::VolumeUnit::Quarts;
+    sample.s.settings.showLength = core::LengthUnit::Feet;
+    sample.plan = core::rules::advise(sample.s, {});
+    return sample;
+}
+
+// Figures as in plan_text_test.cpp: own calculation by the factors of
+// tests/base/shown_units_test.cpp.
+TEST(Worksheet, FollowsTheUnitsShown) {
+    const QRegularExpression metric(QStringLiteral("\\d (m|kg|L)\\b"));
+    for (const Language language : {Language::English, Language::Spanish}) {
+        const Sample sample = inPoundsQuartsAndFeet(kilnField());
+        const std::vector<Page> pages = pagesFor(sample, language);
+        const QString text = flowing(pages);
+        for (const char* part : {"23.7 ft", "10.0 qt", "22.0 lb", "55 lb"})
+            EXPECT_TRUE(text.contains(QLatin1StringView(part))) << part << "\nin:\n" << text.toStdString();
+        EXPECT_FALSE(text.contains(metric)) << metric.match(text).captured().toStdString();
+        EXPECT_EQ(faultsOf(pages, EvenMeasure()).join("\n").toStdString(), "");
+    }
+    EXPECT_TRUE(flowing(pagesFor(kilnField())).contains(metric));
+}
+
 // Reviewed by eye once; `YW_UPDATE_GOLDEN=1` writes it anew.
 TEST(Worksheet, KilnFieldAsReviewed) {
     const QString path = QStringLiteral(YW_SOURCE_DIR "/tests/golden/worksheet-kiln-field.txt");

@@ -47,8 +47,9 @@ TEST(VisitDraft, LimitsOfEachFieldAreThoseOfTheFiles) {
         const char* good;
         const char* bad;
     };
-    const Row rows[] = {{Field::BeesTop, "10", "10.25"}, {Field::BeesBottom, "0", "-1"},     {Field::Stores, "10", "11"},
-                        {Field::Brood, "24", "25"},      {Field::Supers, "10", "11"},        {Field::Gross, "300", "300.01"},
+    const Row rows[] = {{Field::BeesTop, "10", "10.25"},  {Field::BeesBottom, "0", "-1"},
+                        {Field::Stores, "10", "11"},      {Field::Brood, "24", "25"},
+                        {Field::Supers, "10", "11"},      {Field::Gross, "300", "300.01"},
                         {Field::Gross, "29,5", "29.505"}, {Field::Brood, "0", "1.5"}};
     for (const Row& row : rows) {
         VisitDraft d = draft();
@@ -98,6 +99,24 @@ TEST(VisitDraft, TheDayLiesInTheColonysLifeAndIsFree) {
     }
     d.day = core::dayOf(2026, 5, 1);
     EXPECT_FALSE(wrong(d, std::nullopt));
+}
+
+// 71.7 lb are 32.5226 kg, 661.3 lb 299.961 kg, 661.4 lb 300.006 kg: own calculation, times 0.45359237.
+TEST(VisitDraft, TheWeightIsTypedInTheUnitShownAndKeptInKilograms) {
+    VisitPlace p = place();
+    p.weightUnit = core::WeightUnit::Pounds;
+    VisitDraft d = draft();
+    d[Field::Gross] = QStringLiteral("71,7");
+    EXPECT_FALSE(wrong(d, Field::Gross, p));
+    EXPECT_EQ(ui::visit::visitOf(d, p).gross, core::Decagrams{3252});
+    for (const char* good : {"0", "300.5", "661.3"}) {
+        d[Field::Gross] = QString::fromLatin1(good);
+        EXPECT_FALSE(wrong(d, Field::Gross, p)) << good;
+    }
+    for (const char* bad : {"661.4", "71.75", "-1", "70 lb"}) {
+        d[Field::Gross] = QString::fromLatin1(bad);
+        EXPECT_TRUE(wrong(d, Field::Gross, p)) << bad;
+    }
 }
 
 TEST(VisitDraft, TheVisitHasWhatWasTypedAndNoZeros) {

@@ -118,8 +118,8 @@ private:
         const auto found = ours(m_plan.shakeOuts, [](const rules::ShakeOut& s) { return s.colony; });
         if (!found.empty()) section(Boards::tr("Shake out"), 0);
         for (const rules::ShakeOut& s : found)
-            line(s.colony, Boards::tr("%1 before %2").arg(name(s.colony), name(s.into)), look::metresOf(s.carryTenths),
-                 {s.because}, reasons(s.cautions));
+            line(s.colony, Boards::tr("%1 before %2").arg(name(s.colony), name(s.into)),
+                 look::distanceOf(s.from, s.to, m_r.snapshot.settings.showLength), {s.because}, reasons(s.cautions));
     }
 
     void separate() {
@@ -152,11 +152,13 @@ private:
 
     void feed() {
         const auto found = ours(m_plan.feed, [](const rules::Feed& f) { return f.colony; });
+        const core::ShownUnits units = m_r.snapshot.settings.shown();
         if (!found.empty()) section(Boards::tr("Feed, syrup 2 : 1 by mass"), 0);
         for (const rules::Feed& f : found)
             line(f.colony, name(f.colony),
-                 Boards::tr("%1, short of %2 kg")
-                     .arg(look::litresOf(f.halfLitres), core::decimalText(f.shortTenthsKg, 1)));
+                 Boards::tr("%1, short of %2")
+                     .arg(look::feedOf(f.halfLitres, units.volume),
+                          look::shortWeightOf(f.shortMillionthsKg, units.weight)));
     }
 
     void divides() {

@@ -57,7 +57,7 @@ void addFacts(CardContent& out, const desk::Reading& r, core::ColonyIx colony) {
     out.facts.emplace_back(Cards::tr("Queen"), look::queenText(f.queen));
     out.facts.emplace_back(Cards::tr("Stores"), storesText(f));
     out.facts.emplace_back(Cards::tr("Weight"),
-                           f.gross ? Cards::tr("%1 kg").arg(core::kilogramsText(*f.gross)) : look::dash());
+                           f.gross ? look::weightOf(*f.gross, r.snapshot.settings.showWeight) : look::dash());
     const QString kind = r.snapshot.boxKindOf(colony).name;
     out.facts.emplace_back(Cards::tr("Boxes"),
                            f.boxes == 2 ? Cards::tr("two of %1").arg(kind) : Cards::tr("one of %1").arg(kind));
@@ -79,7 +79,7 @@ void addPlan(CardContent& out, const desk::Reading& r, core::ColonyIx colony) {
     for (const core::rules::Feed& f : r.plan.feed)
         if (f.colony == colony)
             plan += (plan.isEmpty() ? QString() : QStringLiteral("; ")) +
-                    Cards::tr("feed %1").arg(look::litresOf(f.halfLitres));
+                    Cards::tr("feed %1").arg(look::feedOf(f.halfLitres, r.snapshot.settings.showVolume));
     if (!plan.isEmpty()) out.facts.emplace_back(Cards::tr("Plan"), plan);
 }
 

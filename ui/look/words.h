@@ -2,6 +2,7 @@
 
 #include "core/base/day.h"
 #include "core/base/quantity.h"
+#include "core/base/shown_units.h"
 
 #include <QString>
 
@@ -12,12 +13,16 @@ QString dayText(core::Day day);
 QString shortDayText(core::Day day);
 /// "5.25 frames", "1 frame"
 QString framesOf(core::Quarters q);
-/// "4.0 m" of tenths of a metre, with the decimal point on every screen
-QString metresOf(qint64 tenths);
-/// "9.5 L" of half litres
-QString litresOf(int halfLitres);
-/// "2.0 m east", "3.6 m south-west"
-QString wayText(core::MmPoint from, core::MmPoint to);
+/// "4.0 m", "13.1 ft", with the decimal point on every screen
+QString distanceOf(core::MmPoint from, core::MmPoint to, core::LengthUnit unit);
+/// "9.5 L", "10 qt" of half litres
+QString feedOf(int halfLitres, core::VolumeUnit unit);
+/// "29.2 kg", "64.4 lb" of a hive on the scale
+QString weightOf(core::Decagrams weight, core::WeightUnit unit);
+/// "6 kg", "13.2 lb" that a hive is short of
+QString shortWeightOf(qint64 millionthsKg, core::WeightUnit unit);
+/// "2.0 m east", "11.8 ft south-west"
+QString wayText(core::MmPoint from, core::MmPoint to, core::LengthUnit unit);
 /// Something not recorded.
 QString dash();
 

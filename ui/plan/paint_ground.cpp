@@ -16,11 +16,14 @@ struct Ground {
     Q_DECLARE_TR_FUNCTIONS(Ground)
 };
 
-/// Lines each `step` metres, crisp on the pixel.
-void gridLines(QPainter& p, const Camera& camera, double step, const QColor& colour) {
+double pixelsPer(core::LengthUnit unit, const Camera& camera) {
+    return camera.pixelsPerMetre * core::millimetresIn(unit) / 1000;
+}
+
+/// Lines each `every` pixels, crisp on the pixel.
+void gridLines(QPainter& p, const Camera& camera, double every, const QColor& colour) {
     const QRectF seen = camera.visible();
     const QPointF offset = camera.offset();
-    const double every = step * camera.pixelsPerMetre;
     for (double i = std::ceil(seen.left() / every); i * every <= seen.right(); ++i)
         p.fillRect(QRectF(std::round(i * every + offset.x()), 0, 1, seen.height()), colour);
     for (double i = std::ceil(seen.top() / every); i * every <= seen.bottom(); ++i)
@@ -29,16 +32,17 @@ void gridLines(QPainter& p, const Camera& camera, double step, const QColor& col
 
 } // namespace
 
-void paintGrid(QPainter& p, const Camera& camera, const look::Colours& c) {
+void paintGrid(QPainter& p, const Camera& camera, core::LengthUnit unit, const look::Colours& c) {
     p.fillRect(QRectF(QPointF(), camera.view), c.paper);
     p.save();
     p.setRenderHint(QPainter::Antialiasing, false);
+    const double perUnit = pixelsPer(unit, camera);
     double fine = 1;
-    while (fine * camera.pixelsPerMetre < 9) fine *= 10;
-    if (camera.pixelsPerMetre > 400) fine = 0.1;
+    while (fine * perUnit < 9) fine *= 10;
+    if (perUnit > 400) fine = 0.1;
     const double bold = fine == 0.1 ? 1 : fine * 5;
-    gridLines(p, camera, fine, c.gridFine);
-    gridLines(p, camera, bold, c.gridBold);
+    gridLines(p, camera, fine * perUnit, c.gridFine);
+    gridLines(p, camera, bold * perUnit, c.gridBold);
     p.restore();
 }
 
@@ -85,17 +89,19 @@ void paintNorth(QPainter& p, const Camera& camera, const QFont& font, const look
     p.drawText(at + QPointF(-metrics.horizontalAdvance(text) / 2, 44 + metrics.ascent()), text);
 }
 
-double scaleBarMetres(double pixelsPerMetre) {
-    const double least = 90 / pixelsPerMetre;
+double scaleBarLength(double pixelsPerUnit) {
+    const double least = 90 / pixelsPerUnit;
     const double decade = std::pow(10, std::floor(std::log10(least)));
     for (const double step : {1.0, 2.0, 5.0, 10.0})
         if (decade * step >= least * 0.999) return decade * step;
     return decade * 10;
 }
 
-void paintScaleBar(QPainter& p, const Camera& camera, const QFont& font, const look::Colours& c) {
-    const double metres = scaleBarMetres(camera.pixelsPerMetre);
-    const double wide = std::round(metres * camera.pixelsPerMetre);
+void paintScaleBar(QPainter& p, const Camera& camera, core::LengthUnit unit, const QFont& font,
+                   const look::Colours& c) {
+    const double perUnit = pixelsPer(unit, camera);
+    const double length = scaleBarLength(perUnit);
+    const double wide = std::round(length * perUnit);
     const QPointF right(std::round(camera.view.width() - 28) + 0.5, std::round(camera.view.height() - 22) + 0.5);
     const QPointF left = right - QPointF(wide, 0);
     const QFontMetricsF metrics(font);
@@ -105,7 +111,7 @@ void paintScaleBar(QPainter& p, const Camera& camera, const QFont& font, const l
     p.drawLine((left + right) / 2, (left + right) / 2 - QPointF(0, 4));
     p.setFont(font);
     p.setPen(c.quiet);
-    const QString end = Ground::tr("%1 m").arg(QString::number(metres));
+    const QString end = Ground::tr("%1 %2").arg(QString::number(length), core::unitSign(unit));
     p.drawText(left - QPointF(metrics.horizontalAdvance(QLatin1Char('0')) / 2, 10), QStringLiteral("0"));
     p.drawText(right - QPointF(metrics.horizontalAdvance(end) - 12, 10), end);
 }

@@ -201,7 +201,7 @@ void paintDrop(QPainter& p, const QPointF& tip, const look::Colours& c) {
 }
 
 void paintTexts(QPainter& p, const HiveMark& m, const HivePlace& place, const Texts& texts, size_t hive,
-                const look::Colours& c) {
+                core::VolumeUnit volume, const look::Colours& c) {
     if (!place.badge.isEmpty()) paintBadge(p, place.badge, m.holdLetters, true, texts.badgeFont(), c);
     //: The plan's letter for laying workers
     if (!place.laying.isEmpty()) paintBadge(p, place.laying, QStringLiteral("L"), false, texts.badgeFont(), c);
@@ -219,7 +219,8 @@ void paintTexts(QPainter& p, const HiveMark& m, const HivePlace& place, const Te
     paintDrop(p, QPointF(place.drop.center().x(), place.drop.top() + 1), c);
     p.setFont(texts.lineFont());
     p.setPen(c.ink);
-    p.drawText(place.drop.adjusted(0, 17, 0, 0), Qt::AlignHCenter | Qt::AlignTop, look::litresOf(m.feedHalfLitres));
+    const QString feed = look::feedOf(m.feedHalfLitres, volume);
+    p.drawText(place.drop.adjusted(0, 17, 0, 0), Qt::AlignHCenter | Qt::AlignTop, feed);
 }
 
 } // namespace ui::plan

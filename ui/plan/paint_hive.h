@@ -17,7 +17,7 @@ void paintFrame(QPainter& p, const HivePlace& place, Emphasis emphasis, const lo
 void paintGhost(QPainter& p, const HiveMark& mark, const HivePlace& place, const look::Colours& c);
 /// Label, lesser text, letters, drop.
 void paintTexts(QPainter& p, const HiveMark& mark, const HivePlace& place, const Texts& texts, size_t hive,
-                const look::Colours& c);
+                core::VolumeUnit volume, const look::Colours& c);
 void paintBadge(QPainter& p, const QRectF& rect, const QString& letters, bool warns, const QFont& font,
                 const look::Colours& c);
 /// A drop of syrup whose bounding box is about 10 × 14 pixels, its tip at `tip`.

@@ -92,7 +92,7 @@ void paintShake(QPainter& p, const Arc& arc, double bold, const look::Colours& c
 void paintScene(QPainter& p, const Scene& scene, const Layout& layout, const Texts& texts, const Camera& camera,
                 const Shown& shown, Sprites& sprites, const look::Colours& c) {
     p.setRenderHint(QPainter::Antialiasing, true);
-    paintGrid(p, camera, c);
+    paintGrid(p, camera, scene.units.length, c);
     if (!scene.blank) paintGate(p, camera, scene.gate, texts.lineFont(), c, shown.gateWord);
     for (const StandMark& s : scene.stands) paintStand(p, camera, s, shown.magnified, texts.lineFont(), c);
     p.save();
@@ -117,7 +117,7 @@ void paintScene(QPainter& p, const Scene& scene, const Layout& layout, const Tex
     for (size_t i : arcs) paintUnion(p, layout.unions[i], i == shown.chosenUnion, bold, c);
     for (size_t i = 0; i < layout.hives.size(); ++i)
         if (visible(layout.hives[i]) && i != shown.pickedUp)
-            paintTexts(p, scene.hives[i], layout.hives[i], texts, i, c);
+            paintTexts(p, scene.hives[i], layout.hives[i], texts, i, scene.units.volume, c);
     const bool far = layout.detail != Detail::Combs;
     for (size_t i : arcs)
         paintSign(p, layout.unions[i], scene.unions[i], i == shown.chosenUnion, far, texts, sprites, c);
@@ -125,7 +125,7 @@ void paintScene(QPainter& p, const Scene& scene, const Layout& layout, const Tex
         paintFrame(p, layout.hives[*shown.chosen], shown.focus ? Emphasis::ChosenWithFocus : Emphasis::Chosen, c);
     p.restore();
     paintNorth(p, camera, texts.lineFont(), c);
-    paintScaleBar(p, camera, texts.lineFont(), c);
+    paintScaleBar(p, camera, scene.units.length, texts.lineFont(), c);
 }
 
 void paintPreview(QPainter& p, const HiveMark& mark, const HivePlace& from, const QPointF& at, const QString& text,

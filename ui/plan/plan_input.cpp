@@ -142,7 +142,8 @@ void PlanView::showCarry(const Carry& carry) {
     if (hive && other)
         emit said(tr("%1: %2 stands there.").arg(m_scene.hives[*hive].label, m_scene.hives[*other].label));
     else if (hive && carry.to != carry.from)
-        emit said(tr("%1: %2.").arg(m_scene.hives[*hive].label, look::wayText(carry.from, carry.to)));
+        emit said(
+            tr("%1: %2.").arg(m_scene.hives[*hive].label, look::wayText(carry.from, carry.to, m_scene.units.length)));
     update();
 }
 

@@ -180,7 +180,7 @@ void PlanView::drawPreview(QPainter& p) const {
     const QPointF offset = m_camera.offset();
     p.translate(offset);
     const QString text =
-        m_carry->to == m_carry->from ? QString() : look::metresOf(core::distanceTenths(m_carry->from, m_carry->to));
+        m_carry->to == m_carry->from ? QString() : look::distanceOf(m_carry->from, m_carry->to, m_scene.units.length);
     paintPreview(p, m_scene.hives[*hive], m_layout.hives[*hive], m_camera.toView(m_carry->to) - offset, text,
                  m_carry->blockedBy.has_value(), *m_texts, m_layout.detail, look::coloursOf(*this));
 }

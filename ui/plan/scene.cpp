@@ -33,13 +33,13 @@ QString strengthLine(const core::rules::ColonyFacts& f) {
     return Scenes::tr("not counted");
 }
 
-QString spokenOf(const HiveMark& m) {
+QString spokenOf(const HiveMark& m, const core::ShownUnits& units) {
     QStringList parts{m.label, m.line};
     if (!m.strengthWord.isEmpty()) parts << m.strengthWord;
     if (m.boxes == 2) parts << Scenes::tr("two boxes");
     if (m.held()) parts << Scenes::tr("held: %1").arg(m.holdWords.join(QStringLiteral(" and ")));
     if (m.layingWorkers) parts << Scenes::tr("laying workers");
-    if (m.feedHalfLitres > 0) parts << Scenes::tr("feed %1").arg(look::litresOf(m.feedHalfLitres));
+    if (m.feedHalfLitres > 0) parts << Scenes::tr("feed %1").arg(look::feedOf(m.feedHalfLitres, units.volume));
     if (!m.stand.isEmpty()) parts << Scenes::tr("stand %1").arg(m.stand);
     return parts.join(QStringLiteral(", "));
 }
@@ -86,7 +86,8 @@ public:
     void addPlan(const core::rules::Plan& plan) {
         for (const core::rules::Union& u : plan.unions)
             if (m_at.contains(u.moved) && m_at.contains(u.host))
-                m_scene.unions.push_back({u.order, m_at.at(u.moved), m_at.at(u.host), look::metresOf(u.carryTenths)});
+                m_scene.unions.push_back(
+                    {u.order, m_at.at(u.moved), m_at.at(u.host), look::distanceOf(u.from, u.to, m_scene.units.length)});
         for (const core::rules::ShakeOut& o : plan.shakeOuts)
             if (m_at.contains(o.colony) && m_at.contains(o.into))
                 m_scene.shakes.push_back({m_at.at(o.colony), m_at.at(o.into)});
@@ -124,11 +125,12 @@ Scene sceneOf(const core::Snapshot& s, core::YardIx yard, const std::vector<core
     Scene scene;
     scene.yard = s.yard(yard).name;
     scene.gate = s.yard(yard).gate;
+    scene.units = s.settings.shown();
     Builder build(s, scene);
     build.addHives(yard, facts);
     build.addHolds(holds);
     if (plan) build.addPlan(*plan);
-    for (HiveMark& m : scene.hives) m.spoken = spokenOf(m);
+    for (HiveMark& m : scene.hives) m.spoken = spokenOf(m, scene.units);
     return scene;
 }
 

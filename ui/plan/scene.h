@@ -38,7 +38,7 @@ struct UnionMark {
     int order = 1;
     size_t moved = 0;
     size_t host = 0;
-    QString metres; ///< "7.2 m"
+    QString metres; ///< "7.2 m", "23.6 ft"
 };
 
 struct ShakeMark {
@@ -58,6 +58,7 @@ struct Scene {
     QString yard;
     core::MmPoint gate;
     bool blank = false; ///< ground that is no yard yet: no gate
+    core::ShownUnits units;
     std::vector<HiveMark> hives; ///< natural order of label
     std::vector<UnionMark> unions;
     std::vector<ShakeMark> shakes;

@@ -120,7 +120,7 @@ bool YardPicture::hideGateOnText(Drawn& d, const QRectF& gate) {
 
 YardPicture::YardPicture(const core::Snapshot& s, const core::rules::Plan& plan, core::YardIx yard,
                          core::report::Language language) {
-    const core::report::Words say(language);
+    const core::report::Words say(language, s.settings.shown());
     const std::vector<core::rules::ColonyFacts> facts = core::rules::colonyFacts(s);
     m_scene = plan::sceneOf(s, yard, facts, plan.holds, &plan);
     for (const core::rules::ColonyFacts& f : facts)

@@ -30,8 +30,9 @@ public:
 
     std::vector<RecordRow> all() {
         places();
+        const core::WeightUnit unit = m_book.settings().showWeight;
         for (const core::Visit& v : m_book.visitsOf(m_colony.id, kAllVisits))
-            add(RecordKind::Visit, v.id.value, v.day, Rows::tr("Visit"), visitText(v));
+            add(RecordKind::Visit, v.id.value, v.day, Rows::tr("Visit"), visitText(v, unit));
         transfers();
         for (const core::Result& r : m_book.resultsOf(m_colony.id)) result(r, false);
         for (const core::Treatment& t : m_book.treatmentsOf(m_colony.id)) treatment(t, false);

@@ -136,7 +136,7 @@ QString treatmentText(const core::Treatment& t) {
     return joined(parts);
 }
 
-QString visitText(const core::Visit& v) {
+QString visitText(const core::Visit& v, core::WeightUnit unit) {
     QStringList parts;
     addCount(parts, v);
     if (v.queen) parts << look::queenText(*v.queen);
@@ -149,7 +149,7 @@ QString visitText(const core::Visit& v) {
     if (!v.signs.empty()) parts << look::signsText(v.signs);
     if (v.boxes) parts << (*v.boxes == 2 ? RecordWords::tr("two boxes") : RecordWords::tr("one box"));
     if (v.supers) parts << RecordWords::tr("%1 supers").arg(*v.supers);
-    if (v.gross) parts << RecordWords::tr("%1 kg").arg(core::kilogramsText(*v.gross));
+    if (v.gross) parts << look::weightOf(*v.gross, unit);
     if (v.mites && v.miteSample) parts << RecordWords::tr("%1 mites in %2 bees").arg(*v.mites).arg(*v.miteSample);
     if (!v.note.isEmpty()) parts << v.note;
     return parts.isEmpty() ? look::dash() : parts.join(QStringLiteral(", "));

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/shown_units.h"
 #include "core/model/rows.h"
 
 #include <QString>
@@ -14,9 +15,10 @@ QString verdictWord(core::Verdict verdict);
 QString methodWord(core::Method method);
 QString howWord(core::LineageHow how); ///< "united", "shaken out", "divided"
 
-QString visitText(const core::Visit& visit);   ///< "5.25 frames, stores 3, eggs seen, 29 kg"
-QString transferText(const core::Transfer& t); ///< "3 frames of brood", with the note
-QString resultText(const core::Result& r);     ///< "American foulbrood positive, by a laboratory, B. Keeper, paper 12"
+/// With its weight in the unit shown:
+QString visitText(const core::Visit& visit, core::WeightUnit unit); ///< "5.25 frames, stores 3, eggs seen, 29 kg"
+QString transferText(const core::Transfer& t);                      ///< "3 frames of brood", with the note
+QString resultText(const core::Result& r); ///< "American foulbrood positive, by a laboratory, B. Keeper, paper 12"
 QString treatmentText(const core::Treatment& t); ///< "Product (substance), 50 ml, antibiotic"
 
 } // namespace ui::records

@@ -23,12 +23,10 @@ std::optional<int> wholeOf(const VisitDraft& d, Field f) {
     return n && *n >= 0 && *n <= 1'000'000 ? std::optional<int>(static_cast<int>(*n)) : std::nullopt;
 }
 
-std::optional<core::Decagrams> weightOf(const VisitDraft& d) {
-    QString text = d[Field::Gross].trimmed();
-    text.replace(u',', u'.');
-    const auto n = core::parseDecimal(text, 2);
-    if (!n || *n < 0 || *n > 30000) return std::nullopt;
-    return core::Decagrams{static_cast<qint32>(*n)};
+std::optional<core::Decagrams> weightOf(const VisitDraft& d, core::WeightUnit unit) {
+    constexpr core::Decagrams kMost{30000};
+    const auto weight = core::parseWeight(d[Field::Gross], unit);
+    return weight && *weight <= kMost ? weight : std::nullopt;
 }
 
 std::optional<core::Quarters> framesOf(const VisitDraft& d, Field f) {
@@ -51,8 +49,10 @@ public:
         whole(Field::Mites, 0, 10000);
         whole(Field::Sample, 1, 10000);
         together();
-        if (!blank(m_d, Field::Gross) && !weightOf(m_d))
-            add(Field::Gross, Drafts::tr("A weight in kilograms, 0 to 300, to 0.01."));
+        if (!blank(m_d, Field::Gross) && !weightOf(m_d, m_place.weightUnit))
+            add(Field::Gross, m_place.weightUnit == core::WeightUnit::Pounds
+                                  ? Drafts::tr("A weight in pounds, 0 to 661.3, to 0.1.")
+                                  : Drafts::tr("A weight in kilograms, 0 to 300, to 0.01."));
         if (m_out.empty() && nothingSeen()) add({}, Drafts::tr("Nothing is filled in yet."));
         return std::move(m_out);
     }
@@ -114,7 +114,7 @@ private:
 
 std::vector<Problem> problems(const VisitDraft& draft, const VisitPlace& place) { return Judge(draft, place).all(); }
 
-VisitDraft draftOf(const core::Visit& v) {
+VisitDraft draftOf(const core::Visit& v, core::WeightUnit unit) {
     const auto frames = [](std::optional<core::Quarters> q) { return q ? core::framesText(*q) : QString(); };
     const auto whole = [](std::optional<int> n) { return n ? QString::number(*n) : QString(); };
     VisitDraft d;
@@ -131,7 +131,7 @@ VisitDraft draftOf(const core::Visit& v) {
     d[Field::Brood] = whole(v.broodFrames);
     d[Field::Checked] = whole(v.broodChecked);
     d[Field::Supers] = whole(v.supers);
-    d[Field::Gross] = v.gross ? core::kilogramsText(*v.gross) : QString();
+    d[Field::Gross] = v.gross ? core::weightNumber(*v.gross, unit) : QString();
     d[Field::Mites] = whole(v.mites);
     d[Field::Sample] = whole(v.miteSample);
     d[Field::By] = v.by;
@@ -156,7 +156,9 @@ core::Visit visitOf(const VisitDraft& d, const VisitPlace& place) {
     v.broodChecked = wholeOf(d, Field::Checked);
     v.signs = d.signs;
     v.supers = wholeOf(d, Field::Supers);
-    if (!blank(d, Field::Gross)) v.gross = weightOf(d);
+    if (!blank(d, Field::Gross)) v.gross = weightOf(d, place.weightUnit);
+    if (place.was && d[Field::Gross] == draftOf(*place.was, place.weightUnit)[Field::Gross])
+        v.gross = place.was->gross; // what is kept is finer than a tenth of a pound
     v.mites = wholeOf(d, Field::Mites);
     v.miteSample = wholeOf(d, Field::Sample);
     v.by = d[Field::By].trimmed();

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/shown_units.h"
 #include "core/model/rows.h"
 
 #include <QString>
@@ -49,10 +50,11 @@ struct VisitPlace {
     core::Day since;
     std::optional<core::Day> ended;
     core::Day today;
-    int frames = 10;                ///< of its box
-    int boxesNow = 1;               ///< brood boxes where the visit does not say
-    std::vector<core::Day> visited; ///< days that have another visit already
-    std::optional<core::Visit> was; ///< the visit that is changed; not set: a new one
+    int frames = 10;                                           ///< of its box
+    int boxesNow = 1;                                          ///< brood boxes where the visit does not say
+    std::vector<core::Day> visited;                            ///< days that have another visit already
+    std::optional<core::Visit> was;                            ///< the visit that is changed; not set: a new one
+    core::WeightUnit weightUnit = core::WeightUnit::Kilograms; ///< what the weight is typed in
 };
 
 /// What is wrong in one field; the day and the boxes have none of the typed fields.
@@ -65,7 +67,7 @@ struct Problem {
 std::vector<Problem> problems(const VisitDraft& draft, const VisitPlace& place);
 
 /// A visit of the book as a draft.
-VisitDraft draftOf(const core::Visit& visit);
+VisitDraft draftOf(const core::Visit& visit, core::WeightUnit unit);
 
 /// The visit, with the id of the one that is changed; only of a draft without problems.
 core::Visit visitOf(const VisitDraft& draft, const VisitPlace& place);

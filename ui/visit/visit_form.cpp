@@ -205,13 +205,14 @@ void VisitForm::buildRest(QGridLayout* grid) {
         grid->addWidget(left, row, 0);
         grid->addWidget(addEdit(fa, spokenA), row, 1);
         left->setBuddy(m_edits[static_cast<size_t>(fa)]);
+        if (fa == Field::Gross) m_weightLabel = left;
         auto* right = new QLabel(b, this);
         grid->addWidget(right, row, 2, Qt::AlignRight);
         grid->addWidget(addEdit(fb, spokenB), row, 3);
         right->setBuddy(m_edits[static_cast<size_t>(fb)]);
         problemRow(grid, row + 1, {fa, fb});
     };
-    pair(11, tr("&Weight, kg"), Field::Gross, tr("Weight of the whole hive in kilograms"), tr("s&upers"), Field::Supers,
+    pair(11, tr("&Weight"), Field::Gross, tr("Weight of the whole hive"), tr("s&upers"), Field::Supers,
          tr("Honey boxes on the hive"));
     pair(13, tr("&Mites"), Field::Mites, tr("Mites counted"), tr("in b&ees"), Field::Sample, tr("Bees in the sample"));
     int row = 15;
@@ -232,6 +233,10 @@ void VisitForm::start(const VisitPlace& place, const VisitDraft& draft, Odd odd)
     m_meanwhile->hide();
     m_title->setText(place.was ? tr("A visit of %1").arg(place.label) : tr("Visit of %1").arg(place.label));
     m_save->setText(place.was ? tr("&Save changes") : tr("&Save visit"));
+    const bool pounds = place.weightUnit == core::WeightUnit::Pounds;
+    m_weightLabel->setText(pounds ? tr("&Weight, lb") : tr("&Weight, kg"));
+    m_edits[static_cast<size_t>(Field::Gross)]->setAccessibleName(pounds ? tr("Weight of the whole hive in pounds")
+                                                                         : tr("Weight of the whole hive in kilograms"));
     m_day->setDate(core::toDate(draft.day));
     m_boxes->setCurrentIndex(draft.boxes.value_or(0));
     const auto words = queenWords();
@@ -247,8 +252,10 @@ void VisitForm::start(const VisitPlace& place, const VisitDraft& draft, Odd odd)
 
 void VisitForm::judgeAgain(const VisitPlace& place, const QString& meanwhile) {
     const auto was = m_place.was; // what it began with
+    const core::WeightUnit unit = m_place.weightUnit;
     m_place = place;
     m_place.was = was;
+    m_place.weightUnit = unit;
     m_meanwhile->setText(meanwhile);
     m_meanwhile->setVisible(!meanwhile.isEmpty());
     const bool leaving = m_leaving;

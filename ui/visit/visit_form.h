@@ -65,6 +65,7 @@ private:
     VisitDraft m_started;
     bool m_leaving = false; ///< Escape was pressed once over typing not saved
     QLabel* m_title = nullptr;
+    QLabel* m_weightLabel = nullptr;
     QDateEdit* m_day = nullptr;
     QComboBox* m_boxes = nullptr;
     QComboBox* m_queen = nullptr;

@@ -29,6 +29,7 @@ VisitPlace visitPlaceOf(const core::edit::Session& book, core::ColonyId id, core
     place.ended = colony->ended;
     place.today = book.clock().today();
     place.was = was;
+    place.weightUnit = book.settings().showWeight;
     book.read([&](const core::edit::EditContext& c) {
         if (const auto kind = c.boxKind(colony->box)) place.frames = kind->frames;
         place.boxesNow = c.boxesAt(id, was && was->boxes ? day - 1 : day);

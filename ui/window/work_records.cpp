@@ -55,7 +55,8 @@ void WorkPage::startVisit(core::ColonyId colony, const std::optional<core::Visit
     visit::VisitDraft draft;
     draft.day = day;
     m_right->setCurrentWidget(m_form);
-    m_form->start(visit::visitPlaceOf(book, colony, day, was), was ? visit::draftOf(*was) : draft, odd);
+    const visit::VisitPlace place = visit::visitPlaceOf(book, colony, day, was);
+    m_form->start(place, was ? visit::draftOf(*was, place.weightUnit) : draft, odd);
 }
 
 /// A refusal, a full disk or a stale record keeps the form with all that was typed.
