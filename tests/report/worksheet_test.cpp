@@ -238,7 +238,9 @@ TEST(Worksheet, FollowsTheUnitsShown) {
         const Sample sample = inPoundsQuartsAndFeet(kilnField());
         const std::vector<Page> pages = pagesFor(sample, language);
         const QString text = flowing(pages);
-        for (const char* part : {"23.7 ft", "10.0 qt", "22.0 lb", "55 lb"})
+        // 27 kg are 59.5 lb, 24 kg 52.9; 10.17 kg of sugar 22.42 lb, rounded up to a tenth
+        for (const char* part :
+             {"23.7 ft", "10.0 qt", "22.0 lb", "K2 60 lb, K4 53 lb; ", "55 lb", "12.2 qt", "22.5 lb", "11.3 lb"})
             EXPECT_TRUE(text.contains(QLatin1StringView(part))) << part << "\nin:\n" << text.toStdString();
         EXPECT_FALSE(text.contains(metric)) << metric.match(text).captured().toStdString();
         EXPECT_EQ(faultsOf(pages, EvenMeasure()).join("\n").toStdString(), "");

@@ -53,6 +53,13 @@ QString Desk::carryBarred() const {
     return {};
 }
 
+void Desk::setAuthor(const QString& name) {
+    if (name == m_author) return;
+    m_author = name;
+    m_session->setAuthor(name);
+    emit authorChanged();
+}
+
 void Desk::setDay(core::Day day) {
     if (day == m_day) return;
     m_day = day;

@@ -37,6 +37,10 @@ public:
     /// Empty where hives may be carried; else why not.
     QString carryBarred() const;
 
+    /// Who writes: the "by" of the history's lines and what is proposed for the "by" of records; empty: nobody named.
+    QString author() const { return m_author; }
+    void setAuthor(const QString& name);
+
     void setDay(core::Day day);
     void setYard(core::YardId yard);
     void choose(std::optional<core::ColonyId> colony);
@@ -64,6 +68,7 @@ signals:
     void read(); ///< the reading is a new one
     void yardChanged();
     void chosenChanged();
+    void authorChanged();
     void said(const QString& sentence);
     void did(const QString& sentence); ///< an edit is made and saved
     void notSaved(const QString& why); ///< an edit failed: the disk, the file
@@ -82,6 +87,7 @@ private:
     QString m_onlyRead;
     bool m_behind = false; ///< another changed the book, and it could not be read since
     QTimer m_poll;
+    QString m_author;
     core::Day m_day;
     std::optional<core::YardId> m_yard;
     std::optional<core::ColonyId> m_chosen;

@@ -14,6 +14,7 @@ QString styleSheet(const Colours& c) {
     QString sheet = QStringLiteral(
         "QLabel[quiet=\"true\"] { color: @quiet; }"
         "QLabel[warns=\"true\"] { color: @warnText; }"
+        "QLabel[changed=\"true\"] { color: @planned; font-weight: bold; }"
         "QPushButton { background: @paper; color: @ink; border: 1px solid @edge; border-radius: 4px; padding: 5px "
         "12px; }"
         "QPushButton:hover { border-color: @planned; }"

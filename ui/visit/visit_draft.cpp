@@ -102,7 +102,9 @@ private:
 
     bool nothingSeen() const {
         if (m_d.boxes || m_d.queen || !m_d.signs.empty()) return false;
-        return std::ranges::all_of(m_d.text, [](const QString& t) { return t.trimmed().isEmpty(); });
+        for (size_t i = 0; i < kFields; ++i) // who looked is nothing seen
+            if (static_cast<Field>(i) != Field::By && !blank(m_d, static_cast<Field>(i))) return false;
+        return true;
     }
 
     const VisitDraft& m_d;

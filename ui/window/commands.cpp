@@ -33,6 +33,10 @@ Commands::Commands(QMenuBar* bar, QWidget* window) : QObject(window), m_window(w
     print = add(book, tr("&Print worksheet…"), QStringLiteral("Ctrl+P"), tr("Print the merge day's worksheet"));
     pdf = add(book, tr("Worksheet as P&DF…"), {}, tr("Write the merge day's worksheet to a file"));
     book->addSeparator();
+    settings =
+        add(book, tr("&Settings…"), QStringLiteral("Ctrl+,"), tr("Limits, seasons, weights and units of this book"));
+    m_authors = book->addMenu(tr("Written &by"));
+    people = add(m_authors, tr("&People…"), {}, tr("The names of those who keep this book"));
     close = add(book, tr("&Close"), QStringLiteral("Ctrl+Q"), tr("Close the window; everything is saved"));
     QMenu* edit = bar->addMenu(tr("&Edit"));
     undo = add(edit, tr("&Undo"), QStringLiteral("Ctrl+Z"), tr("Take the last edit back"));
@@ -75,7 +79,7 @@ Commands::Commands(QMenuBar* bar, QWidget* window) : QObject(window), m_window(w
 
 void Commands::setBookOpen(bool open, bool writable) {
     for (QAction* a : {yardPlan, mergeDay, zoomIn, zoomOut, fit, table, history, nextPane, paneBefore, findColony,
-                       preview, print, pdf})
+                       preview, print, pdf, settings, people})
         a->setEnabled(open);
     for (QAction* a : {importCsv, logVisit}) a->setEnabled(open && writable);
     columns->setEnabled(open);
@@ -89,6 +93,20 @@ void Commands::setUndo(const QString& undoText, const QString& redoText) {
     undo->setText(undoText.isEmpty() ? tr("&Undo") : tr("&Undo: %1").arg(undoText));
     redo->setEnabled(!redoText.isEmpty());
     redo->setText(redoText.isEmpty() ? tr("&Redo") : tr("&Redo: %1").arg(redoText));
+}
+
+void Commands::setAuthors(const QStringList& names, const QString& author) {
+    for (QAction* a : m_authors->actions())
+        if (a != people) delete a;
+    for (const QString& name : names) {
+        auto* action = new QAction(QString(name).replace(u'&', QStringLiteral("&&")), m_authors);
+        action->setCheckable(true);
+        action->setChecked(name == author);
+        connect(action, &QAction::triggered, this, [this, name] { emit authorAsked(name); });
+        m_authors->insertAction(people, action);
+    }
+    m_authors->setTitle(author.isEmpty() ? tr("Written &by") : tr("Written &by %1").arg(author));
+    if (!names.isEmpty()) m_authors->insertSeparator(people);
 }
 
 void Commands::setRecent(const QStringList& paths) {

@@ -22,7 +22,7 @@ class Commands : public QObject {
 public:
     Commands(QMenuBar* bar, QWidget* window);
 
-    QAction *makeBook, *openBook, *tryAgain, *importCsv, *preview, *print, *pdf, *close;
+    QAction *makeBook, *openBook, *tryAgain, *importCsv, *preview, *print, *pdf, *settings, *people, *close;
     QAction *undo, *redo, *findColony, *logVisit;
     std::vector<std::pair<records::NewRecord, QAction*>> notes; ///< another record of the chosen hive
     QAction *yardPlan, *mergeDay, *zoomIn, *zoomOut, *fit, *table, *history, *larger, *smaller, *usual, *nextPane,
@@ -32,11 +32,14 @@ public:
     void setBookOpen(bool open, bool writable);
     void setUndo(const QString& undoText, const QString& redoText);
     void setRecent(const QStringList& paths);
+    /// Who may write, and who does (empty: nobody named).
+    void setAuthors(const QStringList& names, const QString& author);
 
     YardCommands* yards() const { return m_yards; }
 
 signals:
     void recentAsked(const QString& path);
+    void authorAsked(const QString& name);
 
 private:
     QAction* add(QMenu* menu, const QString& text, const QString& keys, const QString& tip);
@@ -44,6 +47,7 @@ private:
     QWidget* m_window;
     YardCommands* m_yards;
     QMenu* m_recent;
+    QMenu* m_authors;
 };
 
 } // namespace ui::window

@@ -1,9 +1,13 @@
 #include "ui/window/main_window.h"
 
+#include "core/edit/people.h"
 #include "ui/look/mnemonics.h"
 #include "ui/look/sheet.h"
 #include "ui/look/text_size.h"
+#include "ui/people/author.h"
+#include "ui/people/who_keeps.h"
 #include "ui/print/worksheet_paper.h"
+#include "ui/settings/settings_dialog.h"
 #include "ui/start/start_desk.h"
 #include "ui/window/commands.h"
 #include "ui/window/import_folder.h"
@@ -45,6 +49,7 @@ MainWindow::MainWindow(const core::Clock& clock, Dialogs& dialogs)
       m_banner(new ReadBanner(this)),
       m_stack(new QStackedWidget(this)),
       m_welcome(new Welcome(m_stack)),
+      m_whoKeeps(new people::WhoKeeps(this)),
       m_status(new StatusLine(this)) {
     setWindowTitle(tr("Yardwright"));
     resize(1440, 900);
@@ -56,7 +61,8 @@ MainWindow::MainWindow(const core::Clock& clock, Dialogs& dialogs)
 }
 
 MainWindow::~MainWindow() {
-    delete m_page; // before the desk that it shows
+    delete findChild<settings::SettingsDialog*>(); // before the desk that they show
+    delete m_page;
 }
 
 void MainWindow::buildFrame() {
@@ -67,10 +73,14 @@ void MainWindow::buildFrame() {
     down->addWidget(m_top);
     down->addWidget(thinRule(all));
     down->addWidget(m_banner);
+    down->addWidget(m_whoKeeps);
     down->addWidget(m_stack, 1);
     down->addWidget(m_status);
     m_stack->addWidget(m_welcome);
     setCentralWidget(all);
+    m_whoKeeps->hide();
+    connect(m_whoKeeps, &people::WhoKeeps::named, this, &MainWindow::keptBy);
+    connect(m_whoKeeps, &people::WhoKeeps::later, m_whoKeeps, &QWidget::hide);
 }
 
 bool MainWindow::openBook(const QString& path, bool remember) {
@@ -89,6 +99,8 @@ bool MainWindow::makeBook(const QString& path) {
     guarded(m_dialogs, [&] {
         lay(core::edit::Session::create(path, m_clock));
         rememberBook(m_desk->session().path());
+        m_whoKeeps->ask(people::lastAuthor());
+        m_whoKeeps->show();
         made = true;
     });
     return made;
@@ -98,12 +110,15 @@ bool MainWindow::makeBook(const QString& path) {
 void MainWindow::lay(std::unique_ptr<core::edit::Session> session, const QString& onlyRead) {
     auto desk = std::make_unique<desk::Desk>(std::move(session), m_dialogs, onlyRead);
     if (m_page) emit bookLeaving();
+    delete findChild<settings::SettingsDialog*>();
     delete m_page;
     m_page = nullptr;
     m_desk = std::move(desk);
     m_page = new WorkPage(*m_desk, m_dialogs, m_stack);
     m_stack->addWidget(m_page);
     connectBook();
+    m_whoKeeps->hide();
+    m_desk->setAuthor(people::lastAuthor());
     setWindowTitle(tr("%1 – Yardwright").arg(m_desk->session().bookTitle()));
     say(m_desk->onlyRead());
     m_page->setTableShown(m_commands->table->isChecked());
@@ -116,6 +131,7 @@ void MainWindow::connectBook() {
     connect(m_desk.get(), &desk::Desk::did, m_status, &StatusLine::sayDone);
     connect(m_desk.get(), &desk::Desk::notSaved, m_status, &StatusLine::sayNotSaved);
     connect(m_desk.get(), &desk::Desk::read, this, &MainWindow::settle);
+    connect(m_desk.get(), &desk::Desk::authorChanged, this, &MainWindow::settleAuthor);
     connect(m_page, &WorkPage::previewAsked, m_commands->preview, &QAction::trigger);
     connect(m_page, &WorkPage::printAsked, m_commands->print, &QAction::trigger);
     connect(m_page, &WorkPage::pdfAsked, m_commands->pdf, &QAction::trigger);
@@ -177,6 +193,42 @@ void MainWindow::settle() {
     m_commands->pdf->setEnabled(yards && m_paper.pdf);
     m_commands->setRecent(recentBooks());
     settleUndo();
+    settleAuthor();
+}
+
+/// Those who are offered, and whoever writes though not among them.
+void MainWindow::settleAuthor() {
+    QStringList names;
+    if (m_desk)
+        for (const core::Person& p : m_desk->session().people())
+            if (p.active) names << p.name;
+    const QString author = m_desk ? m_desk->author() : QString();
+    if (!author.isEmpty() && !names.contains(author)) names << author;
+    m_commands->setAuthors(names, author);
+}
+
+void MainWindow::writeAs(const QString& name) {
+    if (!m_desk) return;
+    m_desk->setAuthor(name);
+    people::rememberAuthor(name);
+    say(tr("Written by %1 from now on.").arg(name));
+}
+
+/// The answer of a new book's keeper.
+void MainWindow::keptBy(const QString& name) {
+    guarded(m_dialogs, [&] {
+        const QString before = m_desk->author();
+        m_desk->setAuthor(name);
+        try {
+            m_desk->save(tr("Add a person"),
+                         [&](const core::edit::EditContext& c) { return core::edit::addPerson(c, name); });
+            people::rememberAuthor(name);
+            m_whoKeeps->hide();
+        } catch (const core::Error& e) {
+            m_desk->setAuthor(before);
+            m_whoKeeps->refuse(e.userMessage());
+        }
+    });
 }
 
 void MainWindow::settleUndo() {

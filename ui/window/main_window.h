@@ -12,6 +12,10 @@
 
 class QStackedWidget;
 
+namespace ui::people {
+class WhoKeeps;
+}
+
 namespace ui::window {
 
 class Commands;
@@ -42,12 +46,15 @@ public:
     /// All text of the program, in percent of the system's size (look/text_size.h).
     void setTextPercent(int percent);
     void say(const QString& sentence);
+    /// The name that this book is written under, remembered on this machine.
+    void writeAs(const QString& name);
 
     desk::Desk* desk() const { return m_desk.get(); }
     WorkPage* page() const { return m_page; }
     TopBar* topBar() const { return m_top; }
     Welcome* welcome() const { return m_welcome; }
     Commands* commands() const { return m_commands; }
+    people::WhoKeeps* whoKeeps() const { return m_whoKeeps; } ///< asked of a new book
     StatusLine* statusLine() const { return m_status; }
     ReadBanner* banner() const { return m_banner; }
     const Paper& paper() const { return m_paper; }
@@ -68,6 +75,8 @@ private:
     void connectBook();
     void settle();
     void settleUndo();
+    void settleAuthor();
+    void keptBy(const QString& name);
     void setCarrying(bool carrying);
 
     const core::Clock& m_clock;
@@ -79,6 +88,7 @@ private:
     ReadBanner* m_banner;
     QStackedWidget* m_stack;
     Welcome* m_welcome;
+    people::WhoKeeps* m_whoKeeps;
     WorkPage* m_page = nullptr;
     StatusLine* m_status;
     bool m_dressing = false;

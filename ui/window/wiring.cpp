@@ -2,7 +2,9 @@
 
 #include "ui/history/history_window.h"
 #include "ui/look/text_size.h"
+#include "ui/people/people_page.h"
 #include "ui/plan/plan_view.h"
+#include "ui/settings/settings_dialog.h"
 #include "ui/table/hive_table.h"
 #include "ui/window/commands.h"
 #include "ui/window/read_banner.h"
@@ -18,6 +20,22 @@ namespace ui::window {
 
 namespace {
 
+/// Beside the window; one for each book on the desk.
+void showSettings(MainWindow& w, Dialogs& dialogs, bool people) {
+    guarded(dialogs, [&] {
+        if (!w.desk()) return;
+        auto* dialog = w.findChild<settings::SettingsDialog*>();
+        if (!dialog) {
+            dialog = new settings::SettingsDialog(*w.desk(), dialogs, &w);
+            dialog->addPage(QObject::tr("People"), new people::PeoplePage(*w.desk(), dialog));
+        }
+        if (people) dialog->showPage(dialog->findChild<people::PeoplePage*>());
+        dialog->show();
+        dialog->raise();
+        dialog->activateWindow();
+    });
+}
+
 void wireBook(MainWindow& w, Commands& c, Dialogs& dialogs) {
     QObject::connect(c.makeBook, &QAction::triggered, &w, [&w, &dialogs] {
         if (const auto path = dialogs.bookToMake()) w.makeBook(*path);
@@ -29,6 +47,10 @@ void wireBook(MainWindow& w, Commands& c, Dialogs& dialogs) {
         if (const auto folder = dialogs.folderOfCsv()) w.importFolder(*folder);
     });
     QObject::connect(&c, &Commands::recentAsked, &w, [&w](const QString& path) { w.openBook(path); });
+    QObject::connect(c.settings, &QAction::triggered, &w, [&w, &dialogs] { showSettings(w, dialogs, false); });
+    QObject::connect(c.people, &QAction::triggered, &w, [&w, &dialogs] { showSettings(w, dialogs, true); });
+    QObject::connect(&c, &Commands::authorAsked, &w,
+                     [&w, &dialogs](const QString& name) { guarded(dialogs, [&] { w.writeAs(name); }); });
     QObject::connect(c.close, &QAction::triggered, &w, &QWidget::close);
     QObject::connect(c.tryAgain, &QAction::triggered, &w, &MainWindow::tryAgain);
     QObject::connect(w.banner(), &ReadBanner::tryAgainAsked, &w, &MainWindow::tryAgain);

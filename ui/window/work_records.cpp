@@ -54,6 +54,7 @@ void WorkPage::startVisit(core::ColonyId colony, const std::optional<core::Visit
     };
     visit::VisitDraft draft;
     draft.day = day;
+    draft[visit::Field::By] = m_desk.author();
     m_right->setCurrentWidget(m_form);
     const visit::VisitPlace place = visit::visitPlaceOf(book, colony, day, was);
     m_form->start(place, was ? visit::draftOf(*was, place.weightUnit) : draft, odd);
