@@ -47,6 +47,7 @@ SettingsDialog::SettingsDialog(desk::Desk& desk, Dialogs& dialogs, QWidget* pare
     connect(&m_desk, &desk::Desk::read, this, &SettingsDialog::settle);
     connect(&m_desk, &desk::Desk::did, this,
             [this](const QString& what) { m_saying->setText(tr("%1 · saved").arg(what)); });
+    connect(&m_desk, &desk::Desk::said, m_saying, &QLabel::setText);
     connect(&m_desk, &desk::Desk::notSaved, m_saying, &QLabel::setText);
     settle();
     m_list->setCurrentRow(0);
