@@ -45,6 +45,18 @@ TEST(PlanScene, TheWorkedYardIsDrawnAsItStands) {
     EXPECT_EQ(hive(scene, "K10").combs, 8);
 }
 
+// K3 and K11: 7.2111 m, 23.658 ft; 9.5 l are 10.04 US quarts: own calculation (tests/base/shown_units_test.cpp).
+TEST(PlanScene, DistancesAndFeedFollowTheUnitsShown) {
+    ui::desk::Reading r = kilnField();
+    r.snapshot.settings.showLength = core::LengthUnit::Feet;
+    r.snapshot.settings.showVolume = core::VolumeUnit::Quarts;
+    const Scene scene = drawn(r);
+    ASSERT_EQ(scene.unions.size(), 3u);
+    EXPECT_EQ(scene.unions[1].metres, QStringLiteral("23.7 ft"));
+    EXPECT_TRUE(hive(scene, "K10").spoken.contains(QStringLiteral("feed 10 qt")))
+        << hive(scene, "K10").spoken.toStdString();
+}
+
 TEST(PlanScene, UnionsAndShakeOutsAreThoseOfThePlan) {
     const ui::desk::Reading r = kilnField();
     const Scene scene = drawn(r);

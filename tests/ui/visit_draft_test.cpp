@@ -119,6 +119,23 @@ TEST(VisitDraft, TheWeightIsTypedInTheUnitShownAndKeptInKilograms) {
     }
 }
 
+// 32.5 kg are 71.650 lb, shown as 71.7; 71.7 lb typed anew are 32.52 kg: own calculation.
+TEST(VisitDraft, AWeightThatIsNotTouchedStaysAsItIsKept) {
+    VisitPlace p = place();
+    p.weightUnit = core::WeightUnit::Pounds;
+    core::Visit was;
+    was.colony = p.colony;
+    was.gross = core::Decagrams{3250};
+    p.was = was;
+    VisitDraft d = ui::visit::draftOf(was, p.weightUnit);
+    EXPECT_EQ(d[Field::Gross], QStringLiteral("71.7"));
+    EXPECT_EQ(ui::visit::visitOf(d, p).gross, core::Decagrams{3250});
+    d[Field::Gross] = QStringLiteral("71.8");
+    EXPECT_EQ(ui::visit::visitOf(d, p).gross, core::Decagrams{3257});
+    d[Field::Gross].clear();
+    EXPECT_FALSE(ui::visit::visitOf(d, p).gross);
+}
+
 TEST(VisitDraft, TheVisitHasWhatWasTypedAndNoZeros) {
     VisitDraft d = draft();
     d.queen = core::QueenSeen::Eggs;

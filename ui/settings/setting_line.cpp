@@ -90,7 +90,8 @@ QString SettingLine::facts() const {
     const QString start = valueWords(m_field, m_default);
     const QString source = QString::fromUtf8(m_field.source).toHtmlEscaped();
     QStringList parts{tr("Default %1").arg(unit.isEmpty() ? start : start + u' ' + unit)};
-    parts << (m_field.onlyStricter ? tr("%1, only stricter").arg(rangeWords(m_field)) : rangeWords(m_field));
+    if (core::choiceWords(m_field).isEmpty()) // a choice's editor lists them
+        parts << (m_field.onlyStricter ? tr("%1, only stricter").arg(rangeWords(m_field)) : rangeWords(m_field));
     parts << (isAssumption(m_field) ? QStringLiteral("<i>%1</i>").arg(source) : tr("Source: %1").arg(source));
     return parts.join(QStringLiteral(" · "));
 }

@@ -96,7 +96,6 @@ void SettingsDialog::showPage(const QWidget* page) {
 
 void SettingsDialog::goTo(int row) {
     if (row < 0) return;
-    const QSignalBlocker quiet(m_search);
     m_search->clear();
     const int groups = static_cast<int>(m_settings->groups().size());
     m_stack->setCurrentIndex(row < groups ? 0 : row - groups + 1);
