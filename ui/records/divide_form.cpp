@@ -72,7 +72,8 @@ std::vector<form::Field> DivideForm::fields() const {
                       .spoken = Records::tr("Where the new colony is put")};
     if (m_beside && m_stand)
         stand.options.push_back(
-            {kBeside, Records::tr("beside %1, %2").arg(m_mother.label, look::wayText(m_stand->at, *m_beside))});
+            {kBeside, Records::tr("beside %1, %2")
+                          .arg(m_mother.label, look::wayText(m_stand->at, *m_beside, book().settings().showLength))});
     if (m_stand)
         for (const core::Stand& s : freeStands(book(), m_stand->yard, m_day))
             stand.options.push_back({QString::number(s.id.value), Records::tr("stand %1, empty").arg(s.name)});

@@ -42,11 +42,24 @@ protected:
     }
 };
 
-QLineEdit* lineFor(QWidget* parent, int characters, const QString& spoken) {
-    auto* edit = new QLineEdit(parent);
+/// As wide as so many figures, whatever the size of text.
+class FiguresEdit : public QLineEdit {
+public:
+    FiguresEdit(int figures, QWidget* parent) : QLineEdit(parent), m_figures(figures) {
+        setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
+    }
+    QSize sizeHint() const override {
+        return {fontMetrics().horizontalAdvance(QString(m_figures, u'0')) + 22, QLineEdit::sizeHint().height()};
+    }
+    QSize minimumSizeHint() const override { return sizeHint(); }
+
+private:
+    int m_figures;
+};
+
+QLineEdit* lineFor(QWidget* parent, int figures, const QString& spoken) {
+    auto* edit = new FiguresEdit(figures, parent);
     edit->setAccessibleName(spoken);
-    edit->setMinimumWidth(edit->fontMetrics().horizontalAdvance(QString(characters, u'0')) + 22);
-    edit->setMaximumWidth(edit->minimumWidth());
     edit->installEventFilter(new Calm(edit));
     return edit;
 }
@@ -80,7 +93,7 @@ public:
         m_edit->setWrapping(true);
         m_edit->setAccessibleName(spoken);
         m_edit->setFocusPolicy(Qt::StrongFocus);
-        m_edit->setMinimumWidth(m_edit->fontMetrics().horizontalAdvance(QStringLiteral("30 September")) + 50);
+        m_edit->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
         m_edit->installEventFilter(new Calm(m_edit));
         flat(this)->addWidget(m_edit);
         setFocusProxy(m_edit);

@@ -20,6 +20,7 @@ SettingsDialog::SettingsDialog(desk::Desk& desk, Dialogs& dialogs, QWidget* pare
     : QDialog(parent),
       m_desk(desk),
       m_dialogs(dialogs),
+      m_left(new QWidget(this)),
       m_search(new QLineEdit(this)),
       m_list(new QListWidget(this)),
       m_stack(new QStackedWidget(this)),
@@ -57,8 +58,7 @@ SettingsDialog::SettingsDialog(desk::Desk& desk, Dialogs& dialogs, QWidget* pare
 }
 
 QWidget* SettingsDialog::buildLeft() {
-    auto* left = new QWidget(this);
-    auto* down = new QVBoxLayout(left);
+    auto* down = new QVBoxLayout(m_left);
     down->setContentsMargins(0, 0, 0, 0);
     m_search->setPlaceholderText(tr("Find a setting"));
     m_search->setAccessibleName(tr("Find a setting by words of its name or meaning"));
@@ -67,11 +67,13 @@ QWidget* SettingsDialog::buildLeft() {
     for (const SettingGroup& group : m_settings->groups()) m_list->addItem(group.title);
     down->addWidget(m_search);
     down->addWidget(m_list, 1);
-    left->setFixedWidth(QFontMetrics(font()).averageCharWidth() * 34);
+    fitLeft();
     connect(m_search, &QLineEdit::textChanged, this, &SettingsDialog::find);
     connect(m_list, &QListWidget::currentRowChanged, this, &SettingsDialog::goTo);
-    return left;
+    return m_left;
 }
+
+void SettingsDialog::fitLeft() { m_left->setFixedWidth(QFontMetrics(font()).averageCharWidth() * 34); }
 
 /// The window's keys do not reach in here.
 void SettingsDialog::addUndo() {
@@ -128,6 +130,7 @@ bool SettingsDialog::event(QEvent* event) {
     if (look && !m_dressing) {
         m_dressing = true;
         look::dress(*this);
+        fitLeft();
         m_dressing = false;
     }
     return handled;

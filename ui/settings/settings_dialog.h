@@ -34,6 +34,7 @@ protected:
 
 private:
     QWidget* buildLeft();
+    void fitLeft();
     void addUndo();
     void goTo(int row);
     void find(const QString& words);
@@ -41,6 +42,7 @@ private:
 
     desk::Desk& m_desk;
     Dialogs& m_dialogs;
+    QWidget* m_left;
     QLineEdit* m_search;
     QListWidget* m_list;
     QStackedWidget* m_stack; ///< the settings, then the pages
