@@ -2,6 +2,7 @@
 
 #include "ui/look/colours.h"
 
+#include <QLineEdit>
 #include <QPainter>
 #include <QStyleOption>
 
@@ -42,6 +43,13 @@ void PaperStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* opt
     if (element == PE_IndicatorCheckBox && (option->state & State_On))
         tick(p, QRectF(option->rect), coloursOf(*widget));
     p->restore();
+}
+
+void PaperStyle::polish(QWidget* widget) {
+    constexpr int kFromTheEdge = 3;
+    QProxyStyle::polish(widget);
+    auto* edit = qobject_cast<QLineEdit*>(widget);
+    if (edit && edit->textMargins().isNull()) edit->setTextMargins(kFromTheEdge, 0, kFromTheEdge, 0);
 }
 
 } // namespace ui::look

@@ -11,6 +11,8 @@ public:
     PaperStyle();
     void drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* p,
                        const QWidget* widget) const override;
+    using QProxyStyle::polish;
+    void polish(QWidget* widget) override; ///< text keeps away from the edge of its field
 };
 
 } // namespace ui::look

@@ -50,6 +50,8 @@ QString styleSheet(const Colours& c) {
         "padding: 4px 8px; }"
         "QTableView { background: @paper; border: 2px solid @paper; gridline-color: @gridFine; }"
         "QTableView:focus { border-color: @planned; }"
+        "QPlainTextEdit { background: @paper; color: @ink; border: 1px solid @quiet; border-radius: 3px; }"
+        "QPlainTextEdit:focus { border: 2px solid @planned; }"
         "QListView { background: transparent; border: none; }"
         "QScrollArea { background: transparent; border: 2px solid transparent; }"
         "QScrollArea:focus { border-color: @planned; }"

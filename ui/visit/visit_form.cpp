@@ -64,7 +64,7 @@ VisitForm::VisitForm(QWidget* parent) : QScrollArea(parent) {
     auto* grid = new QGridLayout;
     grid->setHorizontalSpacing(10);
     grid->setVerticalSpacing(4);
-    grid->setColumnStretch(3, 1);
+    for (int column : {1, 2, 3}) grid->setColumnStretch(column, 1);
     buildTop(grid);
     buildFrames(grid);
     buildBrood(grid);
@@ -107,7 +107,7 @@ QLineEdit* VisitForm::addEdit(Field field, const QString& accessibleName) {
     edit->setAccessibleDescription(tr("Leave empty if not recorded"));
     edit->setObjectName(QStringLiteral("visitField%1").arg(static_cast<int>(field)));
     if (field != Field::Note && field != Field::By)
-        edit->setMaximumWidth(edit->fontMetrics().averageCharWidth() * 10 + 16);
+        edit->setMinimumWidth(edit->fontMetrics().averageCharWidth() * 6 + 16);
     connect(edit, &QLineEdit::textChanged, this, &VisitForm::check);
     m_edits[static_cast<size_t>(field)] = edit;
     return edit;
