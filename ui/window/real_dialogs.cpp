@@ -6,6 +6,7 @@
 #include <QCoreApplication>
 #include <QDialog>
 #include <QDialogButtonBox>
+#include <QDir>
 #include <QFileDialog>
 #include <QFormLayout>
 #include <QLabel>
@@ -13,6 +14,7 @@
 #include <QMessageBox>
 #include <QPlainTextEdit>
 #include <QPushButton>
+#include <QStandardPaths>
 #include <QVBoxLayout>
 
 namespace ui::window {
@@ -72,8 +74,10 @@ std::optional<QString> RealDialogs::bookToOpen() {
 }
 
 std::optional<QString> RealDialogs::bookToMake() {
-    const QString path =
-        QFileDialog::getSaveFileName(QApplication::activeWindow(), Asked::tr("Make a new book"), {}, books());
+    const QDir documents(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
+    const QString path = QFileDialog::getSaveFileName(
+        QApplication::activeWindow(), Asked::tr("Make a new book"),
+        documents.filePath(Asked::tr("Our hives") + QStringLiteral(".yardwright")), books());
     return given(withEnding(path, QStringLiteral(".yardwright")));
 }
 

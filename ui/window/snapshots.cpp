@@ -2,8 +2,12 @@
 
 #include "core/base/error.h"
 #include "ui/board/board.h"
+#include "ui/form/form_panel.h"
+#include "ui/history/history_window.h"
 #include "ui/look/sheet.h"
 #include "ui/plan/plan_view.h"
+#include "ui/settings/settings_dialog.h"
+#include "ui/start/start_desk.h"
 #include "ui/window/main_window.h"
 #include "ui/window/work_page.h"
 
@@ -47,8 +51,12 @@ public:
 
     void take(MainWindow& window, const QString& name) {
         QCoreApplication::processEvents();
-        QCoreApplication::sendPostedEvents();
         window.page()->plan()->routeNow();
+        take(static_cast<QWidget&>(window), name);
+    }
+    void take(QWidget& window, const QString& name) {
+        QCoreApplication::processEvents();
+        QCoreApplication::sendPostedEvents();
         const QString path = QDir(m_folder).filePath(name + QStringLiteral(".png"));
         if (!window.grab().save(path))
             throw core::Error(core::Error::Kind::Book,
@@ -104,6 +112,30 @@ void takeAll(const QString& book, core::Day on, Camera& camera, const QString& s
     window.setPlace(Place::YardPlan);
     window.page()->logVisit();
     camera.take(window, QStringLiteral("visit-") + shade);
+    camera.take(*history::showHistory(*window.desk(), dialogs, window.page()), QStringLiteral("history-") + shade);
+    settings::SettingsDialog settings(*window.desk(), dialogs, &window);
+    settings.show();
+    camera.take(settings, QStringLiteral("settings-") + shade);
+}
+
+/// A book begun by hand: a row of hives as it is typed, before it is made.
+void takeFirstYard(core::Day on, Camera& camera, const QString& shade) {
+    const QTemporaryDir folder;
+    const FixedClock clock(on);
+    NoDialogs dialogs;
+    const QString book = folder.filePath(QStringLiteral("First.yardwright"));
+    core::edit::Session::create(book, clock);
+    MainWindow window(clock, dialogs);
+    if (!window.openBook(book, false)) return;
+    window.show();
+    form::FormPanel& panel = *window.page()->panel();
+    window.page()->start()->newYard();
+    panel.setValue(QStringLiteral("name"), QStringLiteral("Larkspur Bottom"));
+    panel.setValue(QStringLiteral("latitude"), QStringLiteral("51 N"));
+    panel.save();
+    window.page()->start()->hiveRow();
+    panel.setValue(QStringLiteral("count"), QStringLiteral("24"));
+    camera.take(window, QStringLiteral("first-row-") + shade);
 }
 
 } // namespace
@@ -118,7 +150,9 @@ QStringList saveScreenshots(const QString& book, core::Day on, const QString& fo
     const QPalette before = QApplication::palette();
     for (const bool dark : {false, true}) {
         QApplication::setPalette(look::paletteOf(look::colours(dark)));
-        takeAll(copy, on, camera, dark ? QStringLiteral("dark") : QStringLiteral("light"));
+        const QString shade = dark ? QStringLiteral("dark") : QStringLiteral("light");
+        takeAll(copy, on, camera, shade);
+        takeFirstYard(on, camera, shade);
     }
     QApplication::setPalette(before);
     return written;
