@@ -2,11 +2,13 @@
 
 #include "ui/board/board.h"
 #include "ui/card/colony_card.h"
+#include "ui/look/colours.h"
 #include "ui/table/hive_table.h"
 #include "ui/visit/visit_form.h"
 #include "ui/window/yard_list.h"
 
 #include <QAbstractButton>
+#include <QApplication>
 #include <QFile>
 #include <QLabel>
 #include <QListView>
@@ -39,6 +41,19 @@ TEST_F(Looking, EveryFocusableWidgetHasAName) {
     expectNamed(*window);
 }
 
+TEST_F(Looking, TheOpenWindowTurnsDarkAndLightWithTheSystem) {
+    const QPalette before = QApplication::palette();
+    const auto paper = [this] { return plan()->grab().toImage().pixelColor(5, 5).lightnessF(); };
+    const auto desk = [this] { return window->page()->yards()->grab().toImage().pixelColor(5, 5).lightnessF(); };
+    EXPECT_GT(paper(), 0.8);
+    QApplication::setPalette(ui::look::paletteOf(ui::look::colours(true)));
+    EXPECT_LT(paper(), 0.3);
+    EXPECT_LT(desk(), 0.3);
+    QApplication::setPalette(before);
+    EXPECT_GT(paper(), 0.8);
+    EXPECT_GT(desk(), 0.8);
+}
+
 TEST_F(Looking, PlanTableAndBoardShareOneSelection) {
     window->setPlace(ui::window::Place::MergeDay);
     window->page()->setTableShown(true);
@@ -58,7 +73,8 @@ TEST_F(Looking, TheCardSaysWhyAHiveIsHeldAndWhatWouldLiftIt) {
     QString all;
     for (const QLabel* label : card->findChildren<QLabel*>()) all += label->text() + u'\n';
     EXPECT_TRUE(all.contains(QStringLiteral("Brood not checked"))) << all.toStdString();
-    const auto holds = window->desk()->reading().holdsOf(*window->desk()->reading().find(book.idOf(QStringLiteral("A3"))));
+    const auto holds =
+        window->desk()->reading().holdsOf(*window->desk()->reading().find(book.idOf(QStringLiteral("A3"))));
     ASSERT_EQ(holds.size(), 1u);
     EXPECT_TRUE(all.contains(holds[0].lift)) << all.toStdString();
 }

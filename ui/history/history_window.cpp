@@ -74,7 +74,7 @@ HistoryWindow::HistoryWindow(desk::Desk& desk, Dialogs& dialogs, QWidget* parent
       m_takeBack(new QPushButton(tr("&Take back this change"), this)) {
     setWindowTitle(tr("History – %1").arg(desk.session().bookTitle()));
     resize(1060, 720);
-    look::dress(*this);
+    look::keepDressed(*this, [this] { m_model->setQuiet(look::coloursOf(*this).quiet); });
     build();
     connect(m_filter, &FilterBar::changed, this, &HistoryWindow::applyFilter);
     connect(m_model, &HistoryModel::looked, this, &HistoryWindow::sayHowMany);
@@ -239,19 +239,6 @@ void HistoryWindow::keyPressEvent(QKeyEvent* event) {
 }
 
 /// Follows the system when it turns dark or its text larger.
-bool HistoryWindow::event(QEvent* event) {
-    const bool handled = QWidget::event(event);
-    const bool look =
-        event->type() == QEvent::ApplicationPaletteChange || event->type() == QEvent::ApplicationFontChange;
-    if (look && !m_dressing) {
-        m_dressing = true;
-        look::dress(*this);
-        m_model->setQuiet(look::coloursOf(*this).quiet);
-        m_dressing = false;
-    }
-    return handled;
-}
-
 HistoryWindow* showHistory(desk::Desk& desk, Dialogs& dialogs, QWidget* page) {
     auto* window = page->findChild<HistoryWindow*>(QString(), Qt::FindDirectChildrenOnly);
     if (!window) window = new HistoryWindow(desk, dialogs, page);

@@ -32,7 +32,6 @@ public:
     QString said() const; ///< under the list
 
 protected:
-    bool event(QEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void showEvent(QShowEvent* event) override;
 
@@ -59,7 +58,6 @@ private:
     QLabel* m_saying;
     QPushButton* m_takeBack;
     bool m_stale = false;
-    bool m_dressing = false;
 };
 
 /// Shows the history of the desk's book in front; one window a book, kept by `page` and gone with it.

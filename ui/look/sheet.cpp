@@ -4,9 +4,11 @@
 #include "ui/look/type.h"
 
 #include <QApplication>
+#include <QEvent>
 #include <QWidget>
 
 #include <cmath>
+#include <utility>
 
 namespace ui::look {
 
@@ -84,8 +86,6 @@ void resizeOwnFonts(const QWidget& window, double before, double now) {
     }
 }
 
-} // namespace
-
 void dress(QWidget& window) {
     constexpr const char* kDressed = "dressedPoints";
     const Colours c = coloursFor(QApplication::palette());
@@ -96,6 +96,34 @@ void dress(QWidget& window) {
     window.setProperty(kDressed, font.pointSizeF());
     window.setPalette(paletteOf(c));
     window.setStyleSheet(styleSheet(c));
+}
+
+/// Hears of the change at the application itself: a window with a palette of its own is not told.
+class Dresser : public QObject {
+public:
+    Dresser(QWidget& window, std::function<void()> after)
+        : QObject(&window), m_window(window), m_after(std::move(after)) {
+        qApp->installEventFilter(this);
+    }
+    bool eventFilter(QObject* watched, QEvent* event) override {
+        const bool changed =
+            event->type() == QEvent::ApplicationPaletteChange || event->type() == QEvent::ApplicationFontChange;
+        if (!changed || watched != qApp) return false;
+        dress(m_window);
+        if (m_after) m_after();
+        return false;
+    }
+
+private:
+    QWidget& m_window;
+    std::function<void()> m_after;
+};
+
+} // namespace
+
+void keepDressed(QWidget& window, std::function<void()> after) {
+    dress(window);
+    new Dresser(window, std::move(after));
 }
 
 void setUpStyle() { QApplication::setStyle(new PaperStyle); }

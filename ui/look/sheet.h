@@ -4,6 +4,8 @@
 
 #include <QString>
 
+#include <functional>
+
 class QWidget;
 
 namespace ui::look {
@@ -12,8 +14,9 @@ namespace ui::look {
 /// (labels), `place` (the tabs at the top).
 QString styleSheet(const Colours& c);
 
-/// Gives a window type, palette and style sheet; light or dark by the application's palette. Again after it changed.
-void dress(QWidget& window);
+/// Gives a window type, palette and style sheet, light or dark by the application's palette: now, and again whenever
+/// the system turns dark or light or its text changes size; `after` follows each time but the first.
+void keepDressed(QWidget& window, std::function<void()> after = {});
 
 /// The style that draws the same on every desktop; once, before the first window.
 void setUpStyle();

@@ -27,7 +27,7 @@ SettingsDialog::SettingsDialog(desk::Desk& desk, Dialogs& dialogs, QWidget* pare
       m_settings(new SettingsPage(desk, m_stack)),
       m_saying(new QLabel(this)) {
     setWindowTitle(tr("Settings of %1").arg(desk.session().bookTitle()));
-    look::dress(*this);
+    look::keepDressed(*this, [this] { fitLeft(); });
     m_stack->addWidget(m_settings);
     auto* down = new QVBoxLayout(this);
     auto* across = new QHBoxLayout;
@@ -123,17 +123,5 @@ void SettingsDialog::settle() {
 }
 
 /// Follows the system when it turns dark or its text larger.
-bool SettingsDialog::event(QEvent* event) {
-    const bool handled = QDialog::event(event);
-    const bool look =
-        event->type() == QEvent::ApplicationPaletteChange || event->type() == QEvent::ApplicationFontChange;
-    if (look && !m_dressing) {
-        m_dressing = true;
-        look::dress(*this);
-        fitLeft();
-        m_dressing = false;
-    }
-    return handled;
-}
 
 } // namespace ui::settings

@@ -29,9 +29,6 @@ public:
     void addPage(const QString& title, QWidget* page);
     void showPage(const QWidget* page);
 
-protected:
-    bool event(QEvent* event) override;
-
 private:
     QWidget* buildLeft();
     void fitLeft();
@@ -48,7 +45,6 @@ private:
     QStackedWidget* m_stack; ///< the settings, then the pages
     SettingsPage* m_settings;
     QLabel* m_saying;
-    bool m_dressing = false;
 };
 
 } // namespace ui::settings

@@ -53,7 +53,7 @@ MainWindow::MainWindow(const core::Clock& clock, Dialogs& dialogs)
       m_status(new StatusLine(this)) {
     setWindowTitle(tr("Yardwright"));
     resize(1440, 900);
-    look::dress(*this);
+    look::keepDressed(*this);
     m_commands = new Commands(m_top->menus(), this);
     buildFrame();
     wire(*this, *m_commands, m_dialogs);
@@ -285,13 +285,6 @@ bool MainWindow::event(QEvent* event) {
     }
     const bool handled = QMainWindow::event(event);
     if (event->type() == QEvent::LayoutRequest) look::settleMnemonics(*this); // something else is shown
-    const bool look =
-        event->type() == QEvent::ApplicationPaletteChange || event->type() == QEvent::ApplicationFontChange;
-    if (look && !m_dressing) {
-        m_dressing = true;
-        look::dress(*this);
-        m_dressing = false;
-    }
     return handled;
 }
 

@@ -91,7 +91,6 @@ private:
     people::WhoKeeps* m_whoKeeps;
     WorkPage* m_page = nullptr;
     StatusLine* m_status;
-    bool m_dressing = false;
 };
 
 } // namespace ui::window
