@@ -94,6 +94,7 @@ void dress(QWidget& window) {
     window.setFont(font);
     if (before > 0 && before != font.pointSizeF()) resizeOwnFonts(window, before, font.pointSizeF());
     window.setProperty(kDressed, font.pointSizeF());
+    window.setStyleSheet({}); // one that is taken off brings the palette from before it back
     window.setPalette(paletteOf(c));
     window.setStyleSheet(styleSheet(c));
 }
