@@ -1,5 +1,7 @@
 #include "ui/look/rule_words.h"
 
+#include "core/rules/calc/queen_mark.h"
+
 #include <QCoreApplication>
 #include <QStringList>
 
@@ -124,18 +126,20 @@ QString signsText(core::Signs signs) {
 QString coloniesText(qint64 thousandths) { return QString::number(static_cast<double>(thousandths) / 1000, 'f', 1); }
 
 QueenMark queenMark(int year) {
-    switch (year % 5) {
-    case 1:
+    using Mark = core::rules::calc::QueenMark;
+    switch (core::rules::calc::queenMarkOf(year)) {
+    case Mark::White:
         return {QColor(0xfa, 0xfa, 0xfa), RuleWords::tr("white")};
-    case 2:
+    case Mark::Yellow:
         return {QColor(0xf0, 0xd0, 0x20), RuleWords::tr("yellow")};
-    case 3:
+    case Mark::Red:
         return {QColor(0xd0, 0x30, 0x28), RuleWords::tr("red")};
-    case 4:
+    case Mark::Green:
         return {QColor(0x2c, 0x9c, 0x4c), RuleWords::tr("green")};
-    default:
-        return {QColor(0x2a, 0x6c, 0xd8), RuleWords::tr("blue")};
+    case Mark::Blue:
+        break;
     }
+    return {QColor(0x2a, 0x6c, 0xd8), RuleWords::tr("blue")};
 }
 
 } // namespace ui::look

@@ -23,7 +23,7 @@ QString signsText(core::Signs signs); ///< "chalkbrood, nosema"
 QString coloniesText(qint64 thousandths);
 
 /// A queen's colour by her year: white for years ending in 1 or 6, yellow 2 and 7, red 3 and 8, green 4 and 9, blue 5
-/// and 0 (the international order; from memory).
+/// and 0. Source of the order: core/rules/calc/queen_mark.h.
 struct QueenMark {
     QColor colour;
     QString name;

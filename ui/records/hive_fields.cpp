@@ -6,6 +6,7 @@
 #include "ui/look/words.h"
 #include "ui/records/record_form.h"
 #include "ui/start/compass.h"
+#include "ui/start/new_hives.h"
 
 #include <algorithm>
 #include <cmath>
@@ -73,8 +74,7 @@ void putHive(Values& values, const core::Colony& colony, const edit::Session& bo
 
 void readHive(const Values& values, const edit::Session& book, core::Colony& colony) {
     colony.label = form::typed(values, kLabel);
-    for (const core::BoxKind& kind : book.boxKinds())
-        if (kind.name == form::typed(values, kBox)) colony.box = kind.id;
+    if (const auto kind = start::boxNamed(book, form::typed(values, kBox))) colony.box = kind->id;
     colony.broodBoxes = form::wholeOf(values, kBroodBoxes).value_or(1);
     colony.queenBorn = form::wholeOf(values, kQueenBorn);
 }
