@@ -98,6 +98,19 @@ TEST_F(Carrying, AClickOnlyChooses) {
     EXPECT_EQ(book.history().size(), lines);
 }
 
+TEST_F(Carrying, AClickWithCtrlSelectsMoreAndLess) {
+    const auto id = [&](const char* label) { return book.idOf(QLatin1StringView(label)); };
+    QTest::mouseClick(plan(), Qt::LeftButton, {}, at("A2"));
+    QTest::mouseClick(plan(), Qt::LeftButton, Qt::ControlModifier, at("A3"));
+    EXPECT_EQ(window->desk()->selected(), (std::vector{id("A2"), id("A3")}));
+    EXPECT_EQ(plan()->selected(), window->desk()->selected());
+    EXPECT_EQ(window->desk()->chosen(), id("A3"));
+    QTest::mouseClick(plan(), Qt::LeftButton, Qt::ControlModifier, at("A3"));
+    EXPECT_EQ(window->desk()->selected(), std::vector{id("A2")});
+    QTest::mouseClick(plan(), Qt::LeftButton, {}, at("A5"));
+    EXPECT_EQ(window->desk()->selected(), std::vector{id("A5")});
+}
+
 TEST_F(Carrying, OnAnotherDayThanTodayNothingIsCarried) {
     const size_t lines = book.history().size();
     window->setPlace(ui::window::Place::MergeDay);

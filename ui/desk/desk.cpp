@@ -36,6 +36,7 @@ void Desk::readAgain() {
     if (m_yard && !m_reading.find(*m_yard)) m_yard.reset();
     if (!m_yard && !yards.empty()) m_yard = yards.front().id;
     if (m_chosen && !m_reading.find(*m_chosen)) m_chosen.reset();
+    std::erase_if(m_selected, [this](core::ColonyId colony) { return !m_reading.find(colony); });
     emit read();
 }
 
@@ -74,6 +75,7 @@ void Desk::setYard(core::YardId yard) {
         const auto at = m_reading.find(yard);
         if (!ix || !at || m_reading.factsOf(*ix).yard != *at) {
             m_chosen.reset();
+            setSelected({});
             emit chosenChanged();
         }
     }
@@ -81,7 +83,7 @@ void Desk::setYard(core::YardId yard) {
 }
 
 void Desk::choose(std::optional<core::ColonyId> colony) {
-    if (colony == m_chosen) return;
+    if (colony == m_chosen) return setSelected(colony ? std::vector{*colony} : std::vector<core::ColonyId>());
     if (colony) {
         const auto ix = m_reading.find(*colony);
         if (!ix) return;
@@ -90,8 +92,26 @@ void Desk::choose(std::optional<core::ColonyId> colony) {
         if (at.value >= 0 && m_reading.snapshot.yard(at).id != m_yard) setYard(m_reading.snapshot.yard(at).id);
     }
     m_chosen = colony;
+    setSelected(colony ? std::vector{*colony} : std::vector<core::ColonyId>());
     emit chosenChanged();
     follow();
+}
+
+void Desk::setSelected(std::vector<core::ColonyId> colonies) {
+    if (colonies == m_selected) return;
+    m_selected = std::move(colonies);
+    emit selectedChanged();
+}
+
+void Desk::select(const std::vector<core::ColonyId>& colonies, core::ColonyId lead) {
+    choose(lead);
+    if (m_chosen != lead) return;
+    const core::YardIx yard = m_reading.factsOf(*m_reading.find(lead)).yard;
+    std::vector<core::ColonyId> together;
+    for (const core::ColonyId colony : colonies)
+        if (const auto ix = m_reading.find(colony); ix && m_reading.factsOf(*ix).yard == yard)
+            together.push_back(colony);
+    setSelected(std::move(together));
 }
 
 void Desk::follow() {

@@ -30,6 +30,9 @@ public:
     bool present() const { return m_day == today(); }
     std::optional<core::YardId> yard() const { return m_yard; }
     std::optional<core::ColonyId> chosen() const { return m_chosen; }
+    /// Hives of the yard shown that something is to be done with together; the chosen one among them. Choosing one
+    /// selects it alone.
+    const std::vector<core::ColonyId>& selected() const { return m_selected; }
     /// Where merge day begins: today while counts can still be in force, else the day after the last record.
     core::Day likelyMergeDay() const;
     /// Why nothing can be changed here; empty: it can.
@@ -44,6 +47,8 @@ public:
     void setDay(core::Day day);
     void setYard(core::YardId yard);
     void choose(std::optional<core::ColonyId> colony);
+    /// `lead` is the one chosen. Those that do not stand in the lead's yard are passed over.
+    void select(const std::vector<core::ColonyId>& colonies, core::ColonyId lead);
 
     /// Carried today. What was done, or why not, comes with said().
     void carry(core::ColonyId colony, core::MmPoint to);
@@ -68,6 +73,7 @@ signals:
     void read(); ///< the reading is a new one
     void yardChanged();
     void chosenChanged();
+    void selectedChanged();
     void authorChanged();
     void said(const QString& sentence);
     void did(const QString& sentence); ///< an edit is made and saved
@@ -75,6 +81,7 @@ signals:
 
 private:
     void readAgain();
+    void setSelected(std::vector<core::ColonyId> colonies);
     /// Runs an edit; asks for a correction where the book wants one. The sentence of what was done, empty where that
     /// was nothing; nullopt: the correction was not given.
     std::optional<QString> done(
@@ -91,6 +98,7 @@ private:
     core::Day m_day;
     std::optional<core::YardId> m_yard;
     std::optional<core::ColonyId> m_chosen;
+    std::vector<core::ColonyId> m_selected;
 };
 
 } // namespace ui::desk

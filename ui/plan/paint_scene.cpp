@@ -121,6 +121,9 @@ void paintScene(QPainter& p, const Scene& scene, const Layout& layout, const Tex
     const bool far = layout.detail != Detail::Combs;
     for (size_t i : arcs)
         paintSign(p, layout.unions[i], scene.unions[i], i == shown.chosenUnion, far, texts, sprites, c);
+    for (const size_t i : shown.selected)
+        if (i != shown.chosen && i != shown.pickedUp && visible(layout.hives[i]))
+            paintFrame(p, layout.hives[i], Emphasis::Chosen, c);
     if (shown.chosen && *shown.chosen < layout.hives.size() && shown.chosen != shown.pickedUp)
         paintFrame(p, layout.hives[*shown.chosen], shown.focus ? Emphasis::ChosenWithFocus : Emphasis::Chosen, c);
     p.restore();

@@ -13,6 +13,7 @@ namespace ui::plan {
 /// How the scene is drawn just now.
 struct Shown {
     std::optional<size_t> chosen;
+    std::vector<size_t> selected;      ///< framed as well
     bool focus = false;                ///< the view has the keyboard
     std::optional<size_t> pickedUp;    ///< drawn as a ghost; its preview is drawn on top by paintPreview
     std::optional<size_t> chosenUnion; ///< drawn heavier

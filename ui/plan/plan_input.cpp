@@ -69,6 +69,16 @@ void PlanView::choose(std::optional<size_t> hive) {
     if (id && hasFocus()) emit hiveFocused(*id);
 }
 
+/// With others, or no longer.
+void PlanView::toggle(size_t hive) {
+    const core::ColonyId id = m_scene.hives[hive].colony;
+    std::vector<core::ColonyId> now = m_selected;
+    if (now.empty() && m_chosen) now.push_back(*m_chosen);
+    if (std::erase(now, id) == 0) now.push_back(id);
+    if (now.empty()) return choose(std::nullopt);
+    emit selectAsked(now, now.back());
+}
+
 void PlanView::pick(core::ColonyId colony) {
     if (const auto hive = m_scene.find(colony)) choose(hive);
 }
@@ -88,7 +98,7 @@ void PlanView::mousePressEvent(QMouseEvent* event) {
         setCursor(Qt::ClosedHandCursor);
         return;
     }
-    if (event->button() != Qt::LeftButton || pressAim(*event)) return;
+    if (event->button() != Qt::LeftButton || pressAim(*event) || pressTool(*event)) return;
     if (m_drag.carrying()) setDown(); // a burst of keys is finished by the next press
     if (const auto sign = unionAt(event->position())) return choose(m_scene.unions[*sign].host);
     const auto hive = hiveAt(event->position());
@@ -97,7 +107,9 @@ void PlanView::mousePressEvent(QMouseEvent* event) {
         m_scrollFrom = event->position();
         return;
     }
+    if (event->modifiers() & (Qt::ControlModifier | Qt::ShiftModifier)) return toggle(*hive);
     choose(hive);
+    if (m_tool) return;
     m_drag.press(m_scene.hives[*hive].colony, m_scene.hives[*hive].at, event->position());
 }
 
@@ -112,7 +124,7 @@ void PlanView::mouseMoveEvent(QMouseEvent* event) {
         return;
     }
     if (m_drag.state() == DragMachine::State::Idle) {
-        if (moveAim(*event)) return;
+        if (moveAim(*event) || moveTool(*event)) return;
         const bool over = hiveAt(event->position()) || unionAt(event->position()) || standAt(event->position());
         setCursor(over ? Qt::PointingHandCursor : Qt::ArrowCursor);
         return;
@@ -160,7 +172,7 @@ void PlanView::mouseReleaseEvent(QMouseEvent* event) {
         unsetCursor();
         return showSketch();
     }
-    if (event->button() == Qt::LeftButton) setDown();
+    if (event->button() == Qt::LeftButton && !releaseTool(*event)) setDown();
 }
 
 void PlanView::clickGround(const QMouseEvent& event) {
@@ -201,7 +213,7 @@ void PlanView::abortCarry() {
 
 void PlanView::mouseDoubleClickEvent(QMouseEvent* event) {
     const auto hive = event->button() == Qt::LeftButton ? hiveAt(event->position()) : std::nullopt;
-    if (m_aim.on()) return mousePressEvent(event); // two quick clicks are two
+    if (m_aim.on() || m_tool) return mousePressEvent(event); // two quick clicks are two
     if (hive) return emit opened(m_scene.hives[*hive].colony);
     const StandMark* stand = event->button() == Qt::LeftButton ? standAt(event->position()) : nullptr;
     if (stand) emit standOpened(stand->stand);
@@ -243,7 +255,7 @@ bool PlanView::nudgeKey(QKeyEvent* event) {
         return true;
     }
     const auto hive = chosenAt();
-    if (!hive) return true;
+    if (!hive || m_tool) return true;
     if (!m_carryBarred.isEmpty()) {
         emit said(m_carryBarred);
         return true;
@@ -256,7 +268,7 @@ bool PlanView::nudgeKey(QKeyEvent* event) {
 }
 
 void PlanView::keyPressEvent(QKeyEvent* event) {
-    if (aimKey(event) || nudgeKey(event)) return;
+    if (aimKey(event) || toolKey(event) || nudgeKey(event)) return;
     const auto hive = chosenAt();
     switch (event->key()) {
     case Qt::Key_Escape:
@@ -302,6 +314,8 @@ void PlanView::focusOutEvent(QFocusEvent* event) {
         setDown(); // what the keys asked for is made, as after a pause
     else
         abortCarry();
+    if (m_tool) m_tool->abort();
+    m_toolPressed = false;
     m_spaceHeld = false;
     m_frameStale = true;
     QWidget::focusOutEvent(event);

@@ -51,6 +51,7 @@ PlanView::~PlanView() = default;
 void PlanView::setScene(Scene scene) {
     const bool another = scene.yard != m_scene.yard;
     if (m_carry && !scene.find(m_carry->colony)) abortCarry();
+    if (m_tool && another) m_tool->abort();
     m_scene = std::move(scene);
     m_texts = std::make_unique<Texts>(m_scene, font());
     m_magnified = magnificationNow();
@@ -73,6 +74,13 @@ void PlanView::setChosen(std::optional<core::ColonyId> colony) {
     QAccessibleEvent changed(this, QAccessible::DescriptionChanged);
     QAccessible::updateAccessibility(&changed);
     if (at) bringIntoView(*at);
+}
+
+void PlanView::setSelected(std::vector<core::ColonyId> colonies) {
+    if (colonies == m_selected) return;
+    m_selected = std::move(colonies);
+    m_frameStale = true;
+    update();
 }
 
 void PlanView::fit() {
@@ -146,6 +154,8 @@ Shown PlanView::shownNow() const {
     shown.focus = hasFocus();
     shown.chosenUnion = chosenUnion();
     shown.magnified = m_magnified;
+    for (const core::ColonyId colony : m_selected)
+        if (const auto hive = m_scene.find(colony)) shown.selected.push_back(*hive);
     if (m_carry) shown.pickedUp = m_scene.find(m_carry->colony);
     return shown;
 }
@@ -172,6 +182,7 @@ void PlanView::paintEvent(QPaintEvent*) {
     p.drawPixmap(0, 0, m_frame);
     m_sketch.paint(p, m_camera, m_magnified, look::coloursOf(*this));
     if (m_carry) drawPreview(p);
+    if (m_tool) m_tool->paint(p, m_camera, look::coloursOf(*this));
 }
 
 void PlanView::drawPreview(QPainter& p) const {

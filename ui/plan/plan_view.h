@@ -6,6 +6,7 @@
 #include "ui/plan/layout.h"
 #include "ui/plan/paint_scene.h"
 #include "ui/plan/sketch.h"
+#include "ui/plan/tool.h"
 
 #include <QPixmap>
 #include <QTimer>
@@ -28,6 +29,9 @@ public:
     void setScene(Scene scene);
     const Scene& scene() const { return m_scene; }
     void setChosen(std::optional<core::ColonyId> colony);
+    /// The chosen hive and others with it; those that the scene does not have are passed over.
+    void setSelected(std::vector<core::ColonyId> colonies);
+    const std::vector<core::ColonyId>& selected() const { return m_selected; }
     /// Empty: hives may be carried. Else why not, said when it is tried.
     void setCarryBarred(const QString& why) { m_carryBarred = why; }
     /// Said in the middle of an empty drawing.
@@ -37,6 +41,9 @@ public:
     const Sketch& sketch() const { return m_sketch.sketch(); }
     /// While it is on, mouse and keys of the bare ground are its own.
     Aim& aim() { return m_aim; }
+    /// nullptr: the hand that carries hives. What the one before had under way is given up.
+    void setTool(Tool* tool);
+    Tool* tool() const { return m_tool; }
 
     const Camera& camera() const { return m_camera; }
     bool carrying() const { return m_drag.carrying(); }
@@ -53,6 +60,8 @@ public slots:
 
 signals:
     void chosen(std::optional<core::ColonyId> colony);
+    /// Several, by hand; `lead`, the chosen one, is among them. (Of one alone chosen() tells.)
+    void selectAsked(const std::vector<core::ColonyId>& colonies, core::ColonyId lead);
     void opened(core::ColonyId colony);
     void carryAsked(core::ColonyId colony, core::MmPoint to);
     void droppedOn(core::ColonyId carried, core::ColonyId onto);
@@ -85,6 +94,12 @@ private:
     std::optional<size_t> chosenAt() const;
     std::optional<size_t> chosenUnion() const;
     void choose(std::optional<size_t> hive);
+    void toggle(size_t hive);
+    Touch touchAt(const QPointF& viewPixel, Qt::KeyboardModifiers modifiers) const;
+    bool pressTool(const QMouseEvent& event);
+    bool moveTool(const QMouseEvent& event);
+    bool releaseTool(const QMouseEvent& event);
+    bool toolKey(QKeyEvent* event);
     void zoomAt(double factor, const QPointF& at);
     void scroll(const QPointF& pixels);
     void bringIntoView(size_t hive);
@@ -117,6 +132,9 @@ private:
     double m_magnified = 1;
     bool m_fitted = true; ///< all is shown, and stays so when the window grows
     std::optional<core::ColonyId> m_chosen;
+    std::vector<core::ColonyId> m_selected;
+    Tool* m_tool = nullptr;
+    bool m_toolPressed = false;
     Sprites m_sprites;
     QPixmap m_frame;
     bool m_frameStale = true;

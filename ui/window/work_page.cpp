@@ -101,6 +101,9 @@ bool WorkPage::event(QEvent* event) {
 
 void WorkPage::connectPlan() {
     connect(m_plan, &plan::PlanView::chosen, this, [this](auto colony) { m_desk.choose(colony); });
+    connect(m_plan, &plan::PlanView::selectAsked, this,
+            [this](const auto& colonies, core::ColonyId lead) { m_desk.select(colonies, lead); });
+    connect(&m_desk, &desk::Desk::selectedChanged, this, [this] { m_plan->setSelected(m_desk.selected()); });
     connect(m_plan, &plan::PlanView::opened, this, &WorkPage::openCard);
     connect(m_plan, &plan::PlanView::carryAsked, this,
             [this](core::ColonyId colony, core::MmPoint to) { guarded(m_dialogs, [&] { m_desk.carry(colony, to); }); });
