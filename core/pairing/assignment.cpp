@@ -1,5 +1,7 @@
 #include "core/pairing/assignment.h"
 
+#include "core/pairing/proof.h"
+
 #include <lemon/network_simplex.h>
 #include <lemon/smart_graph.h>
 
@@ -104,6 +106,7 @@ Assignment assignGuests(int guests, int hosts, int perHost, const std::vector<Of
         ++answer.placed;
     }
     readDuals(simplex, flow, answer);
+    assert(flawOf(perHost, offers, answer).empty());
     return answer;
 }
 

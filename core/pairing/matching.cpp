@@ -1,6 +1,7 @@
 #include "core/pairing/matching.h"
 
 #include "core/pairing/component.h"
+#include "core/pairing/proof.h"
 
 #include <algorithm>
 #include <cassert>
@@ -185,6 +186,7 @@ Matching maxWeightMatchingAtMost(int nodes, const std::vector<Edge>& edges, int 
         limit(components, std::move(free), most, whole);
     }
     whole.weight = weightOf(whole.mate, edges);
+    assert(flawOf(nodes, edges, most, whole).empty());
     return whole;
 }
 

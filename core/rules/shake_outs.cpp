@@ -1,8 +1,10 @@
 #include "core/rules/shake_outs.h"
 
 #include "core/pairing/assignment.h"
+#include "core/pairing/proof.h"
 
 #include <algorithm>
+#include <cassert>
 
 namespace core::rules {
 
@@ -57,17 +59,34 @@ std::int64_t worth(const DayView& view, ColonyIx guest, const Host& host) {
     return view.value(host.strength + more) - view.value(host.strength) - carry - (host.ofUnion ? kUnionDisturbed : 0);
 }
 
-/// A guest never needs more hosts than there are guests: of so many of its best, the others leave one free.
-void addOffers(const DayView& view, const YardShakeOuts& yard, int guest, std::vector<pairing::Offer>& offers) {
-    std::vector<pairing::Offer> mine;
+std::vector<pairing::Offer> offersOf(const DayView& view, const YardShakeOuts& yard, int guest) {
+    std::vector<pairing::Offer> out;
     const ColonyIx colony = yard.guests[static_cast<size_t>(guest)];
     for (size_t h = 0; h < yard.hosts.size(); ++h)
-        mine.push_back({guest, static_cast<int>(h), worth(view, colony, yard.hosts[h])});
+        out.push_back({guest, static_cast<int>(h), worth(view, colony, yard.hosts[h])});
+    return out;
+}
+
+/// A guest never needs more hosts than there are guests: of so many of its best, the others leave one free.
+void addOffers(const DayView& view, const YardShakeOuts& yard, int guest, std::vector<pairing::Offer>& offers) {
+    std::vector<pairing::Offer> mine = offersOf(view, yard, guest);
     const auto enough = static_cast<std::ptrdiff_t>(std::min(mine.size(), yard.guests.size()));
     std::partial_sort(mine.begin(), mine.begin() + enough, mine.end(), [](const auto& a, const auto& b) {
         return a.value != b.value ? a.value > b.value : a.host < b.host;
     });
     offers.insert(offers.end(), mine.begin(), mine.begin() + enough);
+}
+
+/// The best of all that could be offered, not only of what was.
+[[maybe_unused]] bool isProvedBest(const DayView& view, const YardShakeOuts& yard,
+                                   const pairing::Assignment& assigned) {
+    std::vector<pairing::Offer> offers;
+    for (int g = 0; g < static_cast<int>(yard.guests.size()); ++g) {
+        const auto more = offersOf(view, yard, g);
+        offers.insert(offers.end(), more.begin(), more.end());
+    }
+    const int perHost = view.s.settings.shakePerHost;
+    return perHost == 0 || pairing::flawOf(perHost, offers, assigned).empty();
 }
 
 void assignYard(const DayView& view, const YardShakeOuts& yard, std::vector<ChosenShakeOut>& out) {
@@ -77,6 +96,7 @@ void assignYard(const DayView& view, const YardShakeOuts& yard, std::vector<Chos
     for (int g = 0; g < guests; ++g) addOffers(view, yard, g, offers);
     const pairing::Assignment assigned =
         pairing::assignGuests(guests, static_cast<int>(yard.hosts.size()), view.s.settings.shakePerHost, offers);
+    assert(isProvedBest(view, yard, assigned));
     for (size_t g = 0; g < yard.guests.size(); ++g) {
         if (assigned.host[g] < 0) continue;
         const Host& host = yard.hosts[static_cast<size_t>(assigned.host[g])];

@@ -16,6 +16,7 @@ using core::pairing::kMaxOffer;
 using core::pairing::Offer;
 using tests::pairing::expectProved;
 using tests::pairing::pick;
+using tests::pairing::randomOffers;
 
 /// (guests placed, sum of values), the greatest in this order, by trying all.
 std::pair<int, std::int64_t> tryAll(int guest, int guests, const std::vector<Offer>& offers, std::vector<int>& room) {
@@ -34,26 +35,6 @@ std::pair<int, std::int64_t> tryAll(int guest, int guests, const std::vector<Off
         best = std::max(best, {rest.first + 1, rest.second + offer.value});
     }
     return best;
-}
-
-std::vector<Offer> randomOffers(std::mt19937& random, int guests, int hosts) {
-    const int density = pick(random, 10, 100);
-    const int high = pick(random, 0, 1) ? 2 : 500;
-    std::vector<Offer> offers;
-    for (int guest = 0; guest < guests; ++guest) {
-        for (int host = 0; host < hosts; ++host) {
-            if (pick(random, 1, 100) <= density) {
-                offers.push_back({guest, host, pick(random, -high, high)});
-            }
-            if (pick(random, 1, 20) == 1) {
-                offers.push_back({guest, host, pick(random, -high, high)});
-            }
-        }
-    }
-    for (std::size_t left = offers.size(); left > 1; --left) {
-        std::swap(offers[left - 1], offers[random() % left]);
-    }
-    return offers;
 }
 
 TEST(Assignment, NobodyToPlace) {

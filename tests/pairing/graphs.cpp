@@ -74,6 +74,26 @@ Graph yardGraph(unsigned seed, int nodes) {
     return graph;
 }
 
+std::vector<core::pairing::Offer> randomOffers(std::mt19937& random, int guests, int hosts) {
+    const int density = pick(random, 10, 100);
+    const int high = pick(random, 0, 1) ? 2 : 500;
+    std::vector<core::pairing::Offer> offers;
+    for (int guest = 0; guest < guests; ++guest) {
+        for (int host = 0; host < hosts; ++host) {
+            if (pick(random, 1, 100) <= density) {
+                offers.push_back({guest, host, pick(random, -high, high)});
+            }
+            if (pick(random, 1, 20) == 1) {
+                offers.push_back({guest, host, pick(random, -high, high)});
+            }
+        }
+    }
+    for (std::size_t left = offers.size(); left > 1; --left) {
+        std::swap(offers[left - 1], offers[random() % left]);
+    }
+    return offers;
+}
+
 std::vector<std::int64_t> greatestSums(const Graph& graph) {
     constexpr std::int64_t kNone = std::numeric_limits<std::int64_t>::min() / 2;
     const auto n = static_cast<std::size_t>(graph.nodes);

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/pairing/assignment.h"
 #include "core/pairing/matching.h"
 
 #include <cstdint>
@@ -28,6 +29,9 @@ Graph circleGraph(unsigned seed, int circles);
 
 /// Two hives of a yard may be joined the better the nearer they stand: each with each, in metres.
 Graph yardGraph(unsigned seed, int nodes);
+
+/// Offers of any sign to some or to most hosts, some of them twice.
+std::vector<core::pairing::Offer> randomOffers(std::mt19937& random, int guests, int hosts);
 
 /// By number of edges k, the greatest sum of exactly k edges that share no node, found by trying all; as far as k
 /// exist.
