@@ -23,5 +23,6 @@ using ResultId = Id<struct ResultTag>;
 using TreatmentId = Id<struct TreatmentTag>;
 using LineageId = Id<struct LineageTag>;
 using PersonId = Id<struct PersonTag>;
+using FixedThingId = Id<struct FixedThingTag>;
 
 } // namespace core

@@ -122,11 +122,16 @@ constexpr FieldKind kSetting[] = {{QT_TRANSLATE_NOOP("History", "Setting"), Cell
 constexpr FieldKind kPerson[] = {{QT_TRANSLATE_NOOP("History", "Name"), CellKind::Text},
                                  kKey,
                                  {QT_TRANSLATE_NOOP("History", "Offered"), CellKind::YesNo}};
+constexpr FieldKind kFixedThing[] = {{QT_TRANSLATE_NOOP("History", "Yard"), CellKind::Yard},
+                                     {QT_TRANSLATE_NOOP("History", "What"), CellKind::Word},
+                                     {QT_TRANSLATE_NOOP("History", "Name"), CellKind::Text},
+                                     {QT_TRANSLATE_NOOP("History", "Points"), CellKind::Points},
+                                     {QT_TRANSLATE_NOOP("History", "Radius"), CellKind::Metres}};
 
 /// In the order of enum Table.
 constexpr std::array<std::span<const FieldKind>, kTableCount> kFields = {
-    kYard,     kStand,  kBoxKind,   kColony,  kPlacement, kVisit,   kVisitSign,
-    kTransfer, kResult, kTreatment, kLineage, kKit,       kSetting, kPerson};
+    kYard,   kStand,     kBoxKind, kColony, kPlacement, kVisit,  kVisitSign, kTransfer,
+    kResult, kTreatment, kLineage, kKit,    kSetting,   kPerson, kFixedThing};
 
 constexpr std::array<std::pair<const char*, const char*>, kTableCount> kRecords = {{
     {QT_TRANSLATE_NOOP("History", "%1 yard"), QT_TRANSLATE_NOOP("History", "%1 yards")},
@@ -144,6 +149,7 @@ constexpr std::array<std::pair<const char*, const char*>, kTableCount> kRecords 
     {QT_TRANSLATE_NOOP("History", "%1 count of kit"), QT_TRANSLATE_NOOP("History", "%1 counts of kit")},
     {QT_TRANSLATE_NOOP("History", "%1 setting"), QT_TRANSLATE_NOOP("History", "%1 settings")},
     {QT_TRANSLATE_NOOP("History", "%1 person"), QT_TRANSLATE_NOOP("History", "%1 people")},
+    {QT_TRANSLATE_NOOP("History", "%1 fixed thing"), QT_TRANSLATE_NOOP("History", "%1 fixed things")},
 }};
 
 constexpr std::array<std::pair<const char*, const char*>, 5> kWords = {{

@@ -17,6 +17,7 @@ enum class CellKind {
     Kilograms,   ///< hundredths
     Metres,      ///< of millimetres
     Millimetres, ///< as they are
+    Points,      ///< of a drawn shape, in metres
     Degrees,
     YesNo,
     Word, ///< a word of the store

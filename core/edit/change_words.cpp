@@ -1,6 +1,7 @@
 #include "core/edit/change_words.h"
 
 #include "core/edit/change_fields.h"
+#include "core/model/fixed_shape.h"
 #include "core/model/row_codec.h"
 #include "core/model/setting_table.h"
 
@@ -27,6 +28,19 @@ std::optional<Day> dayIn(Table table, const Row& row) {
         return text ? parseIsoDay(*text) : std::nullopt;
     }
     return std::nullopt;
+}
+
+/// In metres; the first few of many.
+QString shapeText(const QString& stored) {
+    constexpr size_t kShown = 6;
+    const auto points = parsePoints(stored);
+    if (!points) return stored;
+    QStringList texts;
+    for (size_t i = 0; i < points->size() && i < kShown; ++i)
+        texts << metresText(Millimetres{points->at(i).x}) + QStringLiteral(", ") +
+                     metresText(Millimetres{points->at(i).y});
+    if (points->size() > kShown) texts << History::tr("… %1 points").arg(points->size());
+    return History::tr("%1 (m east, m north)").arg(texts.join(QStringLiteral("; ")));
 }
 
 QString numberText(double value) { return QString::number(value, 'g', 12); }
@@ -92,7 +106,10 @@ private:
     }
 
     QString cellText(CellKind kind, const Value& value) const {
-        if (const auto* text = std::get_if<QString>(&value)) return kind == CellKind::Word ? wordText(*text) : *text;
+        if (const auto* text = std::get_if<QString>(&value)) {
+            if (kind == CellKind::Points) return shapeText(*text);
+            return kind == CellKind::Word ? wordText(*text) : *text;
+        }
         if (const auto* real = std::get_if<double>(&value))
             return kind == CellKind::Degrees ? History::tr("%1°").arg(numberText(*real)) : numberText(*real);
         const auto* n = std::get_if<qint64>(&value);
@@ -121,6 +138,12 @@ private:
         const auto p = row<Placement>();
         return (p.first ? History::tr("First place of %1, from %2") : History::tr("Place of %1 from %2"))
             .arg(m_names.colony(p.colony, p.since), isoText(p.since));
+    }
+    QString fixedWhat() const {
+        const auto f = row<FixedThing>();
+        const QString kind = wordText(word(f.kind));
+        return f.name.isEmpty() ? History::tr("In the drawing of %1: %2").arg(m_names.yard(f.yard), kind)
+                                : History::tr("In the drawing of %1: %3 (%2)").arg(m_names.yard(f.yard), kind, f.name);
     }
     QString lineageWhat() const {
         const auto l = row<Lineage>();
@@ -181,6 +204,8 @@ private:
             return History::tr("Setting %1").arg(std::get<QString>(m_row->at(0)));
         case Table::Person:
             return History::tr("%1, of the people of the book").arg(row<Person>().name);
+        case Table::FixedThing:
+            return fixedWhat();
         default:
             return recordWhat();
         }

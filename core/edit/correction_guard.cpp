@@ -139,6 +139,7 @@ bool rowMatters(const RowChange& change, bool placementsToo) {
     case Table::Kit:
     case Table::Setting:
     case Table::Person:
+    case Table::FixedThing:
         return false;
     }
     return true;
@@ -151,6 +152,7 @@ bool rangeMatters(const BulkDelete& range) {
     case Table::BoxKind:
     case Table::Kit:
     case Table::Person:
+    case Table::FixedThing:
     case Table::Stand:
     case Table::Visit: // as for a single visit
         return false;

@@ -86,6 +86,11 @@ ChangeSet takeBackYard(const EditContext& c, YardId id) {
     c.each<Kit>([&](const Kit& kit) {
         if (kit.yard == id) refuse(Edits::tr("Kit is counted in %1.").arg(yard.name));
     });
+    c.each<FixedThing>([&](const FixedThing& thing) {
+        if (thing.yard == id)
+            refuse(Edits::tr("The drawing of %1 shows a thing of its own (%2); take that back first.")
+                       .arg(yard.name, word(thing.kind)));
+    });
     return {Edits::tr("Took back yard %1").arg(yard.name), {deleted(yard)}, {}, {}, {}};
 }
 

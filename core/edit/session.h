@@ -82,7 +82,8 @@ public:
     std::vector<Person> people() const; ///< who keep the book, those not active any more too; natural order
     QString bookTitle() const;          ///< the file's name without its extension
     std::optional<Yard> yard(YardId id) const;
-    std::vector<Stand> standsOf(YardId id) const; ///< removed ones too, natural order
+    std::vector<Stand> standsOf(YardId id) const;           ///< removed ones too, natural order
+    std::vector<FixedThing> fixedThingsOf(YardId id) const; ///< in the order they were drawn
     std::optional<Colony> colony(ColonyId id) const;
     std::vector<Placement> placementsOf(ColonyId id) const; ///< in time order
     std::vector<Lineage> lineageOf(ColonyId id) const;      ///< on either side, by day

@@ -62,6 +62,8 @@ std::vector<BoxKind> Session::boxKinds() const { return store::boxKinds(*d->db);
 
 Settings Session::settings() const { return store::settings(*d->db); }
 
+std::vector<FixedThing> Session::fixedThingsOf(YardId id) const { return store::fixedThingsOf(*d->db, id); }
+
 std::vector<Person> Session::people() const { return store::people(*d->db); }
 
 QString Session::bookTitle() const { return QFileInfo(path()).completeBaseName(); }

@@ -3,11 +3,13 @@
 #include "core/edit/change_writer.h"
 #include "core/edit/edit_checks.h"
 #include "core/edit/store_context.h"
+#include "core/edit/survey.h"
 #include "core/store/invariants.h"
 #include "core/store/row_links.h"
 #include "core/store/row_store.h"
 
 #include <algorithm>
+#include <map>
 
 namespace core::edit {
 
@@ -127,6 +129,17 @@ Standing standingOf(const store::Database& db, qint64 seq) {
     return {std::move(latest), done->sentence, {}};
 }
 
+/// Stands put back where they were drawn before: another may have come there since.
+void needStandsApart(const EditContext& c, const ChangeSet& change) {
+    std::map<YardId, std::vector<Stand>> was;
+    for (const RowChange& row : change.rows) {
+        if (row.table != Table::Stand || !row.before || !row.after) continue;
+        const auto before = fromRow<Stand>(row.id, *row.before);
+        if (before.at != fromRow<Stand>(row.id, *row.after).at) was[before.yard].push_back(before);
+    }
+    for (const auto& [yard, stands] : was) needApart(c, yard, stands);
+}
+
 } // namespace
 
 ChangeSet takeBackOf(const store::Database& db, qint64 seq) {
@@ -146,6 +159,7 @@ void needSoundBook(const store::Database& db, const ChangeSet& change, Day today
     for (const BulkDelete& range : change.gone) tables.insert(range.table);
     if (const auto broken = store::firstBroken(db, tables)) refuse(*broken);
     const StoreContext c(db, today);
+    needStandsApart(c, change);
     for (const RowChange& row : change.rows) {
         if (row.table != Table::Placement || !row.after) continue;
         const auto placement = fromRow<Placement>(row.id, *row.after);

@@ -64,6 +64,20 @@ Rows personRows(const EditContext& c) {
     return rows;
 }
 
+/// By yard, then in the order they were drawn; points as "x y" in metres, joined by "; ".
+Rows fixedRows(const EditContext& c, const ExportNames& names) {
+    const auto point = [](MmPoint p) { return metresText(Millimetres{p.x}) + u' ' + metresText(Millimetres{p.y}); };
+    Rows rows;
+    c.each<FixedThing>([&](const FixedThing& thing) {
+        QStringList points;
+        for (const MmPoint p : thing.points) points << point(p);
+        rows.push_back({names.yard(thing.yard), word(thing.kind), thing.name, points.join(QStringLiteral("; ")),
+                        cellText(thing.radius)});
+    });
+    std::ranges::stable_sort(rows, NaturalLess(), [](const QStringList& row) { return row.front(); });
+    return rows;
+}
+
 } // namespace
 
 void exportMore(const EditContext& c, const ExportNames& names, const QString& dir,
@@ -78,6 +92,7 @@ void exportMore(const EditContext& c, const ExportNames& names, const QString& d
     add("stands.csv", QStringLiteral("yard stand x_m y_m removed").split(u' '), standRows(c, names));
     add("notes.csv", QStringLiteral("colony since note").split(u' '), noteRows(names));
     add("closed_yards.csv", {QStringLiteral("yard")}, closedRows(names));
+    add("fixed_things.csv", QStringLiteral("yard kind name points_m radius_m").split(u' '), fixedRows(c, names));
     add("people.csv", QStringLiteral("name active").split(u' '), personRows(c));
 }
 

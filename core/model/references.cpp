@@ -12,7 +12,7 @@ constexpr Reference kReferences[] = {
     {Table::Transfer, 1, Table::Colony}, {Table::Transfer, 2, Table::Colony},  {Table::Result, 0, Table::Colony},
     {Table::Result, 1, Table::Yard},     {Table::Treatment, 0, Table::Colony}, {Table::Treatment, 1, Table::Yard},
     {Table::Lineage, 2, Table::Colony},  {Table::Lineage, 3, Table::Colony},   {Table::Kit, 0, Table::Yard},
-    {Table::Kit, 3, Table::Colony},
+    {Table::Kit, 3, Table::Colony},      {Table::FixedThing, 0, Table::Yard},
 };
 
 constexpr std::array<size_t, 1> kFirst = {0};

@@ -24,9 +24,10 @@ enum class Table {
     Lineage,
     Kit,
     Setting,
-    Person
+    Person,
+    FixedThing
 };
-constexpr int kTableCount = 14;
+constexpr int kTableCount = 15;
 
 /// One stored cell: NULL, integer, real or text.
 using Value = std::variant<std::monostate, qint64, double, QString>;

@@ -2,6 +2,7 @@
 
 #include "core/base/error.h"
 #include "core/base/natural_order.h"
+#include "core/model/fixed_shape.h"
 
 namespace core {
 
@@ -15,6 +16,7 @@ Value cell(Day day) { return isoText(day); }
 Value cell(Quarters q) { return qint64(q.value); }
 Value cell(Decagrams w) { return qint64(w.value); }
 Value cell(Millimetres mm) { return qint64(mm.value); }
+Value cell(const std::vector<MmPoint>& points) { return pointsText(points); }
 template <class Tag> Value cell(Id<Tag> id) { return id.value; }
 template <class E>
 requires std::is_enum_v<E> Value cell(E value) { return word(value); }
@@ -36,6 +38,11 @@ public:
     void take(Quarters& to) { to.value = narrow(number()); }
     void take(Decagrams& to) { to.value = narrow(number()); }
     void take(Millimetres& to) { to.value = narrow(number()); }
+    void take(std::vector<MmPoint>& to) {
+        auto points = parsePoints(text());
+        if (!points) fail();
+        to = *std::move(points);
+    }
     template <class Tag> void take(Id<Tag>& to) { to.value = number(); }
     template <class E>
     requires std::is_enum_v<E>
@@ -249,6 +256,14 @@ template <> Person fromRow<Person>(qint64 id, const Row& row) {
     r.skip();
     r.take(p.active);
     return p;
+}
+
+Row toRow(const FixedThing& f) { return cells(f.yard, f.kind, f.name, f.points, f.radius); }
+
+template <> FixedThing fromRow<FixedThing>(qint64 id, const Row& row) {
+    FixedThing f;
+    readerOf(f, id, row).takeAll(f.yard, f.kind, f.name, f.points, f.radius);
+    return f;
 }
 
 } // namespace core

@@ -20,6 +20,7 @@ Row toRow(const Treatment&);
 Row toRow(const Lineage&);
 Row toRow(const Kit&);
 Row toRow(const Person&);
+Row toRow(const FixedThing&);
 
 /// Throws Error(Book) when a cell is not what the column holds.
 template <class T> T fromRow(qint64 id, const Row& row);
@@ -35,6 +36,7 @@ template <> Treatment fromRow<Treatment>(qint64 id, const Row& row);
 template <> Lineage fromRow<Lineage>(qint64 id, const Row& row);
 template <> Kit fromRow<Kit>(qint64 id, const Row& row);
 template <> Person fromRow<Person>(qint64 id, const Row& row);
+template <> FixedThing fromRow<FixedThing>(qint64 id, const Row& row);
 
 template <class T> constexpr Table tableOf();
 template <> constexpr Table tableOf<Yard>() { return Table::Yard; }
@@ -49,5 +51,6 @@ template <> constexpr Table tableOf<Treatment>() { return Table::Treatment; }
 template <> constexpr Table tableOf<Lineage>() { return Table::Lineage; }
 template <> constexpr Table tableOf<Kit>() { return Table::Kit; }
 template <> constexpr Table tableOf<Person>() { return Table::Person; }
+template <> constexpr Table tableOf<FixedThing>() { return Table::FixedThing; }
 
 } // namespace core

@@ -64,6 +64,7 @@ constexpr const char* kLineage[] = {"day", "how", "colony", "into_colony", "by_w
 constexpr const char* kKit[] = {"yard", "part", "state", "colony", "count"};
 constexpr const char* kSetting[] = {"name", "value"};
 constexpr const char* kPerson[] = {"name", "key", "active"};
+constexpr const char* kFixedThing[] = {"yard", "kind", "name", "points", "radius_mm"};
 
 struct TableInfo {
     const char* name;
@@ -84,7 +85,8 @@ constexpr std::array<TableInfo, kTableCount> kTables{{{"yard", kYard},
                                                       {"lineage", kLineage},
                                                       {"kit", kKit},
                                                       {"setting", kSetting},
-                                                      {"person", kPerson}}};
+                                                      {"person", kPerson},
+                                                      {"fixed_thing", kFixedThing}}};
 
 } // namespace
 

@@ -8,6 +8,7 @@
 #include <QString>
 
 #include <optional>
+#include <vector>
 
 // The rows of the book, one plain struct a table. Not recorded: std::nullopt, or an empty text. Never zero.
 
@@ -180,6 +181,18 @@ struct Person {
     QString name;
     bool active = true; ///< offered
     friend bool operator==(const Person&, const Person&) = default;
+};
+
+/// What stands or runs in a yard besides its hives: for the drawing alone, no rule reads it.
+struct FixedThing {
+    FixedThingId id;
+    YardId yard;
+    FixedKind kind = FixedKind::Hedge;
+    QString name; ///< shown beside it; empty: the word of its kind
+    /// Fence, hedge, track: the run, 2 to 200 points. Water: the edge, 3 to 200. Shed: four corners in turn. Tree: one.
+    std::vector<MmPoint> points;
+    std::optional<Millimetres> radius; ///< of a tree's crown, 100..50000; only a tree's
+    friend bool operator==(const FixedThing&, const FixedThing&) = default;
 };
 
 } // namespace core

@@ -11,6 +11,7 @@ constexpr const char* kDiseases[] = {"afb", "efb"};
 constexpr const char* kVerdicts[] = {"positive", "negative", "release", "order"};
 constexpr const char* kMethods[] = {"laboratory", "inspector", "field"};
 constexpr const char* kHows[] = {"united", "shaken-out", "divided"};
+constexpr const char* kFixed[] = {"fence", "hedge", "shed", "water", "track", "tree"};
 constexpr const char* kSigns[] = {"afb", "efb", "brood-doubt", "chalkbrood", "sacbrood", "nosema", "deformed-wings"};
 
 } // namespace
@@ -22,6 +23,7 @@ template <> std::span<const char* const> wordsOf<Disease>() { return kDiseases; 
 template <> std::span<const char* const> wordsOf<Verdict>() { return kVerdicts; }
 template <> std::span<const char* const> wordsOf<Method>() { return kMethods; }
 template <> std::span<const char* const> wordsOf<LineageHow>() { return kHows; }
+template <> std::span<const char* const> wordsOf<FixedKind>() { return kFixed; }
 template <> std::span<const char* const> wordsOf<Sign>() { return kSigns; }
 
 } // namespace core

@@ -16,6 +16,7 @@ enum class Disease { Afb, Efb };
 enum class Verdict { Positive, Negative, Release, Order };
 enum class Method { Laboratory, Inspector, Field };
 enum class LineageHow { United, ShakenOut, Divided };
+enum class FixedKind { Fence, Hedge, Shed, Water, Track, Tree };
 enum class Sign { Afb, Efb, BroodDoubt, Chalkbrood, Sacbrood, Nosema, DeformedWings };
 
 /// The words of files and of the store for an enum, in enum order ("drone-layer"). Never translated.
@@ -27,6 +28,7 @@ template <> std::span<const char* const> wordsOf<Disease>();
 template <> std::span<const char* const> wordsOf<Verdict>();
 template <> std::span<const char* const> wordsOf<Method>();
 template <> std::span<const char* const> wordsOf<LineageHow>();
+template <> std::span<const char* const> wordsOf<FixedKind>();
 template <> std::span<const char* const> wordsOf<Sign>();
 
 template <class E> QString word(E value) { return QString::fromLatin1(wordsOf<E>()[static_cast<size_t>(value)]); }

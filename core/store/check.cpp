@@ -1,6 +1,8 @@
 #include "core/store/check.h"
 
 #include "core/base/natural_order.h"
+#include "core/model/fixed_shape.h"
+#include "core/model/row_codec.h"
 #include "core/model/setting_table.h"
 #include "core/store/invariants.h"
 
@@ -73,6 +75,19 @@ void checkSettings(const Database& db, std::vector<QString>& all) {
                              .arg(row.text(0), row.text(1)));
 }
 
+/// What the schema cannot say of a shape.
+void checkFixedThings(const Database& db, std::vector<QString>& all) {
+    Problems problems(all, "fixed-thing");
+    Statement row = db.prepare("SELECT f.id, f.kind, f.points, y.name FROM fixed_thing f JOIN yard y ON y.id = f.yard");
+    while (row.step()) {
+        const auto kind = fromWord<FixedKind>(row.text(1));
+        const auto points = parsePoints(row.text(2));
+        if (!kind || !points || pointsText(*points) != row.text(2) || shapeProblem(*kind, *points))
+            problems.add(QStringLiteral("A thing in the drawing of %2 has no shape that is drawn: %1, number %3.")
+                             .arg(row.text(1), row.text(3), row.text(0)));
+    }
+}
+
 } // namespace
 
 std::vector<QString> checkBook(const Database& db) {
@@ -84,6 +99,7 @@ std::vector<QString> checkBook(const Database& db) {
     for (const Invariant& invariant : invariants()) checkInvariant(db, invariant, problems);
     checkKeys(db, problems);
     checkSettings(db, problems);
+    checkFixedThings(db, problems);
     return problems;
 }
 

@@ -16,7 +16,8 @@ namespace core::store {
 
 namespace {
 
-constexpr const char* kFiles[] = {":/migrations/0001_book.sql", ":/migrations/0002_people.sql"};
+constexpr const char* kFiles[] = {":/migrations/0001_book.sql", ":/migrations/0002_people.sql",
+                                  ":/migrations/0003_fixed_things.sql"};
 
 std::vector<Migration> readMigrations() {
     registerMigrations();

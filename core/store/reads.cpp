@@ -127,6 +127,10 @@ std::vector<BoxKind> boxKinds(const Database& db) { return byName(all<BoxKind>(s
 
 std::vector<Person> people(const Database& db) { return byName(all<Person>(select<Person>(db, ""))); }
 
+std::vector<FixedThing> fixedThingsOf(const Database& db, YardId yard) {
+    return ofOne<FixedThing>(db, "WHERE yard = ? ORDER BY id", yard);
+}
+
 std::vector<Stand> standsOf(const Database& db, YardId yard) {
     return byName(ofOne<Stand>(db, "WHERE yard = ?", yard));
 }

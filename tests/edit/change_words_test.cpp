@@ -97,6 +97,11 @@ TEST(ChangeWords, NameEachKindOfRecord) {
     EXPECT_EQ(what(added(Kit{1, YardId{1}, QStringLiteral("lid"), QStringLiteral("to-clean"), {}, 3})),
               "Kit of North: lid");
     EXPECT_EQ(what(added(Person{{1}, QStringLiteral("Ana"), true})), "Ana, of the people of the book");
+    EXPECT_EQ(what(added(FixedThing{{1}, {1}, FixedKind::Water, {}, {{0, 0}, {1, 0}, {0, 1}}, {}})),
+              "In the drawing of North: water");
+    EXPECT_EQ(
+        what(added(FixedThing{{1}, {1}, FixedKind::Tree, QStringLiteral("the lime"), {{0, 0}}, Millimetres{900}})),
+        "In the drawing of North: the lime (tree)");
     BoxKind kind;
     kind.name = QStringLiteral("nuc-5");
     EXPECT_EQ(what(added(kind)), "Box kind nuc-5");
@@ -126,6 +131,16 @@ TEST(ChangeWords, TellASettingWithoutARowAsItsDefault) {
               "Setting gain.min\nValue: 50 (the default) → 75");
     EXPECT_EQ(told({Table::Setting, 1, Row{QStringLiteral("gain.min"), QStringLiteral("75")}, std::nullopt}),
               "Setting gain.min\nValue: 75 → 50 (the default)");
+}
+
+TEST(ChangeWords, TellAShapeInMetresAndCutALongOne) {
+    FixedThing hedge{{1}, {1}, FixedKind::Hedge, {}, {{0, 0}, {12500, -250}}, {}};
+    FixedThing longer = hedge;
+    for (int i = 0; i < 6; ++i) longer.points.push_back({20'000, 1000 * i});
+    EXPECT_EQ(told(changed(hedge, longer)),
+              "In the drawing of North: hedge\n"
+              "Points: 0, 0; 12.5, -0.25 (m east, m north) → 0, 0; 12.5, -0.25; 20, 0; 20, 1; 20, 2; 20, 3; … 8 points "
+              "(m east, m north)");
 }
 
 TEST(ChangeWords, CountRanges) {

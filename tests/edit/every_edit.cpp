@@ -1,5 +1,7 @@
 #include "tests/edit/every_edit.h"
 
+#include "core/model/fixed_shape.h"
+
 namespace tests::edit {
 
 namespace {
@@ -21,7 +23,8 @@ ColonyId EveryEdit::colony(const EditContext& c) {
 }
 
 std::pair<std::string, ChangeSet> EveryEdit::next(const EditContext& c) {
-    const int dice = upTo(9);
+    const int dice = upTo(10);
+    if (dice > 9) return surveyed(c);
     if (dice < 5) return made(c);
     return dice < 7 ? changed(c) : takenBack(c);
 }
@@ -273,6 +276,46 @@ std::pair<std::string, ChangeSet> EveryEdit::takenBack(const EditContext& c) {
                        : std::pair("takeBackBoxKind", takeBackBoxKind(c, BoxKindId{5 + upTo(2)}));
     default:
         return {"takeBackStand", takeBackStand(c, StandId{id})};
+    }
+}
+
+FixedThing EveryEdit::thing() {
+    FixedThing t;
+    t.yard = YardId{1 + upTo(1)};
+    t.kind = static_cast<FixedKind>(upTo(5));
+    if (upTo(1)) t.name = QStringLiteral("thing %1").arg(upTo(3));
+    for (int i = 0; i < leastPoints(t.kind); ++i) t.points.push_back(m_some.point());
+    if (t.kind == FixedKind::Shed) t.points = rectangleOf(t.points[0], t.points[1], t.points[2]);
+    if (t.kind == FixedKind::Tree) t.radius = Millimetres{500 + upTo(2000)};
+    return t;
+}
+
+std::pair<std::string, ChangeSet> EveryEdit::surveyed(const EditContext& c) {
+    const YardId yard{1 + upTo(1)};
+    switch (upTo(6)) {
+    case 0:
+    case 1: {
+        std::vector<StandMove> moves;
+        for (const Stand& stand : c.standsOf(yard))
+            if (!stand.removed && upTo(2) == 0) moves.push_back({stand.id, m_some.point() + MmPoint{upTo(40), 0}});
+        return {"moveStands", moveStands(c, yard, moves)};
+    }
+    case 2: {
+        const ColonyId first = colony(c);
+        return {"turnHives", turnHives(c, yard, {{first, upTo(359)}})};
+    }
+    case 3:
+        return {"putGate", putGate(c, yard, m_some.point())};
+    case 4: {
+        FixedThing now = thing();
+        now.id = FixedThingId{1 + upTo(3)};
+        return {"changeFixedThing", changeFixedThing(c, now)};
+    }
+    case 5:
+        return upTo(2) ? std::pair("addFixedThing", addFixedThing(c, thing()))
+                       : std::pair("takeBackFixedThing", takeBackFixedThing(c, FixedThingId{1 + upTo(3)}));
+    default:
+        return {"addFixedThing", addFixedThing(c, thing())};
     }
 }
 

@@ -2,6 +2,7 @@
 
 #include "core/edit/hive_row.h"
 #include "core/edit/put_right.h"
+#include "core/edit/survey.h"
 #include "tests/edit/random_edits.h"
 
 #include <string>
@@ -28,6 +29,7 @@ private:
     std::pair<std::string, ChangeSet> made(const EditContext& c);
     std::pair<std::string, ChangeSet> changed(const EditContext& c);
     std::pair<std::string, ChangeSet> takenBack(const EditContext& c);
+    std::pair<std::string, ChangeSet> surveyed(const EditContext& c);
 
     ChangeSet visit(const EditContext& c);
     ChangeSet divide(const EditContext& c);
@@ -47,6 +49,7 @@ private:
     ChangeSet placementNow(const EditContext& c);
     ChangeSet yardNow(const EditContext& c);
     ChangeSet boxKindNow(const EditContext& c);
+    FixedThing thing();
 
     RandomEdits m_some;
 };

@@ -95,6 +95,8 @@ TEST(RowCodec, GivesBackWhatItTook) {
     EXPECT_EQ(fromRow<Kit>(13, toRow(fullKit())), fullKit());
     expectRoundTrip(Person{{14}, "Ana", true});
     expectRoundTrip(Person{{15}, "Åse", false});
+    expectRoundTrip(FixedThing{{16}, {3}, FixedKind::Track, "", {{0, 0}, {-1500, 250}}, std::nullopt});
+    expectRoundTrip(FixedThing{{17}, {3}, FixedKind::Tree, "the lime", {{-1, 2}}, Millimetres{1800}});
 }
 
 TEST(RowCodec, FillsEveryCellOfAFullRow) {

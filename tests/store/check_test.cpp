@@ -59,6 +59,7 @@ void fill(TestBook& book) {
     r.day = day("2026-08-05");
     r.by = "laboratory";
     book.add(r);
+    book.add(FixedThing{{}, north.id, FixedKind::Shed, "shed", {{0, 0}, {1000, 0}, {1000, 500}, {0, 500}}, {}});
     writeRow(book.db(), {Table::Setting, 1, std::nullopt, Row{QString("gain.min"), QString("60")}});
     book.db().exec("INSERT INTO history (seq, at, sentence, kind, of_seq, changes) VALUES "
                    "(1, '2026-09-01T10:00:00Z', 'Did it', 'do', NULL, x'00'), "
@@ -140,6 +141,11 @@ constexpr Break kBreaks[] = {
     {"key", "UPDATE colony SET key = 'A' WHERE id = 1"},
     {"setting", "UPDATE setting SET value = 'much'"},
     {"setting", "UPDATE setting SET name = 'no.such'"},
+    {"fixed-thing", "UPDATE fixed_thing SET points = '0,0 100,0 100,100 50,100'"},
+    {"fixed-thing", "UPDATE fixed_thing SET points = '0,0 1000,0 1000,500 0,0500'"},
+    {"foreign-key", "UPDATE fixed_thing SET yard = 9"},
+    {"integrity", "UPDATE fixed_thing SET points = '0,0 1000,0 1000,500'"},
+    {"integrity", "UPDATE fixed_thing SET radius_mm = 1000"},
 };
 
 INSTANTIATE_TEST_SUITE_P(Each, CheckFinds, testing::ValuesIn(kBreaks));

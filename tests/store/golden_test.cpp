@@ -1,7 +1,9 @@
 #include "core/edit/edits.h"
 #include "core/edit/people.h"
+#include "core/edit/survey.h"
 #include "core/exchange/export.h"
 #include "core/exchange/import.h"
+#include "core/model/fixed_shape.h"
 #include "core/store/migration.h"
 #include "core/store/snapshot_reader.h"
 #include "tests/store/snapshot_text.h"
@@ -41,10 +43,30 @@ QString textOf(const edit::Session& session) {
     }
     for (const Person& p : session.people())
         lines << QStringLiteral("person %1 %2").arg(p.name, QLatin1String(p.active ? "active" : "not active"));
+    for (const Yard& yard : session.yards())
+        for (const FixedThing& f : session.fixedThingsOf(yard.id))
+            lines << QStringLiteral("fixed %1 %2 %3: %4 %5")
+                         .arg(yard.name, word(f.kind), f.name, pointsText(f.points))
+                         .arg(f.radius ? f.radius->value : 0);
     lines << QStringLiteral("history");
     for (const edit::HistoryLine& h : session.history(100))
         lines << QStringLiteral("%1 %2 %3: %4").arg(h.seq).arg(h.at.toString(Qt::ISODate), h.by, h.text);
     return lines.join(u'\n') + u'\n';
+}
+
+void survey(edit::Session& session) {
+    const YardId yard = session.yards().front().id;
+    const FixedThing hedge{{}, yard, FixedKind::Hedge, "north hedge", {{-4000, 9000}, {8000, 9500}}, {}};
+    const FixedThing tree{{}, yard, FixedKind::Tree, {}, {{-3000, -6000}}, Millimetres{1800}};
+    const FixedThing shed{{}, yard, FixedKind::Shed, {}, {{9000, 0}, {12000, 0}, {12000, 2500}, {9000, 2500}}, {}};
+    for (const FixedThing& thing : {hedge, tree, shed})
+        session.apply([&](const edit::EditContext& c) { return edit::addFixedThing(c, thing); });
+    session.apply([](const edit::EditContext& c) { return edit::takeBackFixedThing(c, {3}); });
+    const Stand stand = session.standsOf(yard).front();
+    session.apply([&](const edit::EditContext& c) {
+        return edit::moveStands(c, yard, {{stand.id, stand.at + MmPoint{-150, 50}}});
+    });
+    session.apply([&](const edit::EditContext& c) { return edit::putGate(c, yard, {500, -7000}); });
 }
 
 void makeBook(const QString& path) {
@@ -76,6 +98,7 @@ void makeBook(const QString& path) {
     session->apply([](const edit::EditContext& c) { return edit::addPerson(c, "A. Keeper"); });
     session->apply([](const edit::EditContext& c) { return edit::addPerson(c, "B. Keeper"); });
     session->apply([](const edit::EditContext& c) { return edit::changePerson(c, {{2}, "B. Keeper", false}); });
+    survey(*session);
 }
 
 class Golden : public testing::Test {
@@ -146,6 +169,13 @@ TEST_F(Golden, AnOldBookIsWorkedOnIsCheckedAndWrittenOut) {
     EXPECT_EQ(people.readAll(), "name,active\nAna,yes\n");
     session->undo();
     EXPECT_TRUE(session->people().empty());
+    const YardId yard = session->yards().front().id;
+    EXPECT_TRUE(session->fixedThingsOf(yard).empty());
+    survey(*session);
+    EXPECT_EQ(session->fixedThingsOf(yard).size(), 2u);
+    EXPECT_EQ(session->check(), QStringList());
+    for (int i = 0; i < 6; ++i) session->undo();
+    EXPECT_TRUE(session->fixedThingsOf(yard).empty());
     EXPECT_EQ(session->check(), QStringList());
 }
 
