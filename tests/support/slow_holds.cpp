@@ -159,8 +159,11 @@ struct Judge : SlowRecord {
         return all;
     }
 
+    /// "Once it has received": also what a past source received after its release tells that it was treated. (Read the
+    /// other way, "the same colony up to that day", the window would be shorter; where both readings stand, the hold
+    /// stays.)
     int windowOpens(const Source& s, int days, int maskedDays) const {
-        return s.date - (treatedIn(s.colony, s.date - maskedDays, s.lastDay, s.lastDay) ? maskedDays : days);
+        return s.date - (treatedIn(s.colony, s.date - maskedDays, s.lastDay, today) ? maskedDays : days);
     }
 
     /// Whether `c` was released for S (4.4.4) on a day in first..last. A longer window set by the user must not let a
