@@ -70,7 +70,7 @@ int runExplain(const QStringList& words, const core::Clock& clock, Streams io) {
     const core::Snapshot s = snapshotOf(a, clock);
     const auto first = colonyCalled(s, a.word(QStringLiteral("A")));
     const auto second = colonyCalled(s, a.word(QStringLiteral("B")));
-    io.out << core::report::explanationText(core::rules::explain(s, first, second));
+    io.out << core::report::explanationText(s.settings, core::rules::explain(s, first, second));
     return 0;
 }
 

@@ -13,7 +13,7 @@ void refuseHeld(const EditContext& c, const std::vector<ColonyId>& colonies, Day
         const SnapColony& held = s.colony(hold.colony);
         if (std::find(colonies.begin(), colonies.end(), held.id) == colonies.end()) continue;
         throw Error(Error::Kind::Hold,
-                    Edits::tr("%1 is held (%2). %3").arg(held.shown, rules::holdWord(hold.kind), hold.because));
+                    Edits::tr("%1 is held (%2). %3").arg(held.shown, rules::holdWord(hold.kind), hold.because()));
     }
 }
 

@@ -25,7 +25,7 @@ public:
     QString name(ColonyIx c) const { return m_s.colony(c).shown; }
 
     QJsonObject hold(const Hold& h) const {
-        return {{"colony", name(h.colony)}, {"kind", holdWord(h.kind)}, {"because", h.because}};
+        return {{"colony", name(h.colony)}, {"kind", holdWord(h.kind)}, {"because", h.because()}};
     }
 
     QJsonArray cautions(const std::vector<Caution>& list) const {
@@ -123,7 +123,7 @@ QJsonObject totals(const Totals& t) {
 QJsonObject planJson(const Snapshot& s, const Plan& plan) {
     const Writer w(s);
     QJsonArray separate;
-    for (const ColonyIx c : plan.separate) separate.append(w.separate(c));
+    for (const Separate& apart : plan.separate) separate.append(w.separate(apart.colony));
     return {{"on", isoText(plan.on)},
             {"yards", arrayOf(plan.yards, [&](YardIx yard) { return s.yard(yard).name; })},
             {"holds", w.list(plan.holds, &Writer::hold)},

@@ -1,5 +1,8 @@
 #include "core/report/plan_text.h"
 
+#include "core/rules/finding_words.h"
+#include "core/rules/limits.h"
+
 #include <QStringList>
 
 #include <algorithm>
@@ -84,7 +87,7 @@ private:
     QStringList holds() const {
         QStringList out;
         for (const Hold& h : m_plan.holds)
-            out += item(QStringLiteral("%1  %2: %3").arg(name(h.colony), holdWord(h.kind), h.because));
+            out += item(QStringLiteral("%1  %2: %3").arg(name(h.colony), holdWord(h.kind), h.because()));
         return out;
     }
 
@@ -119,24 +122,29 @@ private:
 
     QStringList separate() const {
         QStringList out;
-        for (const ColonyIx c : m_plan.separate)
-            out += item(QStringLiteral("%1: laying workers; a way of its own, no ordinary union").arg(name(c)));
+        for (const Separate& apart : m_plan.separate)
+            out +=
+                item(QStringLiteral("%1: laying workers; a way of its own, no ordinary union").arg(name(apart.colony)));
         return out;
     }
 
+    template <class T> QString words(const T& finding) const { return rules::textOf(sentencesOf(m_s, finding)); }
+
     QStringList alone() const {
         QStringList out;
-        for (const Alone& a : m_plan.alone)
+        for (const Alone& a : m_plan.alone) {
             out += item(QStringLiteral("%1: %2 frames, %3%4")
                             .arg(name(a.colony), framesText(a.frames), classWord(a.strengthClass),
                                  a.atRisk ? QStringLiteral(", at risk") : QString()));
+            if (a.atRisk) out += detail(words(a));
+        }
         return out;
     }
 
     QStringList unresolved() const {
         QStringList out;
         for (const UnresolvedColony& u : m_plan.unresolved)
-            out += item(QStringLiteral("%1: %2").arg(name(u.colony), whyUnresolved(u.why)));
+            out += item(QStringLiteral("%1: %2. %3").arg(name(u.colony), whyUnresolved(u.why), words(u)));
         return out;
     }
 
@@ -153,23 +161,27 @@ private:
 
     QStringList feed() const {
         QStringList out;
-        for (const Feed& f : m_plan.feed)
+        for (const Feed& f : m_plan.feed) {
             out +=
                 item(QStringLiteral("%1: %2 %3 (%4 %5 short)")
                          .arg(name(f.colony), tenthsText(feedTenths(f.halfLitres, m_units.volume)),
                               volumeWord(m_units.volume), tenthsText(weightTenths(f.shortMillionthsKg, m_units.weight)),
                               unitSign(m_units.weight)));
+            out += detail(words(f));
+        }
         return out;
     }
 
     QStringList divides() const {
         QStringList out;
-        for (const Divide& d : m_plan.divides)
+        for (const Divide& d : m_plan.divides) {
             out += item(QStringLiteral("%1: into %2 (%3 frames of bees, %4 of brood)")
                             .arg(name(d.colony))
                             .arg(d.parts)
                             .arg(framesText(d.frames))
                             .arg(d.broodFrames));
+            out += detail(words(d));
+        }
         return out;
     }
 
@@ -225,9 +237,25 @@ QString dueText(const Snapshot& s, const std::vector<Due>& due) {
            QLatin1Char('\n');
 }
 
-QString explanationText(const Explanation& explanation) {
+namespace {
+
+/// "by gain.min 50 thousandths (assumption)", a line a limit.
+void addLimits(const Settings& settings, const Reason& why, QStringList& lines) {
+    for (const Limit& limit : limitsOf(settings, why)) {
+        const QString name = limit.isSetting ? limit.name : QStringLiteral("fixed by the rule:");
+        lines += detail(QStringLiteral("by %1 %2 (%3)").arg(name, limit.value, limit.source));
+    }
+}
+
+} // namespace
+
+QString explanationText(const Settings& settings, const Explanation& explanation) {
     QStringList lines{explanation.summary};
-    for (const Objection& o : explanation.objections) lines += item(o.rule + QLatin1StringView(": ") + o.because);
+    addLimits(settings, explanation.why, lines);
+    for (const Objection& o : explanation.objections) {
+        lines += item(o.rule + QLatin1StringView(": ") + o.because);
+        addLimits(settings, o.why, lines);
+    }
     const bool gainSaid = std::any_of(explanation.objections.begin(), explanation.objections.end(),
                                       [](const Objection& o) { return o.rule == QLatin1StringView("4.7.10"); });
     if (!explanation.objections.empty() && !gainSaid && explanation.gain)

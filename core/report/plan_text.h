@@ -15,6 +15,6 @@ QString planText(const Snapshot& s, const rules::Plan& plan);
 QString dueText(const Snapshot& s, const std::vector<rules::Due>& due);
 
 /// The summary and each rule that stands against the union, a line each.
-QString explanationText(const rules::Explanation& explanation);
+QString explanationText(const Settings& settings, const rules::Explanation& explanation);
 
 } // namespace core::report

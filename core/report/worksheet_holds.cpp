@@ -29,11 +29,6 @@ QString withoutName(const QString& text, const QString& label) {
     return out.replace(own, QString(kOwn));
 }
 
-QString reasonOf(const Hold& h) {
-    const QString because = h.because.trimmed();
-    return because.endsWith(h.lift) ? because.chopped(h.lift.size()).trimmed() : because;
-}
-
 struct HeldColony {
     ColonyIx colony;
     std::vector<const Hold*> holds;
@@ -103,7 +98,7 @@ private:
         std::map<QString, std::vector<size_t>> reasons;
         std::vector<QString> order;
         for (size_t i = 0; i < m_group.colonies.size(); ++i) {
-            const QString text = withoutName(reasonOf(hold(i, kind)), name(i));
+            const QString text = withoutName(hold(i, kind).told, name(i));
             if (!reasons.contains(text)) order.push_back(text);
             reasons[text].push_back(i);
         }
@@ -119,7 +114,7 @@ private:
         QStringList names;
         for (const size_t i : whose) names << name(i);
         const QString lead = named ? names.join(QStringLiteral(", ")) + u':' : QString();
-        m_lines.push_back({shared(reasonOf(hold(whose.front(), kind)), text, whose.size()), kText, lead, 0});
+        m_lines.push_back({shared(hold(whose.front(), kind).told, text, whose.size()), kText, lead, 0});
     }
 
     /// Of one colony its own text, of several the text with "each" for their labels.

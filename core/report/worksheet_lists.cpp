@@ -1,4 +1,7 @@
 #include "core/report/worksheet_part.h"
+#include "core/rules/finding_words.h"
+#include "core/rules/given_up.h"
+#include "core/rules/limits.h"
 
 #include <algorithm>
 #include <map>
@@ -48,33 +51,56 @@ Section separateSection(const SheetInput& in) {
     Section section;
     section.heading = in.say("Keep apart");
     QStringList names;
-    for (const ColonyIx c : in.plan.separate)
-        if (in.here(c)) names << in.name(c);
+    for (const rules::Separate& apart : in.plan.separate)
+        if (in.here(apart.colony)) names << in.name(apart.colony);
     if (!names.isEmpty())
         section.blocks.push_back(
             entry(in, names, in.say("Laying workers: no ordinary union. They would kill a queen."), false));
     return section;
 }
 
+namespace {
+
+/// Those left alone at risk, with what the plan gave up for each while they are few.
+void addAtRisk(const SheetInput& in, Section& section) {
+    constexpr size_t kTold = 8;
+    std::vector<const rules::Alone*> atRisk;
+    std::vector<ColonyIx> told;
+    for (const rules::Alone& a : in.plan.alone) {
+        if (!a.atRisk || !in.here(a.colony)) continue;
+        atRisk.push_back(&a);
+        if (told.size() < kTold) told.push_back(a.colony);
+    }
+    const auto given = rules::givenUp(in.s, in.facts, in.plan, told);
+    for (size_t i = 0; i < atRisk.size(); ++i) {
+        const rules::Alone& a = *atRisk[i];
+        QString text = in.say("At risk over winter: %1, %2; in no union.")
+                           .arg(in.say.strengthClass(a.strengthClass), in.say.frames(a.frames));
+        if (i < given.size()) text += u' ' + in.say(sentencesOf(in.s, given[i]));
+        section.blocks.push_back(entry(in, {in.name(a.colony)}, text, false));
+    }
+}
+
+/// A limit as the rules show it, in the paper's language.
+QString limit(const SheetInput& in, const char* name) {
+    return in.say(rules::Sentences{{"%1", {rules::limitText(in.s.settings, name, in.s.yard(in.yard).southern())}}});
+}
+
+} // namespace
+
 Section openSection(const SheetInput& in) {
     Section section;
     section.heading = in.say("Not decided, at risk, left alone");
-    std::map<Unresolved, QStringList> why;
+    std::map<std::pair<Unresolved, QString>, QStringList> why;
     for (const rules::UnresolvedColony& u : in.plan.unresolved)
-        if (in.here(u.colony)) why[u.why] << in.name(u.colony);
+        if (in.here(u.colony)) why[{u.why, in.say(sentencesOf(in.s, u))}] << in.name(u.colony);
     for (const auto& [reason, names] : why)
-        section.blocks.push_back(entry(in, names, in.say.unresolved(reason) + u'.', true));
+        section.blocks.push_back(
+            entry(in, names, in.say.unresolved(reason.first) + QStringLiteral(". ") + reason.second, true));
+    addAtRisk(in, section);
     QStringList left;
-    for (const rules::Alone& a : in.plan.alone) {
-        if (!in.here(a.colony)) continue;
-        if (a.atRisk)
-            section.blocks.push_back(entry(in, {in.name(a.colony)},
-                                           in.say("At risk over winter: %1, %2; no union fits.")
-                                               .arg(in.say.strengthClass(a.strengthClass), in.say.frames(a.frames)),
-                                           false));
-        else
-            left << in.name(a.colony);
-    }
+    for (const rules::Alone& a : in.plan.alone)
+        if (in.here(a.colony) && !a.atRisk) left << in.name(a.colony);
     if (!left.isEmpty()) section.blocks.push_back(entry(in, left, in.say("Left as they are."), false));
     return section;
 }
@@ -88,23 +114,28 @@ Section boxSection(const SheetInput& in) {
     for (const auto& [action, names] : actions)
         section.blocks.push_back(entry(in, names,
                                        action == rules::BoxAction::Reverse
-                                           ? in.say("Reverse the two boxes: the bees sit in the upper one alone.")
-                                           : in.say("Set the heavier box on top: the lower one holds more stores."),
+                                           ? in.say("Reverse the two boxes: the bees sit in the upper one alone. "
+                                                    "Advised from %1 to %2.")
+                                                 .arg(limit(in, "4.11 reverse_from"), limit(in, "4.11 reverse_to"))
+                                           : in.say("Set the heavier box on top: the lower one holds more stores. "
+                                                    "Advised from %1 to %2.")
+                                                 .arg(limit(in, "season.fall_start"), limit(in, "season.fall_end")),
                                        true));
     for (const rules::Divide& d : in.plan.divides)
         if (in.here(d.colony))
-            section.blocks.push_back(
-                entry(in, {in.name(d.colony)},
-                      in.say("Divide into %1: %2 of bees, %3 frames of brood (what a part needs is an assumption).")
-                          .arg(QString::number(d.parts), in.say.frames(d.frames), QString::number(d.broodFrames)),
-                      true));
+            section.blocks.push_back(entry(in, {in.name(d.colony)},
+                                           in.say("Divide into %1.").arg(d.parts) + u' ' + in.say(sentencesOf(in.s, d)),
+                                           true));
     return section;
 }
 
 Section feedSection(const SheetInput& in) {
     Section section;
     section.heading = in.say("Feed");
-    section.note = in.say("Syrup of two parts of sugar to one of water by mass. Each held colony from its own can.");
+    section.note =
+        in.say("Syrup of two parts of sugar to one of water by mass. Each held colony from its own can.") + u' ' +
+        in.say("Ready for winter: %1 with one box, %2 with two; syrup makes stores of %3.")
+            .arg(limit(in, "stores.single_kg"), limit(in, "stores.double_kg"), limit(in, "syrup.stores_kg_per_l"));
     std::vector<const rules::Feed*> feed;
     for (const rules::Feed& f : in.plan.feed)
         if (in.here(f.colony)) feed.push_back(&f);

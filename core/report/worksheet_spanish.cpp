@@ -6,10 +6,7 @@ namespace core::report {
 
 namespace {
 
-struct Pair {
-    const char* english;
-    const char* spanish;
-};
+using Pair = SpanishPair;
 
 constexpr Pair kPairs[] = {
     // heads
@@ -128,6 +125,7 @@ constexpr Pair kPairs[] = {
     {"%1: no laying queen is known.", "%1: no se conoce reina ponedora."},
     {"%1: brood and stores were not noted; whether all fits into one box is not known.",
      "%1: no se anotaron cría y reservas; no se sabe si todo cabe en una caja."},
+    {"Limit: %1.", "Límite: %1."},
     {"Another yard with American foulbrood lies within %1.", "Hay otro colmenar con loque americana a menos de %1."},
     {"Foragers may drift from the emptied stand to a held hive within %1.",
      "Las pecoreadoras pueden ir del asiento vacío a una colmena retenida a menos de %1."},
@@ -145,18 +143,19 @@ constexpr Pair kPairs[] = {
     {"To be shaken out, but no colony can take the bees", "Para sacudir, pero ninguna colonia puede recibirla"},
     {"No queen, and no union fits: give one a queen, or plan again",
      "Sin reina y sin unión posible: darle reina o volver a planear"},
-    {"At risk over winter: %1, %2; no union fits.", "En riesgo en invierno: %1, %2; no hay unión que sirva."},
+    {"At risk over winter: %1, %2; in no union.", "En riesgo en invierno: %1, %2; en ninguna unión."},
     {"Left as they are.", "Se dejan como están."},
     {"Boxes and divides", "Cajas y divisiones"},
-    {"Reverse the two boxes: the bees sit in the upper one alone.",
-     "Invertir las dos cajas: las abejas están solo en la de arriba."},
-    {"Set the heavier box on top: the lower one holds more stores.",
-     "Poner arriba la caja más pesada: la de abajo tiene más reservas."},
-    {"Divide into %1: %2 of bees, %3 frames of brood (what a part needs is an assumption).",
-     "Dividir en %1: %2 de abejas, %3 cuadros de cría (lo que pide cada parte es un supuesto)."},
+    {"Reverse the two boxes: the bees sit in the upper one alone. Advised from %1 to %2.",
+     "Invertir las dos cajas: las abejas están solo en la de arriba. Se aconseja del %1 al %2."},
+    {"Set the heavier box on top: the lower one holds more stores. Advised from %1 to %2.",
+     "Poner arriba la caja más pesada: la de abajo tiene más reservas. Se aconseja del %1 al %2."},
+    {"Divide into %1.", "Dividir en %1."},
     {"Feed", "Alimentar"},
     {"Syrup of two parts of sugar to one of water by mass. Each held colony from its own can.",
      "Jarabe de dos partes de azúcar por una de agua, en peso. Cada retenida, de su propio recipiente."},
+    {"Ready for winter: %1 with one box, %2 with two; syrup makes stores of %3.",
+     "Lista para el invierno: %1 con una caja, %2 con dos; el jarabe da reservas de %3."},
     {"(%1 short)", "(faltan %1)"},
     {"Mind, with the other colonies", "Cuidado con las demás colonias"},
     {"Look afterwards", "Mirar después"},
@@ -222,6 +221,7 @@ constexpr Pair kPairs[] = {
 QHash<QString, const char*> table() {
     QHash<QString, const char*> out;
     for (const Pair& pair : kPairs) out.insert(QString::fromUtf8(pair.english), pair.spanish);
+    for (const SpanishPair& pair : spanishReasons()) out.insert(QString::fromUtf8(pair.english), pair.spanish);
     return out;
 }
 

@@ -2,7 +2,16 @@
 
 #include <QString>
 
+#include <span>
+
 namespace core::report {
+
+struct SpanishPair {
+    const char* english;
+    const char* spanish;
+};
+/// Of the rules' sentences.
+std::span<const SpanishPair> spanishReasons();
 
 /// The worksheet's phrase in Spanish (UTF-8), by its English text; nullptr where there is none.
 const char* spanishOf(const QString& english);

@@ -17,6 +17,27 @@ QString Words::operator()(const char* english) const {
     return QString::fromUtf8(english);
 }
 
+QString Words::operator()(const rules::Sentences& sentences) const {
+    QStringList out;
+    for (const rules::Sentence& s : sentences) {
+        QStringList args;
+        for (const QString& arg : s.args) args << within(arg);
+        out << rules::filled((*this)(s.pattern), args);
+    }
+    return out.join(u' ');
+}
+
+/// "30 days", "20 August", "none": what a rule's sentence is filled with.
+QString Words::within(const QString& english) const {
+    if (m_language == Language::English) return english;
+    if (const char* whole = spanishOf(english)) return QString::fromUtf8(whole);
+    const qsizetype space = english.indexOf(u' ');
+    bool number = false;
+    english.left(space).toDouble(&number);
+    const char* unit = number && space > 0 ? spanishOf(english.mid(space + 1)) : nullptr;
+    return unit ? english.left(space + 1) + QString::fromUtf8(unit) : english;
+}
+
 bool Words::known(const QString& english, Language language) {
     return language == Language::English || spanishOf(english) != nullptr;
 }

@@ -18,6 +18,8 @@ public:
     Language language() const { return m_language; }
     const ShownUnits& units() const { return m_units; }
     QString operator()(const char* english) const;
+    /// A rule's sentences; in Spanish what stands in them is said in Spanish too, as far as it is no name.
+    QString operator()(const rules::Sentences& sentences) const;
     /// Whether there is a translation: English always.
     static bool known(const QString& english, Language language);
 
@@ -45,6 +47,8 @@ public:
     QString due(rules::DueKind what) const;
 
 private:
+    QString within(const QString& english) const;
+
     Language m_language;
     ShownUnits m_units;
 };

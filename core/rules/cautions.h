@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/rules/day_view.h"
+#include "core/rules/nearby.h"
 #include "core/rules/plan.h"
 
 #include <span>
@@ -23,17 +24,23 @@ public:
     std::vector<Caution> of(const ShakeOut& shaken, std::span<const ColonyIx> hosts) const;
 
 private:
-    QString mites(ColonyIx c) const;
-    QString masked(ColonyIx c) const;
-    QString signs(ColonyIx c) const;
-    QString countBeforeTransfer(ColonyIx c) const;
-    QString queenUnknown(ColonyIx c) const;
-    QString roomUnknown(const Union& united) const;
-    QString lowerHeavier(const Union& united) const;
-    QString driftToHeld(ColonyIx emptied) const;
+    /// One cause of a caution; an empty text where there is none.
+    struct Found {
+        QString because;
+        Reason why;
+    };
+    class Reasons;
+    Found mites(ColonyIx c) const;
+    Found masked(ColonyIx c) const;
+    Found signs(ColonyIx c) const;
+    Found countBeforeTransfer(ColonyIx c) const;
+    Found queenUnknown(ColonyIx c) const;
+    Found roomUnknown(const Union& united) const;
+    Found lowerHeavier(const Union& united) const;
+    Found driftToHeld(ColonyIx emptied) const;
 
     const DayView& m_view;
-    std::vector<QString> m_nearAfb;                 ///< by yard
+    std::vector<NearAfb> m_nearAfb;                 ///< by yard
     std::vector<std::optional<Day>> m_lastTransfer; ///< by living colony: bees or comb went from it or to it
     std::vector<std::vector<ColonyIx>> m_held;      ///< by yard
 };

@@ -1,11 +1,39 @@
 #include "core/rules/compose.h"
 
+#include "core/rules/left_over.h"
+#include "core/rules/limits.h"
 #include "core/rules/roles.h"
 #include "core/rules/union_words.h"
 
 #include <algorithm>
 
 namespace core::rules {
+
+namespace {
+
+/// How many a host takes, and what a union must be worth more.
+QString hostSentence(const Settings& settings, bool intoUnion) {
+    const QString most = limitText(settings, "shake.per_host");
+    return intoUnion
+               ? QStringLiteral(" A host takes at most %1; a union is taken only where another host would be worth "
+                                "%2 less, or none is free.")
+                     .arg(most, limitText(settings, "4.9 union_thousandths"))
+               : QStringLiteral(" A host takes at most %1.").arg(most);
+}
+
+Reason whyShakenOut(const DayView& view, const ShakeOut& shaken, const std::vector<ColonyIx>& hosts) {
+    Reason why{"4.9"};
+    why.southern = view.southern(shaken.colony);
+    why.fact("frames", shaken.frames).fact("counted", *view.of(shaken.colony).counted);
+    for (const ColonyIx host : hosts) why.fact("host", host);
+    why.fact("carry", carryCost(shaken.from, shaken.to, view.s.settings.carryPerM));
+    addClassLimits(view, shaken.colony, why);
+    why.limit("shake.per_host").limit("carry.per_m").limit("value.winter").limit("value.divide");
+    if (shaken.intoUnion) why.limit("4.9 union_thousandths");
+    return why.limit("season.fall_start").limit("season.fall_end");
+}
+
+} // namespace
 
 Union composeUnion(const DayView& view, const ChosenPair& pair) {
     const Roles roles = rolesOf(view, pair.a, pair.b);
@@ -30,6 +58,7 @@ Union composeUnion(const DayView& view, const ChosenPair& pair) {
     u.carryTenths = distanceTenths(from.at, to.at);
     u.gain = pair.gain;
     u.pinned = pair.pinned;
+    u.why = unionReason(view, u);
     u.because = unionReasons(view, u, roles.reason);
     u.steps = unionSteps(view, u);
     return u;
@@ -55,11 +84,15 @@ ShakeOut composeShakeOut(const DayView& view, const Cautions& cautions, const Ch
     const LengthUnit unit = view.s.settings.showLength;
     const QString away =
         QStringLiteral("%1 %2").arg(decimalText(distanceTenths(from.at, to.at, unit), 1), unitSign(unit));
-    out.because = QStringLiteral("%1 frames of bees are too few to winter or to unite; shaken out in front of %2%3, %4 "
-                                 "away, they still help.%5")
-                      .arg(framesText(out.frames), view.name(out.into),
-                           out.intoUnion ? QStringLiteral(" (once united)") : QString(), away,
-                           out.removeQueen ? QStringLiteral(" Find and remove its queen first.") : QString());
+    const Settings& settings = view.s.settings;
+    out.because =
+        QStringLiteral("%1 frames of bees are too few to winter or to unite (up to %6); shaken out in front of "
+                       "%2%3, %4 away, they still help.%7%5")
+            .arg(framesText(out.frames), view.name(out.into),
+                 out.intoUnion ? QStringLiteral(" (once united)") : QString(), away,
+                 out.removeQueen ? QStringLiteral(" Find and remove its queen first.") : QString(),
+                 framesText(settings.shakeOutMax), hostSentence(settings, out.intoUnion));
+    out.why = whyShakenOut(view, out, hosts);
     return out;
 }
 

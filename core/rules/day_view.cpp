@@ -1,14 +1,15 @@
 #include "core/rules/day_view.h"
 
+#include "core/rules/limits.h"
 #include "core/rules/season.h"
 
 namespace core::rules {
 
 namespace {
 
-constexpr MonthDay kReverseFrom{3, 15}, kReverseTo{5, 31}; // 4.11
-constexpr MonthDay kDivideFrom{4, 20}, kDivideTo{6, 15};   // 4.13
-constexpr int kLastMonthOfFirstHalf = 7;                   // 4.5
+constexpr MonthDay kReverseFrom = fixed::kReverseFrom, kReverseTo = fixed::kReverseTo;
+constexpr MonthDay kDivideFrom = fixed::kDivideFrom, kDivideTo = fixed::kDivideTo;
+constexpr int kLastMonthOfFirstHalf = fixed::kLastMonthOfSpring;
 
 YardSeasons seasonsOn(Day on, bool southern, const Settings& settings) {
     return {.strength = inSeason(on, settings.fallStart, settings.fallEnd, southern),
@@ -27,7 +28,13 @@ std::optional<int> DayView::valueAlone(ColonyIx ix) const {
 }
 
 DayView viewOf(const Snapshot& s) {
-    DayView view{s, colonyFacts(s), holds(s), {}, {}, {}, ValueOf(s.settings), std::make_unique<Evidence>(s)};
+    DayView view = viewOf(s, colonyFacts(s), holds(s));
+    view.evidence = std::make_unique<Evidence>(s);
+    return view;
+}
+
+DayView viewOf(const Snapshot& s, std::vector<ColonyFacts> facts, std::vector<Hold> holds) {
+    DayView view{s, std::move(facts), std::move(holds), {}, {}, {}, ValueOf(s.settings), nullptr};
     view.heldAs.assign(view.facts.size(), 0);
     for (const Hold& hold : view.holds) {
         auto& bits = view.heldAs[static_cast<size_t>(hold.colony.value)];

@@ -30,7 +30,7 @@ struct DayView {
     std::vector<YardSeasons> seasons;   ///< by yard
     std::vector<const SnapStay*> place; ///< where it stands on the day
     ValueOf value;
-    std::unique_ptr<const Evidence> evidence; ///< what holds rest on
+    std::unique_ptr<const Evidence> evidence; ///< what holds rest on; none after a plan
 
     const ColonyFacts& of(ColonyIx ix) const { return facts[static_cast<size_t>(ix.value)]; }
     const SnapStay& placeOf(ColonyIx ix) const { return *place[static_cast<size_t>(ix.value)]; }
@@ -39,6 +39,7 @@ struct DayView {
     bool heldAsKind(ColonyIx ix, HoldKind kind) const {
         return (heldAs[static_cast<size_t>(ix.value)] >> static_cast<int>(kind)) & 1;
     }
+    bool southern(ColonyIx ix) const { return s.yard(of(ix).yard).southern(); }
     const QString& name(ColonyIx ix) const { return s.colony(ix).shown; }
     /// E of the colony as it stands: 0 where it lacks a queen; nullopt without a strength.
     std::optional<int> valueAlone(ColonyIx ix) const;
@@ -47,5 +48,7 @@ struct DayView {
 };
 
 DayView viewOf(const Snapshot& s);
+/// The same from what a plan found already, without evidence: for questions after a plan.
+DayView viewOf(const Snapshot& s, std::vector<ColonyFacts> facts, std::vector<Hold> holds);
 
 } // namespace core::rules

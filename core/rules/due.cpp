@@ -2,6 +2,7 @@
 
 #include "core/base/natural_order.h"
 #include "core/rules/hold_sources.h"
+#include "core/rules/limits.h"
 
 #include <algorithm>
 #include <map>
@@ -11,10 +12,10 @@ namespace core::rules {
 
 namespace {
 
-constexpr int kListedBefore = 30; // days
-constexpr int kUnionCheckFor = 60;
-constexpr int kTakeOutFor = 30;
-constexpr int kResultFor = 60;
+constexpr int kListedBefore = fixed::kListedBefore;
+constexpr int kUnionCheckFor = fixed::kUnionCheckFor;
+constexpr int kTakeOutFor = fixed::kTakeOutFor;
+constexpr int kResultFor = fixed::kResultFor;
 
 class DueList {
 public:
@@ -29,10 +30,20 @@ public:
     }
 
 private:
-    void add(ColonyIx colony, DueKind what, Day on) {
+    void add(ColonyIx colony, DueKind what, Day on, Reason why) {
         const SnapStay* place = m_s.placeOf(colony);
         if (place && std::binary_search(m_yards.begin(), m_yards.end(), place->yard))
-            m_due.push_back({colony, what, on});
+            m_due.push_back({colony, what, on, std::move(why)});
+    }
+
+    static Reason reason(const char* window) { return Reason{"4.14"}.limit("4.14 listed_before").limit(window); }
+
+    Reason awaited(ColonyIx colony) const {
+        Reason why{"4.14"};
+        if (const auto sign = latestUpTo(m_view.evidence->findings.signs.of(colony.value), m_s.on))
+            why.fact("sign", *sign);
+        if (const auto& ended = m_s.colony(colony).ended) why.fact("ended", *ended).limit("4.14 result_for");
+        return why;
     }
 
     /// `day` is the check's own; it is listed to `last`.
@@ -44,7 +55,8 @@ private:
             const Day day = row.day + m_s.settings.followUnionDays;
             const auto& visit = m_s.latestOf(row.into).visit;
             if ((!visit || *visit <= row.day) && listed(day, row.day + kUnionCheckFor))
-                add(row.into, DueKind::UnionCheck, day);
+                add(row.into, DueKind::UnionCheck, day,
+                    reason("4.14 union_check_for").fact("united", row.day).limit("follow.union_days"));
         }
     }
 
@@ -62,8 +74,13 @@ private:
         return std::nullopt;
     }
 
-    void addTakeOut(ColonyIx treated, Day end) {
-        if (const auto heir = livingHeir(treated)) add(*heir, DueKind::TakeOut, end);
+    void addTakeOut(ColonyIx treated, const SnapTreatment& t) {
+        if (const auto heir = livingHeir(treated))
+            add(*heir, DueKind::TakeOut, t.day + *t.days,
+                reason("4.14 take_out_for")
+                    .fact("treated", t.day)
+                    .fact("product", t.product)
+                    .fact("days", qint64(*t.days)));
     }
 
     void addTakeOuts() {
@@ -71,7 +88,7 @@ private:
         for (const SnapTreatment& t : m_s.treatments) {
             if (!t.days || !listed(t.day + *t.days, t.day + *t.days + kTakeOutFor)) continue;
             if (t.colony.value >= 0)
-                addTakeOut(t.colony, t.day + *t.days);
+                addTakeOut(t.colony, t);
             else
                 ofYards.emplace(t.yard, &t);
         }
@@ -80,7 +97,7 @@ private:
             const SnapStay& stay = m_s.stays[i];
             const auto [first, last] = ofYards.equal_range(stay.yard);
             for (auto it = first; it != last; ++it)
-                if (stoodAt(i, it->second->day)) addTakeOut(stay.colony, it->second->day + *it->second->days);
+                if (stoodAt(i, it->second->day)) addTakeOut(stay.colony, *it->second);
         }
     }
 
@@ -98,7 +115,7 @@ private:
             const ColonyIx colony{static_cast<qint32>(i)};
             const auto& ended = m_s.colony(colony).ended;
             if (isSuspected(*m_view.evidence, colony) && (!ended || m_s.on <= *ended + kResultFor))
-                add(colony, DueKind::ResultAwaited, m_s.on);
+                add(colony, DueKind::ResultAwaited, m_s.on, awaited(colony));
         }
     }
 

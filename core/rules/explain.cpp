@@ -9,8 +9,7 @@ namespace core::rules {
 
 namespace {
 
-QString mayUnite(const DayView& view, ColonyIx a, ColonyIx b) {
-    const Union united = composeUnion(view, {a, b, *judgePair(view, a, b).gain, false});
+QString mayUnite(const DayView& view, const Union& united, ColonyIx a, ColonyIx b) {
     return QStringLiteral("%1 and %2 may unite, gain %3: ").arg(view.name(a), view.name(b)).arg(united.gain) +
            united.because.join(u' ');
 }
@@ -30,7 +29,13 @@ Explanation explain(const Snapshot& s, ColonyIx a, ColonyIx b) {
         throw Error(Error::Kind::BadData, QStringLiteral("%1 cannot be united with itself.").arg(s.colony(a).shown));
     const DayView view = viewOf(s);
     Explanation out{objections(view, a, b), judgePair(view, a, b).gain, {}};
-    out.summary = out.objections.empty() ? mayUnite(view, a, b) : mayNot(view, a, b, out);
+    if (!out.objections.empty()) {
+        out.summary = mayNot(view, a, b, out);
+        return out;
+    }
+    const Union united = composeUnion(view, {a, b, *out.gain, false});
+    out.summary = mayUnite(view, united, a, b);
+    out.why = united.why;
     return out;
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/model/snapshot.h"
+#include "core/rules/reason.h"
 
 #include <QString>
 
@@ -13,6 +14,7 @@ namespace core::rules {
 struct Objection {
     QString rule; ///< "4.7.2"
     QString because;
+    Reason why = {};
 };
 
 /// Whether two colonies may unite (rule 4.7), and what of it.
@@ -20,6 +22,7 @@ struct Explanation {
     std::vector<Objection> objections; ///< empty: they may
     std::optional<int> gain;           ///< thousandths, where both have a strength
     QString summary;                   ///< one sentence: the union and its reasons, or what stands against it
+    Reason why = {};                   ///< of a union that may be
 };
 Explanation explain(const Snapshot& s, ColonyIx a, ColonyIx b);
 

@@ -42,10 +42,13 @@ void addStrength(ColonyFacts& f, const SnapCount* count, const Snapshot& s) {
 
 void addWeightAndStores(ColonyFacts& f, const SnapLatest& latest, const Snapshot& s) {
     const auto young = [&](Day day) { return s.on - day <= s.settings.weighMaxAgeDays; };
-    if (const auto* weight = valid(latest.weight, f.freshStart); weight && weight->supers == 0 && young(weight->day))
+    if (const auto* weight = valid(latest.weight, f.freshStart); weight && weight->supers == 0 && young(weight->day)) {
         f.gross = weight->gross;
+        f.weighed = weight->day;
+    }
     if (const auto* stores = valid(latest.stores, f.freshStart); stores && young(stores->day)) {
         f.stores = stores->stores;
+        f.storesDay = stores->day;
         f.upperStores = stores->upper;
     }
 }
@@ -58,7 +61,10 @@ ColonyFacts factsOf(const Snapshot& s, ColonyIx colony, std::optional<Day> fresh
     f.freshStart = freshStart;
     f.boxes = latest.boxes;
     addStrength(f, valid(latest.count, freshStart), s);
-    f.queen = queenOn(s.on, latest.queen, freshStart, s.settings);
+    const QueenNote noted = latestQueen(latest.queen, freshStart);
+    f.queenNoted = noted.queen;
+    f.queenDay = noted.day;
+    f.queen = queenOn(s.on, noted, s.settings);
     f.lacksQueen = lacksQueen(f.queen);
     f.layingWorkers = f.queen == QueenSeen::LayingWorkers;
     addWeightAndStores(f, latest, s);

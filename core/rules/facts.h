@@ -20,11 +20,14 @@ struct ColonyFacts {
     std::optional<Day> counted;
     std::optional<StrengthClass> strengthClass; ///< with a strength
     QueenSeen queen = QueenSeen::Unknown;       ///< by 4.2
+    QueenSeen queenNoted = QueenSeen::Unknown;  ///< the latest that counts, however old
+    std::optional<Day> queenDay;                ///< when that was noted
     bool lacksQueen = false;
     bool layingWorkers = false;
     int boxes = 1;
     std::optional<Quarters> lowerBees, upperBees; ///< of the valid count, by box
     std::optional<Decagrams> gross;               ///< valid weight
+    std::optional<Day> weighed, storesDay;        ///< of what is valid
     std::optional<Quarters> stores, upperStores;  ///< valid stores
     std::optional<int> broodFrames;               ///< latest valid, any age
     std::optional<Day> broodDay;

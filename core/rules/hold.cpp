@@ -29,7 +29,7 @@ void addAll(std::vector<Fact> facts, HoldKind kind, std::vector<Hold>& holds, Te
     for (auto first = facts.begin(); first != facts.end();) {
         const auto last = std::find_if(first, facts.end(), [&](const Fact& f) { return f.colony != first->colony; });
         Told told = tell(std::span<const Fact>(first, last));
-        holds.push_back({first->colony, kind, std::move(told.because), std::move(told.lift)});
+        holds.push_back({first->colony, kind, std::move(told.told), std::move(told.lift), std::move(told.why)});
         first = last;
     }
 }
@@ -40,8 +40,8 @@ void addSick(const Evidence& e, std::vector<Hold>& holds) {
         const bool confirmed = isConfirmed(e, ix);
         if (!confirmed && !isSuspected(e, ix)) continue;
         Told told = confirmed ? confirmedReason(e, ix) : suspectedReason(e, ix);
-        holds.push_back({ix, confirmed ? HoldKind::AfbConfirmed : HoldKind::AfbSuspected, std::move(told.because),
-                         std::move(told.lift)});
+        holds.push_back({ix, confirmed ? HoldKind::AfbConfirmed : HoldKind::AfbSuspected, std::move(told.told),
+                         std::move(told.lift), std::move(told.why)});
     }
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/model/snapshot.h"
+#include "core/rules/reason.h"
 
 #include <QString>
 
@@ -20,10 +21,13 @@ QChar holdLetter(HoldKind kind);
 struct Hold {
     ColonyIx colony;
     HoldKind kind = HoldKind::BroodNotChecked;
-    QString because; ///< every source, link and day, and last what would lift it: whole sentences
-    QString lift;    ///< only what would lift it, one sentence (the end of `because`)
+    QString told; ///< every source, link and day: whole sentences
+    QString lift; ///< what would lift it, one sentence
+    Reason why;   ///< the same as data
     /// Of afb-contact and afb-yard: the sources, past ones too, that it is traced to; each once.
     std::vector<ColonyIx> sources = {};
+
+    QString because() const { return told + u' ' + lift; } ///< all of it
 };
 
 /// Rule 4.4: the holds of all living colonies on the snapshot's day, by colony, then kind. Pure.

@@ -41,41 +41,56 @@ QString orderLift(const Evidence& e, const SnapResult& order) {
 Told orderReason(const Evidence& e, std::span<const OrderFact> facts) {
     QStringList sentences;
     QStringList lifts;
+    Reason why{"4.4 order"};
     for (const OrderFact& fact : facts) {
         sentences << orderSentence(e, fact);
         lifts << orderLift(e, *fact.order);
+        why.fact("order", fact.order->day).fact("paper", fact.order->paper);
+        if (fact.stood) why.fact("stood there", *fact.stood);
+        for (const Gift& gift : fact.chain) why.fact("link", gift);
     }
     lifts.removeDuplicates();
-    return told(sentences, HoldReasons::tr("Only this lifts it: %1.").arg(lifts.join(HoldReasons::tr(", and "))));
+    return told(sentences, HoldReasons::tr("Only this lifts it: %1.").arg(lifts.join(HoldReasons::tr(", and "))),
+                std::move(why));
 }
 
 Told confirmedReason(const Evidence& e, ColonyIx colony) {
     const auto positives = e.findings.positives.of(colony.value);
     const auto release = latestUpTo(e.findings.releases.of(colony.value), e.s.on);
     QStringList days;
-    for (const Day day : positives)
-        if (!release || day >= *release) days << isoText(day);
+    Reason why{"4.4.5"};
+    for (const Day day : positives) {
+        if (release && day < *release) continue;
+        days << isoText(day);
+        why.fact("positive", day);
+    }
     const QString name = shownName(e, colony);
     const Day last = *later(positives.back(), latestUpTo(e.findings.signs.of(colony.value), e.s.on));
     return told({HoldReasons::tr("A laboratory or an inspector found American foulbrood in %1: positive of %2.")
                      .arg(name, days.join(QStringLiteral(", ")))},
                 HoldReasons::tr("Only an inspector's release that names %1, dated after %2, lifts it.")
-                    .arg(name, isoText(last)));
+                    .arg(name, isoText(last)),
+                std::move(why));
 }
 
 Told suspectedReason(const Evidence& e, ColonyIx colony) {
     const auto release = latestUpTo(e.findings.releases.of(colony.value), e.s.on);
     const auto negative = latestUpTo(e.findings.negatives.of(colony.value), e.s.on);
     QStringList days;
-    for (const Day day : e.findings.signs.of(colony.value))
-        if ((!release || day >= *release) && (!negative || day > *negative)) days << isoText(day);
+    Reason why{"4.4.5"};
+    for (const Day day : e.findings.signs.of(colony.value)) {
+        if ((release && day < *release) || (negative && day <= *negative)) continue;
+        days << isoText(day);
+        why.fact("sign", day);
+    }
     const QString name = shownName(e, colony);
     const QString last = isoText(lastSign(e, colony));
     return told(
         {HoldReasons::tr("%1 shows signs of American foulbrood: %2.").arg(name, days.join(QStringLiteral(", ")))},
         HoldReasons::tr("A laboratory's or an inspector's negative of %1 dated on or after %2 lifts it, or an "
                         "inspector's release that names %1, dated after %2.")
-            .arg(name, last));
+            .arg(name, last),
+        std::move(why));
 }
 
 } // namespace core::rules

@@ -1,5 +1,6 @@
 #include "core/rules/hold_unchecked.h"
 
+#include "core/rules/limits.h"
 #include "core/rules/season.h"
 
 #include <algorithm>
@@ -8,7 +9,7 @@ namespace core::rules {
 
 namespace {
 
-constexpr MonthDay kCheckSeason{5, 1}; // rule 4.4.10; no setting
+constexpr MonthDay kCheckSeason = fixed::kCheckSeason;
 
 class UncheckedTrace {
 public:

@@ -43,15 +43,15 @@ QString pastText(const Evidence& e, const Source& source) {
 
 } // namespace
 
-Told told(const QStringList& sentences, const QString& lift) {
-    return {(sentences + QStringList(lift)).join(u' '), lift};
+Told told(const QStringList& sentences, const QString& lift, Reason why) {
+    return {sentences.join(u' '), lift, std::move(why)};
 }
 
 QString shownName(const Evidence& e, ColonyIx colony) { return e.s.colony(colony).shown; }
 QString shownName(const Evidence& e, YardIx yard) { return e.s.yard(yard).name; }
 
-QString giftText(const Evidence& e, const Gift& gift) {
-    return giftSentence(gift.kind).arg(shownName(e, gift.to), shownName(e, gift.from), isoText(gift.day));
+QString giftText(const Snapshot& s, const Gift& gift) {
+    return giftSentence(gift.kind).arg(s.colony(gift.to).shown, s.colony(gift.from).shown, isoText(gift.day));
 }
 
 QString chainText(const Evidence& e, const std::vector<Gift>& chain) {

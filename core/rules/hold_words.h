@@ -1,22 +1,25 @@
 #pragma once
 
 #include "core/rules/hold_sources.h"
+#include "core/rules/reason.h"
 
 #include <QString>
 
 namespace core::rules {
 
-/// A reason and its end, what would lift the hold.
+/// A reason in words and as data, and what would lift the hold.
 struct Told {
-    QString because;
+    QString told;
     QString lift;
+    Reason why;
 };
-Told told(const QStringList& sentences, const QString& lift);
+Told told(const QStringList& sentences, const QString& lift, Reason why);
 
 QString shownName(const Evidence& e, ColonyIx colony);
 QString shownName(const Evidence& e, YardIx yard);
 /// "C1 received frames from B2 on 2026-05-20": the receiver is the subject, no full stop.
-QString giftText(const Evidence& e, const Gift& gift);
+QString giftText(const Snapshot& s, const Gift& gift);
+inline QString giftText(const Evidence& e, const Gift& gift) { return giftText(e.s, gift); }
 /// The gifts of a chain, joined.
 QString chainText(const Evidence& e, const std::vector<Gift>& chain);
 /// What the source is, and since when: a whole sentence.

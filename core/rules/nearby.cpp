@@ -1,8 +1,7 @@
 #include "core/rules/nearby.h"
 
 #include "core/rules/hold_sources.h"
-
-#include <QStringList>
+#include "core/rules/limits.h"
 
 #include <algorithm>
 #include <cmath>
@@ -27,6 +26,14 @@ QString why(const Snapshot& s, const Source& source, YardIx yard, double metres)
              isoText(source.last));
 }
 
+void add(NearAfb& out, const Snapshot& s, const Source& source, YardIx yard, double metres) {
+    if (!out.because.isEmpty()) out.because += u' ';
+    out.because += why(s, source, yard, metres);
+    out.why.rule = "4.5";
+    out.why.fact("source", source.colony).fact("yard", yard).fact("last day", source.last);
+    out.why.fact("metres", qint64(std::lround(metres))).limit("afb.near_m").limit("afb.yard_after_days");
+}
+
 } // namespace
 
 double metresBetween(const SnapYard& a, const SnapYard& b) {
@@ -39,9 +46,9 @@ double metresBetween(const SnapYard& a, const SnapYard& b) {
     return 2 * kEarthM * std::asin(std::min(1.0, std::sqrt(h)));
 }
 
-std::vector<QString> nearAfb(const Evidence& evidence) {
+std::vector<NearAfb> nearAfb(const Evidence& evidence) {
     const Snapshot& s = evidence.s;
-    std::vector<QStringList> reasons(s.yards.size());
+    std::vector<NearAfb> out(s.yards.size());
     for (const Source& source : sourcesOf(evidence)) {
         const SnapStay* place = s.placeOf(source.colony);
         if (source.past || !place || s.on - source.last > evidence.limits.afbYardAfterDays) continue;
@@ -50,11 +57,14 @@ std::vector<QString> nearAfb(const Evidence& evidence) {
         for (size_t i = 0; i < s.yards.size(); ++i) {
             if (static_cast<qint32>(i) == place->yard.value || !hasCoordinates(s.yards[i])) continue;
             const double metres = metresBetween(s.yards[i], there);
-            if (metres <= s.settings.afbNearM.real()) reasons[i] += why(s, source, place->yard, metres);
+            if (metres <= s.settings.afbNearM.real()) add(out[i], s, source, place->yard, metres);
         }
     }
-    std::vector<QString> out;
-    for (const QStringList& list : reasons) out.push_back(list.join(u' '));
+    for (NearAfb& near : out)
+        if (!near.because.isEmpty())
+            near.because += QStringLiteral(" A yard within %1 counts as near, for %2 days after the source's last day.")
+                                .arg(limitText(s.settings, "afb.near_m"))
+                                .arg(evidence.limits.afbYardAfterDays);
     return out;
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/rules/hold_evidence.h"
+#include "core/rules/reason.h"
 
 #include <QString>
 
@@ -13,7 +14,12 @@ namespace core::rules {
 /// Metres on a sphere of 6371.0 km between two yards; both coordinates of both are recorded.
 double metresBetween(const SnapYard& a, const SnapYard& b);
 
-/// By yard: why it is near a source of another yard, or an empty text.
-std::vector<QString> nearAfb(const Evidence& evidence);
+/// Why a yard is near a source of another yard; an empty text where it is not.
+struct NearAfb {
+    QString because;
+    Reason why;
+};
+/// By yard.
+std::vector<NearAfb> nearAfb(const Evidence& evidence);
 
 } // namespace core::rules

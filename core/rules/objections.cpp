@@ -1,5 +1,6 @@
 #include "core/rules/objections.h"
 
+#include "core/rules/limits.h"
 #include "core/rules/pairs.h"
 
 #include <QStringList>
@@ -24,7 +25,7 @@ QString whyHeld(const DayView& view, ColonyIx c) {
     QStringList out;
     for (const Hold& hold : view.holds)
         if (hold.colony == c)
-            out += QStringLiteral("%1 is held as %2: %3").arg(view.name(c), holdWord(hold.kind), hold.because);
+            out += QStringLiteral("%1 is held as %2: %3").arg(view.name(c), holdWord(hold.kind), hold.because());
     return out.join(u' ');
 }
 
@@ -40,9 +41,10 @@ QString whyNoStrength(const DayView& view, ColonyIx c) {
     case NoStrength::NoBees:
         return QStringLiteral("%1 had no bees on %2.").arg(name, isoText(*f.counted));
     case NoStrength::CountOld:
-        return QStringLiteral("%1's bees were last counted on %2, more than %3 days ago.")
+        return QStringLiteral("%1's bees were last counted on %2, %4 days ago; more than %3 days is too old.")
             .arg(name, isoText(*f.counted))
-            .arg(view.s.settings.strengthMaxAgeDays);
+            .arg(view.s.settings.strengthMaxAgeDays)
+            .arg(view.s.on - *f.counted);
     case NoStrength::NoCount:
         break;
     }
@@ -80,26 +82,32 @@ QString describe(const DayView& view, ColonyIx c) {
 QString whyOutOfSeason(const DayView& view, const Pair& pair) {
     const YardSeasons& here = view.seasonsOf(pair[0]);
     const YardSeasons& there = view.seasonsOf(pair[1]);
+    const bool southern = view.southern(pair[0]);
     const auto open = [](bool in) { return in ? QLatin1StringView("is open") : QLatin1StringView("is not open"); };
     return QStringLiteral(
-               "On %1 the season for strength %2 (for it: both weak or medium, one of them weak, no virgin), "
-               "and that for queen trouble %3 (for it: exactly one without a queen, the other no virgin). "
-               "%4; %5.")
+               "On %1 the season for strength (%6 to %7) %2 (for it: both weak or medium, one of them weak, no virgin; "
+               "weak is below %9 frames, medium below %10), and that for queen trouble (%8 to %7) %3 (for it: exactly "
+               "one without a queen, the other no virgin). %4; %5.")
         .arg(isoText(view.s.on), open(here.strength && there.strength), open(here.queenTrouble && there.queenTrouble),
-             describe(view, pair[0]), describe(view, pair[1]));
+             describe(view, pair[0]), describe(view, pair[1]))
+        .arg(limitText(view.s.settings, "season.fall_start", southern),
+             limitText(view.s.settings, "season.fall_end", southern),
+             limitText(view.s.settings, "season.start", southern), framesText(view.s.settings.mediumMin),
+             framesText(view.s.settings.strongMin));
 }
 
 QString whyNoGain(const DayView& view, const Pair& pair, const PairJudgement& judged) {
     const Quarters sum = *view.of(pair[0]).strength + *view.of(pair[1]).strength;
     return QStringLiteral(
-               "Together %1, alone %2 and %3 thousandths of a spring colony, less %4 for the carry: the gain is "
+               "Together %1, alone %2 and %3 thousandths of a spring colony, less %4 for the carry (%7): the gain is "
                "%5, the limit %6 (by value tables that are an assumption).")
         .arg(view.value(sum))
         .arg(*view.valueAlone(pair[0]))
         .arg(*view.valueAlone(pair[1]))
         .arg(judged.carry)
         .arg(*judged.gain)
-        .arg(judged.limit);
+        .arg(judged.limit)
+        .arg(limitText(view.s.settings, "carry.per_m"));
 }
 
 QString why(const DayView& view, const Pair& pair, const PairJudgement& judged, int part) {
@@ -136,13 +144,57 @@ QString why(const DayView& view, const Pair& pair, const PairJudgement& judged, 
     }
 }
 
+/// What of each of the two the part looks at.
+void addFacts(const DayView& view, ColonyIx c, int part, Reason& why) {
+    const ColonyFacts& f = view.of(c);
+    why.fact("colony", c);
+    if (part == 1) why.fact("yard", f.yard);
+    if (part == 2)
+        for (const Hold& hold : view.holds)
+            if (hold.colony == c) why.fact("held as", holdWord(hold.kind)).add(hold.why);
+    if (part == 3 || part == 5 || part == 9) why.fact("queen", word(f.queen));
+    if (part == 4 || part >= 7) {
+        if (f.lastCount) why.fact("frames", *f.lastCount);
+        if (f.counted) why.fact("counted", *f.counted);
+    }
+    if (part == 4 && f.strengthClass == StrengthClass::ShakeOut) why.limit("class.shake_out_max");
+    if (part == 4 && !f.strength && f.noStrength == NoStrength::CountOld) why.limit("strength.max_age_days");
+    if (part == 6) why.fact("box kind", view.s.boxKindOf(c).name);
+    if (part == 7 || part == 8) why.fact("frames of a box", qint64(view.s.boxKindOf(c).frames));
+}
+
+Reason reasonOf(const DayView& view, const Pair& pair, const PairJudgement& judged, int part) {
+    static constexpr const char* kRules[] = {"4.7",   "4.7.1", "4.7.2", "4.7.3", "4.7.4", "4.7.5",
+                                             "4.7.6", "4.7.7", "4.7.8", "4.7.9", "4.7.10"};
+    Reason why{kRules[part]};
+    why.southern = view.southern(pair[0]);
+    for (const ColonyIx c : pair) addFacts(view, c, part, why);
+    if (part == 7) why.limit("4.7.7 boxes");
+    if (part == 8) why.limit("4.7.8 boxes");
+    if (part == 9)
+        for (const char* limit :
+             {"season.fall_start", "season.fall_end", "season.start", "class.medium_min", "class.strong_min"})
+            why.limit(limit);
+    if (part == 10) {
+        why.fact("carry", judged.carry).fact("gain", qint64(*judged.gain));
+        why.limit(judged.forQueen ? "gain.min_queen" : "gain.min").limit("carry.per_m");
+        why.limit("value.winter").limit("value.divide");
+    }
+    return why;
+}
+
 } // namespace
+
+Objection objection(const DayView& view, ColonyIx a, ColonyIx b, const PairJudgement& judged, int part) {
+    const Pair pair{a, b};
+    return {QStringLiteral("4.7.%1").arg(part), why(view, pair, judged, part), reasonOf(view, pair, judged, part)};
+}
 
 std::vector<Objection> objections(const DayView& view, ColonyIx a, ColonyIx b) {
     const PairJudgement judged = judgePair(view, a, b);
     std::vector<Objection> out;
     for (int part = 1; part <= 10; ++part)
-        if (judged.bars(part)) out.push_back({QStringLiteral("4.7.%1").arg(part), why(view, {a, b}, judged, part)});
+        if (judged.bars(part)) out.push_back(objection(view, a, b, judged, part));
     return out;
 }
 

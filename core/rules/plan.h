@@ -2,6 +2,7 @@
 
 #include "core/model/snapshot.h"
 #include "core/rules/hold.h"
+#include "core/rules/reason.h"
 
 #include <QString>
 #include <QStringList>
@@ -29,6 +30,8 @@ enum class CautionKind {
 struct Caution {
     CautionKind kind = CautionKind::MitesHigh;
     QString because;
+    std::vector<ColonyIx> colonies = {}; ///< whose it is; none of near-afb, the union's of its own
+    Reason why = {};
 };
 struct ColonyCaution {
     ColonyIx colony;
@@ -54,6 +57,7 @@ struct Union {
     QStringList because;
     QStringList steps;
     bool pinned = false;
+    Reason why = {};
 };
 
 struct ShakeOut {
@@ -66,6 +70,7 @@ struct ShakeOut {
     bool removeQueen = true; ///< JSON `queen`: "remove" or "none"
     std::vector<Caution> cautions;
     QString because;
+    Reason why = {};
 };
 
 enum class StrengthClass { ShakeOut, Weak, Medium, Strong };
@@ -74,35 +79,45 @@ struct Alone {
     Quarters frames;
     StrengthClass strengthClass = StrengthClass::Weak;
     bool atRisk = false;
+    Reason why = {};
 };
 enum class Unresolved { NoCount, CountOld, NoBees, NoHost, NoPartner };
 struct UnresolvedColony {
     ColonyIx colony;
     Unresolved why = Unresolved::NoCount;
+    Reason reason = {};
+};
+struct Separate {
+    ColonyIx colony;
+    Reason why = {};
 };
 enum class BoxAction { HeavierOnTop, Reverse };
 struct BoxOrderAdvice {
     ColonyIx colony;
     BoxAction action = BoxAction::HeavierOnTop;
     QString because;
+    Reason why = {};
 };
 struct Feed {
     ColonyIx colony; ///< of a union its host
     qint64 shortTenthsKg = 0;
     int halfLitres = 0;
     qint64 shortMillionthsKg = 0; ///< exact
+    Reason why = {};
 };
 struct Divide {
     ColonyIx colony;
     int parts = 2;
     Quarters frames;
     int broodFrames = 0;
+    Reason why = {};
 };
 enum class DueKind { UnionCheck, TakeOut, ResultAwaited };
 struct Due {
     ColonyIx colony;
     DueKind what = DueKind::UnionCheck;
     Day on;
+    Reason why = {};
 };
 struct Totals {
     int colonies = 0, unions = 0, shakeOuts = 0;
@@ -116,7 +131,7 @@ struct Plan {
     std::vector<Hold> holds;   ///< of colonies of those yards
     std::vector<Union> unions;
     std::vector<ShakeOut> shakeOuts;
-    std::vector<ColonyIx> separate; ///< laying workers
+    std::vector<Separate> separate; ///< laying workers
     std::vector<Alone> alone;
     std::vector<UnresolvedColony> unresolved;
     std::vector<BoxOrderAdvice> boxOrder;
@@ -126,6 +141,7 @@ struct Plan {
     std::vector<Due> due;
     Totals totals;
 };
+// What each finding says in words: finding_words.h. What was given up for those left alone: given_up.h.
 
 using ColonyPair = std::pair<ColonyIx, ColonyIx>;
 

@@ -6,6 +6,7 @@
 #include "core/rules/divides.h"
 #include "core/rules/due.h"
 #include "core/rules/feed.h"
+#include "core/rules/left_over.h"
 #include "core/rules/shake_outs.h"
 #include "core/rules/totals.h"
 #include "core/rules/unions.h"
@@ -98,17 +99,21 @@ private:
         const ColonyFacts& f = m_view.of(c);
         if (m_view.held(c)) return;
         if (f.layingWorkers)
-            m_plan.separate.push_back(c);
+            m_plan.separate.push_back({c, whySeparate(m_view, c)});
         else if (!f.strength)
-            m_plan.unresolved.push_back({c, whyNoStrength(f.noStrength)});
+            addUnresolved(c, whyNoStrength(f.noStrength));
         else if (part.united || part.shakenOut)
             return;
         else if (toShakeOut(m_view, c))
-            m_plan.unresolved.push_back({c, Unresolved::NoHost});
+            addUnresolved(c, Unresolved::NoHost);
         else if (f.lacksQueen)
-            m_plan.unresolved.push_back({c, Unresolved::NoPartner});
+            addUnresolved(c, Unresolved::NoPartner);
         else
-            m_plan.alone.push_back({c, *f.strength, *f.strengthClass, atRisk(*f.strengthClass)});
+            m_plan.alone.push_back({c, *f.strength, *f.strengthClass, atRisk(*f.strengthClass), whyAlone(m_view, c)});
+    }
+
+    void addUnresolved(ColonyIx c, Unresolved why) {
+        m_plan.unresolved.push_back({c, why, whyUnresolved(m_view, c, why)});
     }
 
     static bool atRisk(StrengthClass c) { return c == StrengthClass::Weak || c == StrengthClass::ShakeOut; }

@@ -15,15 +15,18 @@ bool counts(QueenSeen before, QueenSeen next) {
 
 } // namespace
 
-QueenSeen queenOn(Day on, std::span<const SnapQueen> seen, std::optional<Day> freshStart, const Settings& settings) {
-    QueenSeen queen = QueenSeen::Unknown;
-    Day day = on;
+QueenNote latestQueen(std::span<const SnapQueen> seen, std::optional<Day> freshStart) {
+    QueenNote noted;
     for (const SnapQueen& visit : seen) {
-        if ((freshStart && visit.day <= *freshStart) || !counts(queen, visit.seen)) continue;
-        queen = visit.seen;
-        day = visit.day;
+        if ((freshStart && visit.day <= *freshStart) || !counts(noted.queen, visit.seen)) continue;
+        noted = {visit.seen, visit.day};
     }
-    return present(queen) && on - day > settings.queenMaxAgeDays ? QueenSeen::Unknown : queen;
+    return noted;
+}
+
+QueenSeen queenOn(Day on, const QueenNote& noted, const Settings& settings) {
+    const Day day = noted.day.value_or(on);
+    return present(noted.queen) && on - day > settings.queenMaxAgeDays ? QueenSeen::Unknown : noted.queen;
 }
 
 } // namespace core::rules

@@ -2,6 +2,7 @@
 
 #include "core/pairing/assignment.h"
 #include "core/pairing/proof.h"
+#include "core/rules/limits.h"
 
 #include <algorithm>
 #include <cassert>
@@ -10,7 +11,7 @@ namespace core::rules {
 
 namespace {
 
-constexpr int kUnionDisturbed = 200; // thousandths: a union is left in peace where another host will do
+constexpr int kUnionDisturbed = fixed::kUnionDisturbed; // a union is left in peace where another host will do
 
 struct Host {
     ColonyIx colony;

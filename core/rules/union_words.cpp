@@ -1,5 +1,7 @@
 #include "core/rules/union_words.h"
 
+#include "core/rules/left_over.h"
+#include "core/rules/limits.h"
 #include "core/rules/pairs.h"
 #include "core/rules/strength.h"
 
@@ -17,9 +19,13 @@ QString withArticle(StrengthClass c) {
 }
 
 QString sizeReason(const DayView& view, const Union& u) {
-    return QStringLiteral("%1 + %2 frames make %3, %4 colony.")
-        .arg(framesText(u.movedFrames), framesText(u.hostFrames), framesText(u.frames),
-             withArticle(classOf(u.frames, view.s.settings)));
+    const Settings& settings = view.s.settings;
+    const StrengthClass made = classOf(u.frames, settings);
+    QString limit;
+    if (made == StrengthClass::Strong) limit = QStringLiteral(" (from %1 on)").arg(framesText(settings.strongMin));
+    if (made == StrengthClass::Medium) limit = QStringLiteral(" (from %1 on)").arg(framesText(settings.mediumMin));
+    return QStringLiteral("%1 + %2 frames make %3, %4 colony%5.")
+        .arg(framesText(u.movedFrames), framesText(u.hostFrames), framesText(u.frames), withArticle(made), limit);
 }
 
 QString carryReason(const DayView& view, const Union& u) {
@@ -59,23 +65,40 @@ QString queenReason(const DayView& view, const Union& u) {
     case QueenPlan::KeepHost:
         return lackReason(view, u.moved) + QStringLiteral("; %1's is kept.").arg(host);
     case QueenPlan::RemoveMoved:
-        return QStringLiteral("%1's queen is kept, %2's removed.").arg(host, moved);
+        return QStringLiteral("%1's queen is kept, %2's removed, as your setting says.").arg(host, moved);
     case QueenPlan::LeaveBoth:
         break;
     }
-    return QStringLiteral("Both queens are left; the bees keep one.");
+    return QStringLiteral("Both queens are left, as your setting says; the bees keep one.");
 }
 
 QString gainReason(const DayView& view, const Union& u) {
     const auto carry = carryCost(u.from, u.to, view.s.settings.carryPerM);
     return QStringLiteral(
-               "Expected alone %1 + %2, together %3 thousandths of a spring colony; less %4 for the carry, the "
-               "gain is %5 (by value tables that are an assumption).")
+               "Expected alone %1 + %2, together %3 thousandths of a spring colony; less %4 for the carry (%7), the "
+               "gain is %5, at least %6 is asked (by value tables that are an assumption).")
         .arg(*view.valueAlone(u.moved))
         .arg(*view.valueAlone(u.host))
         .arg(view.value(u.frames))
         .arg(carry)
-        .arg(u.gain);
+        .arg(u.gain)
+        .arg(judgePair(view, u.moved, u.host).limit)
+        .arg(limitText(view.s.settings, "carry.per_m"));
+}
+
+QString seasonReason(const DayView& view, const Union& u) {
+    const Settings& settings = view.s.settings;
+    const bool southern = view.southern(u.host);
+    const bool forQueen = judgePair(view, u.moved, u.host).forQueen;
+    return forQueen
+               ? QStringLiteral("One gives the other a queen; that is done from %1 to %2.")
+                     .arg(limitText(settings, "season.start", southern),
+                          limitText(settings, "season.fall_end", southern))
+               : QStringLiteral("Colonies are united for strength from %1 to %2: at least one weak (below %3 frames), "
+                                "none strong (from %4).")
+                     .arg(limitText(settings, "season.fall_start", southern),
+                          limitText(settings, "season.fall_end", southern), framesText(settings.mediumMin),
+                          framesText(settings.strongMin));
 }
 
 QString boxReason(const DayView& view, const Union& u) {
@@ -131,9 +154,28 @@ void addBoxSteps(const DayView& view, const Union& u, QStringList& steps) {
 QStringList unionReasons(const DayView& view, const Union& united, MovedFor movedFor) {
     QStringList out{sizeReason(view, united),  gainReason(view, united),
                     carryReason(view, united), rolesReason(view, united, movedFor),
-                    queenReason(view, united), boxReason(view, united)};
+                    queenReason(view, united), boxReason(view, united),
+                    seasonReason(view, united)};
     if (united.pinned) out.prepend(pinReason(view, united));
     return out;
+}
+
+Reason unionReason(const DayView& view, const Union& u) {
+    const PairJudgement judged = judgePair(view, u.moved, u.host);
+    Reason why{judged.forQueen ? "4.7.9 (b)" : "4.7.9 (a)"};
+    why.southern = view.southern(u.host);
+    for (const ColonyIx c : {u.moved, u.host}) {
+        why.fact("colony", c).fact("frames", *view.of(c).strength).fact("counted", *view.of(c).counted);
+        why.fact("alone", qint64(*view.valueAlone(c)));
+        addClassLimits(view, c, why);
+    }
+    why.fact("together", qint64(view.value(u.frames))).fact("carry", judged.carry).fact("gain", qint64(u.gain));
+    why.limit("value.winter").limit("value.divide").limit("carry.per_m");
+    if (u.frames.value > 4 * fixed::kMostValued) why.limit("4.6 most_frames");
+    why.limit(judged.forQueen ? "gain.min_queen" : "gain.min");
+    why.limit(judged.forQueen ? "season.start" : "season.fall_start").limit("season.fall_end");
+    if (u.queen == QueenPlan::LeaveBoth || u.queen == QueenPlan::RemoveMoved) why.limit("queen.weaker");
+    return why.limit("order").limit("follow.union_days");
 }
 
 QStringList unionSteps(const DayView& view, const Union& united) {
@@ -148,7 +190,9 @@ QStringList unionSteps(const DayView& view, const Union& united) {
     steps +=
         QStringLiteral("Carry %1 %2 to stand %3.").arg(view.name(united.moved), distance(view, united), united.stand);
     addBoxSteps(view, united, steps);
-    steps += QStringLiteral("Look again on %1.").arg(isoText(view.s.on + view.s.settings.followUnionDays));
+    steps +=
+        QStringLiteral("Look again on %1, after %2.")
+            .arg(isoText(view.s.on + view.s.settings.followUnionDays), limitText(view.s.settings, "follow.union_days"));
     return steps;
 }
 

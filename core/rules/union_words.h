@@ -13,6 +13,9 @@ namespace core::rules {
 /// The reasons, most important first. `united` is complete but for its words.
 QStringList unionReasons(const DayView& view, const Union& united, MovedFor movedFor);
 
+/// The same as data: what both are, what the union gains, what the book asks. `united` is complete but for its words.
+Reason unionReason(const DayView& view, const Union& united);
+
 /// What to do at the hives, in order (rule 4.8).
 QStringList unionSteps(const DayView& view, const Union& united);
 

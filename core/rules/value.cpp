@@ -1,5 +1,7 @@
 #include "core/rules/value.h"
 
+#include "core/rules/limits.h"
+
 #include <cmath>
 
 namespace core::rules {
@@ -24,6 +26,10 @@ ValueOf::ValueOf(const Settings& settings) {
         const int divided = between(settings.divide, q);
         m_value[static_cast<size_t>(q)] = (alive * (1000 + divided) + 500) / 1000;
     }
+}
+
+int tableAt(const ValueTable& table, Quarters strength) {
+    return between(table, std::min(strength.value, 4 * fixed::kMostValued));
 }
 
 qint64 carryCost(MmPoint from, MmPoint to, Millionths perMetre) {

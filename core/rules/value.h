@@ -22,6 +22,9 @@ private:
     std::array<int, kMost + 1> m_value;
 };
 
+/// A table between its whole frames: thousandths at that strength, above 12 frames as at 12.
+int tableAt(const ValueTable& table, Quarters strength);
+
 /// Thousandths that carrying a hive from `from` to `to` takes: rounded half up, exactly.
 qint64 carryCost(MmPoint from, MmPoint to, Millionths perMetre);
 

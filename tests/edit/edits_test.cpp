@@ -136,7 +136,7 @@ TEST_F(Edits, AUnionOrShakeOutOfAHeldColonyIsRefusedWithTheHoldsSentence) {
         EXPECT_EQ(thrown.kind, Error::Kind::Hold);
         EXPECT_EQ(thrown.message.rfind("6 is held (brood-not-checked). ", 0), 0u) << thrown.message;
         const Snapshot s = session->snapshot(kDay);
-        EXPECT_NE(thrown.message.find(rules::holds(s).at(0).because.toStdString()), std::string::npos);
+        EXPECT_NE(thrown.message.find(rules::holds(s).at(0).because().toStdString()), std::string::npos);
         EXPECT_EQ(rowsText(path()), before);
     }
 }

@@ -72,7 +72,7 @@ TEST(PlanJson, AUnionCarriesItsReasonsAndSteps) {
     const QJsonObject first =
         adviceOn(tablesOfFolder(folderOf("kiln-field")), "2026-09-15")["unite"].toArray()[0].toObject();
     const QString because = QJsonDocument(first["because"].toArray()).toJson();
-    EXPECT_TRUE(because.contains("4 + 5.25 frames make 9.25, a strong colony.")) << because.toStdString();
+    EXPECT_TRUE(because.contains("4 + 5.25 frames make 9.25, a strong colony (from 8 on).")) << because.toStdString();
     EXPECT_TRUE(because.contains("K2 is carried 4 m to stand 4; K2's foragers are lost, not K4's."))
         << because.toStdString();
     EXPECT_TRUE(because.contains("assumption")) << because.toStdString();

@@ -71,9 +71,22 @@ TEST(DueText, SaysWhenNothingIsDue) {
 
 TEST(ExplanationText, NamesEachRule) {
     const Snapshot s = kilnField();
-    const QString text = report::explanationText(rules::explain(s, *s.livingNamed(u"K7"), *s.livingNamed(u"K8")));
+    const QString text =
+        report::explanationText(s.settings, rules::explain(s, *s.livingNamed(u"K7"), *s.livingNamed(u"K8")));
     EXPECT_TRUE(text.contains("4.7.2: K7 is held")) << text.toStdString();
     EXPECT_TRUE(text.contains("4.7.3: K8 has laying workers.")) << text.toStdString();
+}
+
+TEST(ExplanationText, NamesTheLimitsAndCallsAssumptionsSo) {
+    const Snapshot s = kilnField();
+    const auto textOf = [&](const char* a, const char* b) {
+        return report::explanationText(
+            s.settings, rules::explain(s, *s.livingNamed(QString::fromUtf8(a)), *s.livingNamed(QString::fromUtf8(b))));
+    };
+    EXPECT_TRUE(textOf("K2", "K4").contains("by gain.min 50 thousandths (assumption)"))
+        << textOf("K2", "K4").toStdString();
+    EXPECT_TRUE(textOf("K1", "K12").contains("by strength.max_age_days 30 days (assumption)"))
+        << textOf("K1", "K12").toStdString();
 }
 
 } // namespace

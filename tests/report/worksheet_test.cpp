@@ -211,6 +211,24 @@ TEST(Worksheet, SpanishHasEveryPhraseThatThePagesUse) {
     for (const QString& phrase : phrases) EXPECT_TRUE(Words::known(phrase, Language::Spanish)) << phrase.toStdString();
 }
 
+// A pattern is a literal that ends as a sentence does.
+TEST(Worksheet, SpanishHasEverySentenceOfTheFindings) {
+    QSet<QString> patterns;
+    for (const char* part : {"finding_words", "given_up"}) {
+        QFile file(QStringLiteral(YW_SOURCE_DIR "/core/rules/%1.cpp").arg(part));
+        ASSERT_TRUE(file.open(QIODevice::ReadOnly)) << part;
+        const QString source = QString::fromUtf8(file.readAll());
+        static const QRegularExpression kLiteral("((?:\"[^\"\\n]*\"\\s*)+)");
+        for (auto it = kLiteral.globalMatch(source); it.hasNext();) {
+            const QString all =
+                it.next().captured(1).remove(QRegularExpression("\"\\s*\"")).trimmed().chopped(1).mid(1);
+            if (all.endsWith(u'.')) patterns << all;
+        }
+    }
+    EXPECT_GT(patterns.size(), 35);
+    for (const QString& p : patterns) EXPECT_TRUE(Words::known(p, Language::Spanish)) << p.toStdString();
+}
+
 TEST(Worksheet, SpanishLeavesNoEnglishButTheReasonsOfHolds) {
     const Sample sample = kilnField();
     const QString text = flowing(pagesFor(sample, Language::Spanish));

@@ -12,13 +12,13 @@ constexpr const char* kDay = "2026-09-20";
 
 void expectNames(const Hold& hold, const std::vector<const char*>& parts) {
     for (const char* part : parts)
-        EXPECT_TRUE(hold.because.contains(QString::fromUtf8(part)))
-            << part << " is missing in: " << hold.because.toStdString();
+        EXPECT_TRUE(hold.because().contains(QString::fromUtf8(part)))
+            << part << " is missing in: " << hold.because().toStdString();
     EXPECT_FALSE(hold.lift.isEmpty());
-    EXPECT_TRUE(hold.because.endsWith(hold.lift)) << hold.because.toStdString();
-    EXPECT_FALSE(hold.because.contains(u'%')) << hold.because.toStdString();
-    EXPECT_FALSE(hold.because.contains(QStringLiteral("..")) || hold.because.contains(QStringLiteral("  ")))
-        << hold.because.toStdString();
+    EXPECT_TRUE(hold.because().endsWith(hold.lift)) << hold.because().toStdString();
+    EXPECT_FALSE(hold.because().contains(u'%')) << hold.because().toStdString();
+    EXPECT_FALSE(hold.because().contains(QStringLiteral("..")) || hold.because().contains(QStringLiteral("  ")))
+        << hold.because().toStdString();
 }
 
 TEST(HoldOrder, KindsStandInOneOrderAndColoniesInTheSnapshots) {
@@ -143,7 +143,7 @@ TEST(HoldBecause, OfNotCheckedNamesWhatIsKnownAndTheLimit) {
 TEST(HoldBecause, KeepsAPercentSignOfALabel) {
     HoldBook book;
     book.ended("A%3", "Home", "2026-07-16").result("A%3", "2026-07-16", "positive").colony("B");
-    EXPECT_TRUE(book.hold("B", "afb-yard", kDay).because.contains(QStringLiteral("A%3 had American foulbrood")));
+    EXPECT_TRUE(book.hold("B", "afb-yard", kDay).because().contains(QStringLiteral("A%3 had American foulbrood")));
 }
 
 } // namespace

@@ -94,7 +94,7 @@ TEST(HoldProperty, ASnapshotGivesTheSameHoldsTwice) {
     const auto second = core::rules::holds(s);
     ASSERT_EQ(first.size(), second.size());
     ASSERT_FALSE(first.empty());
-    for (size_t i = 0; i < first.size(); ++i) EXPECT_EQ(first[i].because, second[i].because);
+    for (size_t i = 0; i < first.size(); ++i) EXPECT_EQ(first[i].because(), second[i].because());
 }
 
 } // namespace

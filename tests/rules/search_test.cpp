@@ -1,4 +1,5 @@
 #include "core/base/error.h"
+#include "core/rules/given_up.h"
 #include "core/rules/plan.h"
 #include "tests/rules/all_ways.h"
 #include "tests/rules/plan_book.h"
@@ -145,7 +146,7 @@ void expectPartition(const Snapshot& s, const Plan& plan) {
     lists.insert(held.begin(), held.end());
     for (const Union& u : plan.unions) lists.insert({u.moved, u.host});
     for (const ShakeOut& shaken : plan.shakeOuts) lists.insert(shaken.colony);
-    lists.insert(plan.separate.begin(), plan.separate.end());
+    for (const Separate& apart : plan.separate) lists.insert(apart.colony);
     for (const Alone& a : plan.alone) lists.insert(a.colony);
     for (const UnresolvedColony& u : plan.unresolved) lists.insert(u.colony);
     EXPECT_EQ(lists.size(), s.livingCount());
@@ -251,6 +252,133 @@ TEST(Search, ALimitIsSharedByAllYards) {
             EXPECT_EQ(gainOf(book.plan(kFall, request)), best) << "at most " << most;
         }
     }
+}
+
+// Source: own calculation, every set of unions with each pair pinned tried.
+void expectGivenUp(const PlainYard& yard, const Snapshot& s, const GivenUp& given, const std::vector<PlainPair>& pins,
+                   const std::vector<PlainPair>& forbidden, int most) {
+    const int own = indexOf(s, given.colony);
+    const auto count = static_cast<int>(yard.colonies.size());
+    std::set<int> pinned;
+    for (const PlainPair& pin : pins) pinned.insert({pin.first, pin.second});
+    long best = -1;
+    long bestOfPartner = -1;
+    for (int other = 0; other < count; ++other) {
+        const PlainPair pair = std::minmax(own, other);
+        if (other == own || pinned.contains(other) || !plainMayUnite(yard, pair.first, pair.second) ||
+            std::count(forbidden.begin(), forbidden.end(), pair) || static_cast<int>(pins.size()) >= most)
+            continue;
+        auto with = pins;
+        with.push_back(pair);
+        const long sum = bestGain(yard, with, forbidden, most);
+        best = std::max(best, sum);
+        if (given.partner && other == indexOf(s, *given.partner)) bestOfPartner = sum;
+    }
+    ASSERT_EQ(given.partner.has_value(), best >= 0);
+    if (!given.partner) {
+        EXPECT_EQ(given.nearest.size(), static_cast<size_t>(std::min(3, count - 1)));
+        return;
+    }
+    EXPECT_EQ(bestOfPartner, best);
+    EXPECT_EQ(given.gain, plainGain(yard, own, indexOf(s, *given.partner)));
+    EXPECT_EQ(given.lost, bestGain(yard, pins, forbidden, most) - (best - given.gain));
+    EXPECT_GE(given.lost, given.gain);
+}
+
+TEST(Search, WhatWasGivenUpIsTheBestUnionWithThatColonyAndItsPrice) {
+    int asked = 0;
+    int possible = 0;
+    for (unsigned seed = 1; seed <= 400; ++seed) {
+        SCOPED_TRACE("seed " + std::to_string(seed));
+        const RandomYard yard(seed + 9000, 3 + static_cast<int>(seed % 8));
+        const Snapshot s = yard.book.on(yard.day);
+        std::mt19937 random(seed);
+        std::vector<PlainPair> pins, forbidden;
+        PlanRequest request;
+        if (seed % 2) request = someRequest(yard, s, random, pins, forbidden);
+        const int most = static_cast<int>(pins.size() + random() % 4);
+        if (seed % 4 == 1) request.most = most;
+        const Plan plan = advise(s, request);
+        std::vector<ColonyIx> alone;
+        for (const Alone& a : plan.alone)
+            if (a.atRisk) alone.push_back(a.colony);
+        const DayView view = viewOf(s);
+        for (const GivenUp& given : givenUp(view, plan.yards, request, alone)) {
+            expectGivenUp(yard.plain, s, given, pins, forbidden, request.most.value_or(99));
+            ++asked;
+            possible += given.partner.has_value();
+        }
+        if (seed % 2) continue;
+        const auto after = givenUp(s, colonyFacts(s), plan, alone);
+        const auto before = givenUp(view, plan.yards, request, alone);
+        ASSERT_EQ(after.size(), before.size());
+        for (size_t i = 0; i < after.size(); ++i) EXPECT_EQ(after[i].partner, before[i].partner);
+    }
+    EXPECT_GT(asked, 150);
+    EXPECT_GT(possible, 10);
+}
+
+// An odd number of weak colonies, any two of which may unite: one stays alone, and has partners enough.
+TEST(Search, WhatWasGivenUpAmongMany) {
+    int possible = 0;
+    for (unsigned seed = 1; seed <= 120; ++seed) {
+        SCOPED_TRACE("seed " + std::to_string(seed));
+        std::mt19937 random(seed);
+        PlanBook book;
+        PlainYard yard;
+        for (int i = 0; i < 5 + 2 * static_cast<int>(seed % 3); ++i) {
+            PlainColony c;
+            c.quarters = 9 + static_cast<int>(random() % 11);
+            c.x = static_cast<int>(random() % 60);
+            c.y = static_cast<int>(random() % 60);
+            const QString label = RandomYard::label(i);
+            book.colony(label, {{"x_m", QString::number(c.x)}, {"y_m", QString::number(c.y)}});
+            book.bees(label, framesText({c.quarters}));
+            yard.colonies.push_back(c);
+        }
+        const Snapshot s = book.on(kFall);
+        const Plan plan = advise(s, {});
+        std::vector<ColonyIx> alone;
+        for (const Alone& a : plan.alone) alone.push_back(a.colony);
+        for (const GivenUp& given : givenUp(s, colonyFacts(s), plan, alone)) {
+            expectGivenUp(yard, s, given, {}, {}, 99);
+            possible += given.partner.has_value();
+        }
+    }
+    EXPECT_GT(possible, 100);
+}
+
+// 3 frames and 4 gain 820·1.4 − 300 − 480 = 368 at 0 m, less the metres between them; A is 1 m from B, C 30 m on the
+// other side. Source: own calculation.
+TEST(GivenUp, SaysThePartnerTheGainAndThePrice) {
+    PlanBook book;
+    book.colony("A", {{"x_m", "0"}}).colony("B", {{"x_m", "1"}}).colony("C", {{"x_m", "31"}});
+    book.bees("A", "3").bees("B", "4").bees("C", "3");
+    const Snapshot s = book.on(kFall);
+    const Plan plan = advise(s, {});
+    ASSERT_EQ(unionsOf(s, plan), "A>B");
+    const auto given = givenUp(s, colonyFacts(s), plan, {named(s, "C")});
+    ASSERT_EQ(given.size(), 1U);
+    EXPECT_EQ(given[0].partner, named(s, "B"));
+    EXPECT_EQ(given[0].gain, 338);
+    EXPECT_EQ(given[0].lost, 367);
+    const std::string text = textOf(sentencesOf(s, given[0])).toStdString();
+    for (const char* part : {"with B, gain 338", "gain 367 less", "29 thousandths", "assumption"})
+        EXPECT_NE(text.find(part), std::string::npos) << part << " is not in: " << text;
+}
+
+TEST(GivenUp, NamesWhoStoodNearAndWhatBarredThem) {
+    PlanBook book;
+    book.colony("A", {{"x_m", "0"}}).colony("B", {{"x_m", "9"}, {"box", "dadant-12"}}).unchecked("C", {{"x_m", "2"}});
+    book.bees("A", "3").bees("B", "4").bees("C", "3");
+    const Snapshot s = book.on(kFall);
+    const auto given = givenUp(s, colonyFacts(s), advise(s, {}), {named(s, "A")});
+    ASSERT_EQ(given.size(), 1U);
+    ASSERT_EQ(given[0].nearest.size(), 2U);
+    EXPECT_EQ(given[0].nearest[0].colony, named(s, "C"));
+    EXPECT_EQ(given[0].nearest[0].against.rule, "4.7.2");
+    EXPECT_EQ(given[0].nearest[1].against.rule, "4.7.6");
+    EXPECT_EQ(textOf(sentencesOf(s, given[0])), "No union was possible. C is held, or this one. B is in other boxes.");
 }
 
 } // namespace

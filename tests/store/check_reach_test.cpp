@@ -45,7 +45,7 @@ Snapshot withNeededChecks(const Snapshot& all) {
 std::string text(const Snapshot& s, const std::vector<rules::Hold>& holds) {
     QStringList lines;
     for (const rules::Hold& h : holds)
-        lines << s.colony(h.colony).shown + u' ' + rules::holdWord(h.kind) + QStringLiteral(": ") + h.because;
+        lines << s.colony(h.colony).shown + u' ' + rules::holdWord(h.kind) + QStringLiteral(": ") + h.because();
     return lines.join(u'\n').toStdString();
 }
 

@@ -87,10 +87,8 @@ private:
             row.colony = id(h.colony);
             row.mark = QString(rules::holdLetter(h.kind));
             row.title = Boards::tr("%1: %2").arg(name(h.colony), look::holdTitle(h.kind).toLower());
-            QString because = h.because;
-            if (!h.lift.isEmpty() && because.endsWith(h.lift)) because.chop(h.lift.size());
-            row.lines << because.trimmed();
-            if (!h.lift.isEmpty()) row.more << h.lift;
+            row.lines << h.told;
+            row.more << h.lift;
             m_rows.push_back(row);
         }
     }
@@ -123,9 +121,9 @@ private:
     }
 
     void separate() {
-        const auto found = ours(m_plan.separate, [](core::ColonyIx c) { return c; });
+        const auto found = ours(m_plan.separate, [](const rules::Separate& s) { return s.colony; });
         if (!found.empty()) section(Boards::tr("Laying workers: another procedure"), 0);
-        for (core::ColonyIx c : found) line(c, name(c), {});
+        for (const rules::Separate& s : found) line(s.colony, name(s.colony), {});
     }
 
     void unresolved() {

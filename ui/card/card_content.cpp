@@ -85,10 +85,7 @@ void addPlan(CardContent& out, const desk::Reading& r, core::ColonyIx colony) {
 
 void addHolds(CardContent& out, const desk::Reading& r, core::ColonyIx colony) {
     for (const core::rules::Hold& h : r.holdsOf(colony)) {
-        QString because = h.because;
-        if (!h.lift.isEmpty() && because.endsWith(h.lift)) because.chop(h.lift.size());
-        out.holds.push_back(
-            {QString(core::rules::holdLetter(h.kind)), look::holdTitle(h.kind), because.trimmed(), h.lift});
+        out.holds.push_back({QString(core::rules::holdLetter(h.kind)), look::holdTitle(h.kind), h.told, h.lift});
     }
     for (const core::rules::ColonyCaution& c : r.plan.cautions)
         if (c.colony == colony) out.cautions << c.caution.because;

@@ -111,7 +111,7 @@ QStringList CarryForm::odd(const Values& values) const {
     for (const core::rules::Hold& hold : m_desk.reading().holdsOf(*ix))
         if (hold.kind != core::rules::HoldKind::BroodNotChecked)
             return {Carries::tr("%1 is held: %2 Moving it spreads what it may have; the inspector decides.")
-                        .arg(m_colony.label, hold.because)};
+                        .arg(m_colony.label, hold.because())};
     return {};
 }
 

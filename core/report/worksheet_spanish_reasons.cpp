@@ -1,0 +1,145 @@
+#include "core/report/worksheet_spanish.h"
+
+namespace core::report {
+
+namespace {
+
+// The rules' own sentences (core/rules/finding_words.cpp, given_up.cpp) and what stands in them.
+constexpr SpanishPair kPairs[] = {
+    // left alone
+    {"%1 frames of bees, counted on %2: the shake-out class (up to %3).",
+     "%1 cuadros de abejas, contados el %2: clase para sacudir (hasta %3)."},
+    {"%1 frames of bees, counted on %2: weak (above %3, below %4).",
+     "%1 cuadros de abejas, contados el %2: débil (más de %3, menos de %4)."},
+    {"%1 frames of bees, counted on %2: medium (from %3, below %4).",
+     "%1 cuadros de abejas, contados el %2: mediana (desde %3, menos de %4)."},
+    {"%1 frames of bees, counted on %2: strong (from %3).", "%1 cuadros de abejas, contados el %2: fuerte (desde %3)."},
+    {"Of counts from above and from below the one from the top is taken (a setting).",
+     "De los recuentos por arriba y por abajo se toma el de arriba (un ajuste)."},
+    {"Of counts from above and from below the one from the bottom is taken (a setting).",
+     "De los recuentos por arriba y por abajo se toma el de abajo (un ajuste)."},
+    {"Of counts from above and from below the mean is taken (a setting).",
+     "De los recuentos por arriba y por abajo se toma la media (un ajuste)."},
+    {"By value tables that are an assumption, %1 in 1000 of such are alive in spring, and %2 in 1000 of those are then "
+     "divided.",
+     "Según tablas de valor que son un supuesto, %1 de cada 1000 así viven en primavera, y %2 de cada 1000 de esas se "
+     "dividen después."},
+    {"More than %1 frames are valued as %1.", "Más de %1 cuadros se valoran como %1."},
+    // unresolved
+    {"On %1 only one of its two boxes was counted.", "El %1 se contó solo una de sus dos cajas."},
+    {"Its bees were not counted since it was united or divided on %1.",
+     "No se contaron sus abejas desde que se unió o dividió el %1."},
+    {"Its bees were never counted.", "Nunca se contaron sus abejas."},
+    {"The last count, of %1, is %2 days old; more than %3 is too old.",
+     "El último recuento, del %1, tiene %2 días; más de %3 es demasiado."},
+    {"No bees were seen at the count of %1.", "En el recuento del %1 no se vieron abejas."},
+    {"%1 of bees are the shake-out class (up to %2), and no colony of the yard is free to take them: not held, with a "
+     "queen, above that class, and at most %3 a host.",
+     "%1 de abejas son la clase para sacudir (hasta %2), y en el colmenar no queda libre ninguna que las reciba: no "
+     "retenida, con reina, por encima de esa clase, y como mucho %3 por receptora."},
+    {"It lacks a queen (%1, %2), and no union with another of its yard is allowed and gains %3; queens are given from "
+     "%4 "
+     "to %5.",
+     "Le falta reina (%1, %2), y ninguna unión con otra del colmenar está permitida y gana %3; se dan reinas del %4 al "
+     "%5."},
+    {"Laying workers, noted on %1: they would kill a queen. No union, shake-out or divide until a queen, eggs or a "
+     "virgin "
+     "is seen.",
+     "Obreras ponedoras, anotadas el %1: matarían a una reina. Ni unir, ni sacudir, ni dividir hasta ver reina, huevos "
+     "o "
+     "virgen."},
+    // feed, divides, checks
+    {"The two weigh %1 together, less %2 for floor and lid and %3 for each of %4 boxes taken away (assumptions); a "
+     "hive "
+     "of two boxes is ready for winter at %5.",
+     "Las dos pesan %1 juntas, menos %2 de fondo y tapa y %3 por cada una de %4 cajas retiradas (supuestos); una "
+     "colmena "
+     "de dos cajas está lista para el invierno con %5."},
+    {"The two weigh %1 together, less %2 for floor and lid (an assumption); a hive of two boxes is ready for winter at "
+     "%3.",
+     "Las dos pesan %1 juntas, menos %2 de fondo y tapa (un supuesto); una colmena de dos cajas está lista para el "
+     "invierno con %3."},
+    {"It weighed %1 on %2; a hive of two boxes is ready for winter at %3.",
+     "Pesaba %1 el %2; una colmena de dos cajas está lista para el invierno con %3."},
+    {"It weighed %1 on %2; a hive of one box is ready for winter at %3.",
+     "Pesaba %1 el %2; una colmena de una caja está lista para el invierno con %3."},
+    {"Syrup of two parts of sugar to one of water makes stores of %1.",
+     "El jarabe de dos partes de azúcar por una de agua da reservas de %1."},
+    {"A weight counts for %1; feed is advised from %2 to %3.", "Un peso vale %1; se aconseja alimentar del %2 al %3."},
+    {"%1 frames of brood, noted on %2, and %3 frames of bees: each part needs %4 and %5 of bees (assumptions), and "
+     "there "
+     "are %6 at least.",
+     "%1 cuadros de cría, anotados el %2, y %3 cuadros de abejas: cada parte pide %4 y %5 de abejas (supuestos), y son "
+     "%6 como mínimo."},
+    {"Divides are advised from %1 to %2; brood counts for %3.", "Se aconseja dividir del %1 al %2; la cría vale %3."},
+    {"United on %1; it is looked at after %2, and listed from %3 before that day to %4 after the union.",
+     "Unida el %1; se mira a los %2, y figura desde %3 antes de ese día hasta %4 después de la unión."},
+    {"%1 was given on %2 for %3 days; listed from %4 before its end to %5 past it.",
+     "Se dio %1 el %2 por %3 días; figura desde %4 antes de acabar hasta %5 después."},
+    {"It ended on %1 under suspicion, by a sign of %2; a result is awaited for %3 more.",
+     "Terminó el %1 bajo sospecha, por un signo del %2; se espera un resultado %3 más."},
+    {"It is under suspicion, by a sign of %1, until a result answers it.",
+     "Está bajo sospecha, por un signo del %1, hasta que responda un resultado."},
+    // what was given up
+    {"The best union it could have had: with %1, gain %2; all the others would then gain %3 less, so that %4 "
+     "thousandths "
+     "of a spring colony would be lost in all (by value tables that are an assumption).",
+     "La mejor unión que pudo tener: con %1, ganancia %2; todas las demás ganarían entonces %3 menos, y en total se "
+     "perderían %4 milésimas de colonia de primavera (según tablas de valor que son un supuesto)."},
+    {"No other colony stands in its yard.", "No hay otra colonia en su colmenar."},
+    {"No union was possible.", "No era posible ninguna unión."},
+    {"%1: not by what you asked for.", "%1: no según lo que se pidió."},
+    {"%1 stands in another yard.", "%1 está en otro colmenar."},
+    {"%1 is held, or this one.", "%1 está retenida, o esta."},
+    {"%1 has laying workers, or this one.", "%1 tiene obreras ponedoras, o esta."},
+    {"%1 has no count to go by or is in the shake-out class, or this one.",
+     "%1 no tiene recuento válido o es de la clase para sacudir, o esta."},
+    {"%1 lacks a queen, as this one.", "%1 no tiene reina, como esta."},
+    {"%1 is in other boxes.", "%1 está en otro tipo de caja."},
+    {"%1 does not fit into one box, or this one.", "%1 no cabe en una caja, o esta."},
+    {"%1 and this one fill more than two boxes.", "%1 y esta llenan más de dos cajas."},
+    {"%1: not the season, neither is weak, one is strong, or has a virgin.",
+     "%1: no es la temporada, ninguna es débil, una es fuerte o tiene virgen."},
+    {"%1 would gain too little.", "%1 ganaría demasiado poco."},
+    // what stands in the sentences
+    {"none", "ninguna"},
+    {"drone-layer", "zanganera"},
+    {"frame", "cuadro"},
+    {"frames", "cuadros"},
+    {"brood frame", "cuadro de cría"},
+    {"brood frames", "cuadros de cría"},
+    {"day", "día"},
+    {"days", "días"},
+    {"colony", "colonia"},
+    {"colonies", "colonias"},
+    {"parts", "partes"},
+    {"thousandth", "milésima"},
+    {"thousandths", "milésimas"},
+    {"in 100", "por 100"},
+    {"kg a litre", "kg por litro"},
+    {"lb a litre", "lb por litro"},
+    {"kg a quart", "kg por cuarto"},
+    {"lb a quart", "lb por cuarto"},
+    {"January", "de enero"},
+    {"February", "de febrero"},
+    {"March", "de marzo"},
+    {"April", "de abril"},
+    {"May", "de mayo"},
+    {"June", "de junio"},
+    {"July", "de julio"},
+    {"August", "de agosto"},
+    {"September", "de septiembre"},
+    {"October", "de octubre"},
+    {"November", "de noviembre"},
+    {"December", "de diciembre"},
+    {"January to July", "de enero a julio"},
+    {"August to December", "de agosto a diciembre"},
+    {"July to January", "de julio a enero"},
+    {"February to June", "de febrero a junio"},
+};
+
+} // namespace
+
+std::span<const SpanishPair> spanishReasons() { return kPairs; }
+
+} // namespace core::report

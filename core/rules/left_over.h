@@ -1,0 +1,18 @@
+#pragma once
+
+#include "core/rules/day_view.h"
+#include "core/rules/plan.h"
+
+// Why a colony is in no union and no shake-out, as data.
+
+namespace core::rules {
+
+/// Its class, and what such a colony is expected to give.
+Reason whyAlone(const DayView& view, ColonyIx c);
+Reason whyUnresolved(const DayView& view, ColonyIx c, Unresolved why);
+Reason whySeparate(const DayView& view, ColonyIx c);
+
+/// The limits that make a class of a strength, and how counts from above and from below made it.
+void addClassLimits(const DayView& view, ColonyIx c, Reason& why);
+
+} // namespace core::rules
