@@ -97,17 +97,20 @@ TEST(PlanLayout, HivesAreDrawnLargerOnlyWhileTheyStayApart) {
     const double m = magnification(close);
     for (size_t a = 0; a < close.hives.size(); ++a)
         for (size_t b = a + 1; b < close.hives.size(); ++b) {
-            const double apart = std::sqrt(static_cast<double>(core::squaredDistance(close.hives[a].at, close.hives[b].at)));
-            if (m > 1) { EXPECT_GT(apart, m * std::hypot(413, 505)) << a << ' ' << b; }
+            const double apart =
+                std::sqrt(static_cast<double>(core::squaredDistance(close.hives[a].at, close.hives[b].at)));
+            if (m > 1) {
+                EXPECT_GT(apart, m * std::hypot(413, 505)) << a << ' ' << b;
+            }
         }
 }
 
-double insideShare(const Arc& arc, const QRectF& rect) {
+double insideShare(const Arc& arc, const QPolygonF& shape) {
     int in = 0;
     int all = 0;
     for (size_t i = 0; i + 3 < arc.points.size(); i += 3) {
         const Curve c{arc.points[i], arc.points[i + 1], arc.points[i + 2], arc.points[i + 3]};
-        for (int k = 0; k <= 60; ++k, ++all) in += rect.contains(c.at(k / 60.0));
+        for (int k = 0; k <= 60; ++k, ++all) in += shape.containsPoint(c.at(k / 60.0), Qt::OddEvenFill);
     }
     return all == 0 ? 0 : 1.0 * in / all;
 }
@@ -121,10 +124,13 @@ TEST(PlanRoute, ArcsRunClearOfOtherHivesAndOfLabels) {
             ASSERT_GE(layout.unions[u].points.size(), 4u);
             for (size_t h = 0; h < layout.hives.size(); ++h) {
                 const HivePlace& place = layout.hives[h];
-                EXPECT_EQ(insideShare(layout.unions[u], place.label), 0) << seed << ": arc " << u << ", label " << h;
-                EXPECT_EQ(insideShare(layout.unions[u], place.line), 0) << seed << ": arc " << u << ", line " << h;
+                EXPECT_EQ(insideShare(layout.unions[u], polygonOf(place.label)), 0)
+                    << seed << ": arc " << u << ", label " << h;
+                EXPECT_EQ(insideShare(layout.unions[u], polygonOf(place.line)), 0)
+                    << seed << ": arc " << u << ", line " << h;
                 if (h != scene.unions[u].moved && h != scene.unions[u].host) {
-                    EXPECT_EQ(insideShare(layout.unions[u], place.box), 0) << seed << ": arc " << u << ", hive " << h;
+                    const QPolygonF outline = outlineOf(place.centre, place.size, scene.hives[h].headingDeg);
+                    EXPECT_EQ(insideShare(layout.unions[u], outline), 0) << seed << ": arc " << u << ", hive " << h;
                 }
             }
         }
@@ -146,7 +152,9 @@ TEST(PlanRoute, FarAwayLabelsMakeRoomForArcsAndNumbers) {
         if (label.isEmpty()) continue;
         ++after;
         for (size_t u = 0; u < layout.unions.size(); ++u) {
-            if (h != chosen) { EXPECT_EQ(insideShare(layout.unions[u], label), 0) << "arc " << u << ", label " << h; }
+            if (h != chosen) {
+                EXPECT_EQ(insideShare(layout.unions[u], polygonOf(label)), 0) << "arc " << u << ", label " << h;
+            }
             const QPointF off = layout.unions[u].sign - label.center();
             EXPECT_TRUE(layout.unions[u].signHidden || std::abs(off.x()) > label.width() / 2 ||
                         std::abs(off.y()) > label.height() / 2)

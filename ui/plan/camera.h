@@ -8,6 +8,9 @@
 
 namespace ui::plan {
 
+constexpr double kFitMargin = 72;   ///< pixels around a fitted yard
+constexpr double kFitNearest = 110; ///< pixels a metre when fitted
+
 /// What part of the yard the view shows. Layout pixels (see layout.h) plus offset() are the view's pixels.
 struct Camera {
     QPointF centre{0, 0}; ///< metres from the yard's origin, x east, y south (down)

@@ -1,14 +1,15 @@
 #pragma once
 
+#include "ui/plan/hive_shape.h"
 #include "ui/plan/rect_grid.h"
 #include "ui/plan/scene.h"
 
 #include <QFont>
 #include <QPointF>
-#include <QPolygonF>
 #include <QRectF>
 #include <QStaticText>
 
+#include <array>
 #include <optional>
 #include <vector>
 
@@ -20,12 +21,17 @@ namespace ui::plan {
 /// What is drawn of a hive, by its size on the screen.
 enum class Detail { Combs, Bar, Dot };
 
+/// How a strength is written: "5.25 frames", in two lines where it is long, or "5.25" alone.
+enum class LineForm { Whole, Wrapped, Brief };
+
 struct HivePlace {
     QPointF centre;
     QSizeF size;  ///< drawn, across and along the combs
     QRectF box;   ///< bounds of the turned outline
+    QRectF body;  ///< and of its entrance and second box
     QRectF label; ///< empty: hidden, there was no room
     QRectF line;
+    LineForm lineForm = LineForm::Whole;
     QRectF badge; ///< hold letters
     QRectF laying;
     QRectF drop;
@@ -59,14 +65,17 @@ public:
     const QFont& lineFont() const { return m_lineFont; }
     const QFont& badgeFont() const { return m_badgeFont; }
     const QStaticText& label(size_t hive) const { return m_labels[hive]; }
-    const QStaticText& line(size_t hive) const { return m_lines[hive]; }
+    /// Empty where it has no such form.
+    const QStaticText& line(size_t hive, LineForm form) const;
     double lineHeight() const { return m_lineHeight; } ///< of the lesser text
     double width(const QString& lesserText) const;
 
 private:
     QFont m_labelFont, m_lineFont, m_badgeFont;
     double m_lineHeight = 14;
-    std::vector<QStaticText> m_labels, m_lines;
+    std::vector<QStaticText> m_labels;
+    std::vector<std::array<QString, 3>> m_lineTexts;
+    mutable std::vector<std::array<std::optional<QStaticText>, 3>> m_lines; ///< shaped when first asked for
 };
 
 /// The zoom, how much larger than life hives are, and the size of the window: many hives are drawn more plainly.
@@ -84,10 +93,15 @@ Layout layOut(const Scene& scene, const Texts& texts, const View& view, std::opt
 /// The detail at which so many hives, each `across` pixels wide, are drawn.
 Detail detailOf(double across, double hivesInView);
 
-/// The turned outline of a hive of this size.
-QPolygonF outlineOf(const QPointF& centre, const QSizeF& size, int headingDeg);
+enum class Obstacles { All, Bodies, Texts };
+/// What arcs keep clear of, each grown by `gap`: hives (owner: their position) and texts but strengths (owner: their
+/// position + number of hives).
+RectGrid obstaclesOf(const Scene& scene, const Layout& layout, double gap, Obstacles which = Obstacles::All);
 
-/// All that arcs keep clear of: hives (owner: their position) and texts (owner: their position + number of hives).
-RectGrid obstaclesOf(const Layout& layout);
+/// Nearer than `gap` to what is drawn of the hive's body.
+bool insideBody(const HiveMark& mark, const HivePlace& place, const QPointF& point, double gap);
+
+/// Where a strength of this size stands: below the label, or above one that stands above its hive.
+QRectF lineSpot(const HivePlace& hive, const QSizeF& size);
 
 } // namespace ui::plan

@@ -78,14 +78,10 @@ void paintBar(QPainter& p, const HiveMark& m, const QRectF& body, const look::Co
     p.fillRect(QRectF(-wide / 2, -high / 2, wide, high), c.ink);
 }
 
-void paintEntrance(QPainter& p, const QRectF& body, const look::Colours& c) {
-    const double w = body.width() * 0.19;
-    const double d = std::clamp(body.height() * 0.085, 2.0, 12.0);
-    const QPointF at(0, body.bottom());
+void paintEntrance(QPainter& p, const QSizeF& size, const look::Colours& c) {
     p.setPen(Qt::NoPen);
     p.setBrush(c.ink);
-    p.drawConvexPolygon(
-        QPolygonF({at + QPointF(-w, 0), at + QPointF(w, 0), at + QPointF(w * 0.7, d), at + QPointF(-w * 0.7, d)}));
+    p.drawConvexPolygon(entranceOf(size));
 }
 
 void paintQuestion(QPainter& p, const QPointF& centre, double size, const look::Colours& c) {
@@ -143,7 +139,7 @@ void paintHive(QPainter& p, const HiveMark& m, const HivePlace& place, Detail de
     const QRectF body = bodyOf(place.size);
     const double pen = detail == Detail::Combs ? std::clamp(place.size.width() / 34, 1.3, 3.0) : 1.1;
     if (m.boxes == 2) {
-        const double away = std::clamp(place.size.width() * 0.09, 2.0, 9.0);
+        const double away = secondBoxAway(place.size);
         const Turned turned(p, place.centre + QPointF(away, -away), m.headingDeg);
         const double half = pen * 0.3;
         p.fillRect(body.adjusted(-half, -half, half, half), c.ink);
@@ -151,7 +147,7 @@ void paintHive(QPainter& p, const HiveMark& m, const HivePlace& place, Detail de
     }
     {
         const Turned turned(p, place.centre, m.headingDeg);
-        paintEntrance(p, body, c);
+        paintEntrance(p, place.size, c);
         const double line = m.held() ? pen * 1.3 : pen;
         p.fillRect(body.adjusted(-line / 2, -line / 2, line / 2, line / 2), outlineColour(m, c));
         p.fillRect(body.adjusted(line / 2, line / 2, -line / 2, -line / 2), c.paper);
@@ -213,7 +209,7 @@ void paintTexts(QPainter& p, const HiveMark& m, const HivePlace& place, const Te
     if (!place.line.isEmpty()) {
         p.setFont(texts.lineFont());
         p.setPen(c.quiet);
-        p.drawStaticText(place.line.topLeft(), texts.line(hive));
+        p.drawStaticText(place.line.topLeft(), texts.line(hive, place.lineForm));
     }
     if (place.drop.isEmpty()) return;
     paintDrop(p, QPointF(place.drop.center().x(), place.drop.top() + 1), c);

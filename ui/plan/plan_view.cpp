@@ -18,8 +18,6 @@ namespace ui::plan {
 namespace {
 constexpr int kRouteAfterMs = 140; // a zoom has come to rest
 constexpr int kNudgeBurstMs = 700; // arrow keys within this are one carry
-constexpr double kMargin = 72;     // pixels around a fitted yard
-constexpr double kNearest = 110;   // pixels a metre when fitted
 } // namespace
 
 PlanView::PlanView(QWidget* parent)
@@ -84,16 +82,14 @@ void PlanView::setSelected(std::vector<core::ColonyId> colonies) {
 }
 
 void PlanView::fit() {
-    QRectF metres(m_scene.gate.x / 1000.0 - 0.4, -m_scene.gate.y / 1000.0 - 0.4, 0.8, 0.8);
-    for (const HiveMark& h : m_scene.hives) metres |= QRectF(h.at.x / 1000.0 - 0.4, -h.at.y / 1000.0 - 0.4, 0.8, 0.8);
-    for (const StandMark& s : m_scene.stands) metres |= QRectF(s.at.x / 1000.0 - 0.4, -s.at.y / 1000.0 - 0.4, 0.8, 0.8);
+    QRectF metres = metresOf(m_scene);
     metres |= m_sketch.metres();
     if (m_scene.hives.empty() && m_sketch.sketch().hives.empty()) { // room to begin in, most of it behind the gate
         const core::MmPoint gate = m_sketch.sketch().gate.value_or(m_scene.gate);
         metres |= QRectF(gate.x / 1000.0 - 8, -gate.y / 1000.0 - 8, 16, 11);
     }
     m_camera.view = size();
-    m_camera.fit(metres, kMargin, kNearest);
+    m_camera.fit(metres, kFitMargin, kFitNearest);
     m_fitted = true;
     stale();
 }

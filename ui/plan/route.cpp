@@ -2,7 +2,8 @@
 
 #include "ui/plan/curve.h"
 #include "ui/plan/lattice.h"
-#include "ui/plan/sprites.h"
+#include "ui/plan/placer.h"
+#include "ui/plan/signs.h"
 
 #include <QLineF>
 #include <QTransform>
@@ -11,22 +12,19 @@
 #include <cmath>
 #include <limits>
 #include <numeric>
-#include <optional>
 
 namespace ui::plan {
 
 namespace {
 
 constexpr int kSamples = 36;
-constexpr double kDetour = 1.35; // a curve longer than this, of the straight way, is compared with a path
-constexpr double kLeave = 5;     // pixels between a hive's edge and the end of an arc
-constexpr double kArrive = 6;
-constexpr double kSoft = 0.05; // of the cost of a curve's length, to run over another arc
-
-bool inside(const HivePlace& h, int headingDeg, const QPointF& p, double gap) {
-    const QPointF local = QTransform().rotate(180 - headingDeg).map(p - h.centre);
-    return std::abs(local.x()) < h.size.width() / 2 + gap && std::abs(local.y()) < h.size.height() / 2 + gap;
-}
+constexpr double kDetour = 1.35;   // a curve longer than this, of the straight way, is compared with a path
+constexpr double kOverArc = 0.05;  // of the cost of a curve's length, to run over another arc
+constexpr double kOverLine = 0.08; // the same for a strength, each step
+constexpr double kUsualGap = 5;    // pixels between arcs and what they run past
+constexpr double kLeastGap = 2.5;
+constexpr double kBareGap = 0.5;
+constexpr double kCheckEvery = 2; // pixels
 
 /// Of the line through every third point of an arc.
 double lengthOf(const std::vector<QPointF>& points) {
@@ -34,6 +32,8 @@ double lengthOf(const std::vector<QPointF>& points) {
     for (size_t i = 0; i + 3 < points.size(); i += 3) length += QLineF(points[i], points[i + 3]).length();
     return length;
 }
+
+std::vector<QPointF> pointsOf(const Curve& c) { return {c.from, c.control1, c.control2, c.to}; }
 
 struct Tried {
     double cost = std::numeric_limits<double>::max();
@@ -44,27 +44,25 @@ struct Tried {
 
 class Router {
 public:
-    Router(const Scene& scene, const Texts& texts, Layout& layout)
+    Router(const Scene& scene, Layout& layout)
         : m_scene(scene),
-          m_texts(texts),
           m_layout(layout),
-          m_hard(obstaclesOf(layout)),
+          m_hard(obstaclesOf(scene, layout, kUsualGap)),
           m_soft(layout.bounds.adjusted(-60, -60, 60, 60), 24),
-          m_sign(signRadius(layout.detail == Detail::Combs ? texts.badgeFont() : texts.lineFont())) {}
+          m_lines(layout.bounds.adjusted(-60, -60, 60, 60), 24) {
+        for (const HivePlace& h : layout.hives)
+            if (!h.line.isEmpty()) m_lines.insert(h.line.adjusted(-2, -1, 2, 1), 0);
+    }
 
     void routeAll() {
         m_layout.shakes.assign(m_scene.shakes.size(), {});
         m_layout.unions.assign(m_scene.unions.size(), {});
-        for (size_t i = 0; i < m_scene.shakes.size(); ++i)
-            route(m_layout.shakes[i], m_scene.shakes[i].colony, m_scene.shakes[i].into);
         std::vector<size_t> order(m_scene.unions.size());
         std::iota(order.begin(), order.end(), size_t{0});
         std::stable_sort(order.begin(), order.end(), [&](size_t a, size_t b) { return reach(a) < reach(b); });
-        for (size_t i : order) {
-            Arc& arc = m_layout.unions[i];
-            route(arc, m_scene.unions[i].moved, m_scene.unions[i].host);
-            placeSign(arc, m_scene.unions[i]);
-        }
+        for (size_t i = 0; i < m_scene.shakes.size(); ++i)
+            route(m_layout.shakes[i], m_scene.shakes[i].colony, m_scene.shakes[i].into);
+        for (size_t i : order) route(m_layout.unions[i], m_scene.unions[i].moved, m_scene.unions[i].host);
     }
 
 private:
@@ -74,18 +72,70 @@ private:
     }
 
     void route(Arc& arc, size_t from, size_t to) {
-        Tried best = bestCurve(from, to);
-        arc.points.clear();
+        const Tried best = bestCurve(from, to);
         const double far = QLineF(m_layout.hives[from].centre, m_layout.hives[to].centre).length();
-        if (!best.clear || best.length > kDetour * far) arc.points = latticePath(m_layout, m_hard, from, to);
-        if (best.clear && lengthOf(arc.points) > 0.85 * best.length) arc.points.clear();
-        if (arc.points.empty()) arc.points = {best.curve.from, best.curve.control1, best.curve.control2, best.curve.to};
+        const bool clear = best.clear && isClear(pointsOf(best.curve), from, to, m_hard);
+        arc.points.clear();
+        if (!clear || best.length > kDetour * far) arc.points = path(from, to);
+        if (arc.points.empty() || (clear && lengthOf(arc.points) > 0.85 * best.length))
+            arc.points = pointsOf(best.curve);
         const int owner = m_arcs++;
         for (size_t p = 0; p + 3 < arc.points.size(); p += 3) {
             const Curve c{arc.points[p], arc.points[p + 1], arc.points[p + 2], arc.points[p + 3]};
             for (int i = 0; i <= kSamples; ++i)
                 m_soft.insert(QRectF(c.at(1.0 * i / kSamples) - QPointF(5, 5), QSizeF(10, 10)), owner);
         }
+    }
+
+    /// Over the lattice: with the usual gap, else with the least, else where texts stand that then have to move.
+    std::vector<QPointF> path(size_t from, size_t to) {
+        if (!m_tight) makeTight();
+        if (auto way = pathOver({m_hard, *m_tight, m_nothing}, from, to); !way.empty()) return way;
+        if (auto way = pathOver({*m_tight, *m_bare, m_nothing}, from, to); !way.empty()) return way;
+        return pathOver({*m_bodies, *m_bareBodies, *m_texts}, from, to);
+    }
+
+    void makeTight() {
+        m_tight.emplace(obstaclesOf(m_scene, m_layout, kLeastGap));
+        m_bare.emplace(obstaclesOf(m_scene, m_layout, kBareGap));
+        m_bodies.emplace(obstaclesOf(m_scene, m_layout, kLeastGap, Obstacles::Bodies));
+        m_bareBodies.emplace(obstaclesOf(m_scene, m_layout, kBareGap, Obstacles::Bodies));
+        m_texts.emplace(obstaclesOf(m_scene, m_layout, kLeastGap, Obstacles::Texts));
+    }
+
+    struct Grounds {
+        const RectGrid& hard;  ///< the way is looked for around these
+        const RectGrid& least; ///< and, once rounded, keeps clear of these
+        const RectGrid& texts;
+    };
+
+    std::vector<QPointF> pathOver(const Grounds& g, size_t from, size_t to) const {
+        for (const double around : {60.0, 600.0}) {
+            std::vector<QPointF> way = latticePath({m_scene, m_layout, g.hard, m_lines, g.texts, around}, from, to);
+            if (!way.empty() && isClear(way, from, to, g.least)) return way;
+        }
+        return {};
+    }
+
+    /// Nowhere over an obstacle, nor over its own hives but at its ends.
+    bool isClear(const std::vector<QPointF>& points, size_t from, size_t to, const RectGrid& hard) const {
+        for (size_t p = 0; p + 3 < points.size(); p += 3) {
+            const Curve c{points[p], points[p + 1], points[p + 2], points[p + 3]};
+            const double length = QLineF(c.from, c.control1).length() + QLineF(c.control1, c.control2).length() +
+                                  QLineF(c.control2, c.to).length();
+            const int steps = 2 + static_cast<int>(length / kCheckEvery);
+            for (int i = 0; i <= steps; ++i) {
+                const QPointF at = c.at(1.0 * i / steps);
+                if (!hard.free(at, static_cast<int>(from), static_cast<int>(to)) || over(from, at, 1) ||
+                    over(to, at, 1))
+                    return false;
+            }
+        }
+        return true;
+    }
+
+    bool over(size_t hive, const QPointF& p, double gap) const {
+        return insideBody(m_scene.hives[hive], m_layout.hives[hive], p, gap);
     }
 
     Tried bestCurve(size_t from, size_t to) const {
@@ -116,14 +166,13 @@ private:
     }
 
     void weigh(Tried& best, double cost, const Curve& whole, size_t from, size_t to) const {
-        const HivePlace& f = m_layout.hives[from];
-        const HivePlace& t = m_layout.hives[to];
-        const double far = std::max(std::hypot((t.centre - f.centre).x(), (t.centre - f.centre).y()), 1.0);
+        if (cost + 0.6 >= best.cost) return; // its length is no less
+        const double far = std::max(QLineF(m_layout.hives[from].centre, m_layout.hives[to].centre).length(), 1.0);
         const double step = 1 / std::clamp(far / 7, 24.0, 160.0);
         double first = 0;
         double last = 1;
-        while (first < 1 && inside(f, m_scene.hives[from].headingDeg, whole.at(first), kLeave)) first += step / 4;
-        while (last > first && inside(t, m_scene.hives[to].headingDeg, whole.at(last), kArrive)) last -= step / 4;
+        while (first < 1 && over(from, whole.at(first), kLeave)) first += step / 4;
+        while (last > first && over(to, whole.at(last), kArrive)) last -= step / 4;
         if (last - first < 0.12) return;
         int hits = 0;
         double length = 0;
@@ -133,119 +182,29 @@ private:
             length += std::hypot((p - before).x(), (p - before).y());
             before = p;
             if (!m_hard.free(p, static_cast<int>(from), static_cast<int>(to))) cost += 1.5, ++hits;
-            if (!m_soft.free(p)) cost += 60 * kSoft * step;
+            if (!m_soft.free(p)) cost += 60 * kOverArc * step;
+            if (!m_lines.free(p)) cost += kOverLine;
         }
         cost += 0.7 * length / far;
         if (cost < best.cost) best = {cost, length, hits == 0, whole.part(first, last)};
     }
 
-    /// Where the number may stand, the best first: on the arc; beside a short one, which would vanish beneath it.
-    std::vector<QPointF> signSpots(const Arc& arc, size_t pieces) const {
-        std::vector<QPointF> spots;
-        const bool isShort = QLineF(arc.points.front(), arc.points.back()).length() < 6 * m_sign;
-        const double away = m_sign + 3;
-        const QPointF middle = pointAt(arc, pieces, 0.5);
-        if (isShort)
-            for (const QPointF& off : {QPointF(0, -away), QPointF(0, away), QPointF(away, 0), QPointF(-away, 0),
-                                       QPointF(away, -away), QPointF(-away, -away)})
-                spots.push_back(middle + off);
-        for (double t : {0.5, 0.46, 0.54, 0.43, 0.57, 0.39, 0.61, 0.36, 0.64, 0.32, 0.68, 0.29, 0.71, 0.25, 0.75, 0.22,
-                         0.78, 0.17, 0.83}) {
-            if (!isShort) spots.push_back(pointAt(arc, pieces, t));
-        }
-        for (double t : {0.5, 0.4, 0.6, 0.3, 0.7})
-            for (const double side : {-m_sign, m_sign})
-                for (const QPointF& off : {QPointF(0, side), QPointF(side, 0)})
-                    spots.push_back(pointAt(arc, pieces, t) + off);
-        return spots;
-    }
-
-    /// The first spot clear of everything, else of hives and texts, else none.
-    std::optional<QPointF> bestSign(const std::vector<QPointF>& spots, int owner) const {
-        for (const bool arcsToo : {true, false})
-            for (const QPointF& p : spots) {
-                const double r = m_sign + (arcsToo ? 2 : 0);
-                const QRectF round(p - QPointF(r, r), QSizeF(2 * r, 2 * r));
-                if (m_hard.free(round) && (!arcsToo || m_soft.free(round, owner))) return p;
-            }
-        return std::nullopt;
-    }
-
-    void placeSign(Arc& arc, const UnionMark& u) {
-        const int owner = m_arcs - 1;
-        const size_t pieces = arc.points.size() / 3;
-        const std::vector<QPointF> spots = signSpots(arc, pieces);
-        const auto spot = bestSign(spots, owner);
-        arc.sign = spot.value_or(spots.front());
-        arc.signHidden = !spot && m_layout.textsYield;
-        if (arc.signHidden) return;
-        const int mine = static_cast<int>(2 * m_scene.hives.size()) + owner;
-        m_hard.insert(QRectF(arc.sign - QPointF(m_sign + 1, m_sign + 1), QSizeF(2 * m_sign + 2, 2 * m_sign + 2)), mine);
-        const QSizeF size(m_texts.width(u.metres), m_texts.lineHeight());
-        const double h = size.height();
-        const QPointF c = arc.sign;
-        for (const QPointF& beside :
-             {c + QPointF(-size.width() / 2, -m_sign - h - 1), c + QPointF(m_sign + 4, -h / 2),
-              c + QPointF(-m_sign - 4 - size.width(), -h / 2), c + QPointF(-size.width() / 2, m_sign + 1),
-              c + QPointF(m_sign, -m_sign - h + 2), c + QPointF(-m_sign - size.width(), -m_sign - h + 2),
-              c + QPointF(m_sign, m_sign - 2), c + QPointF(-m_sign - size.width(), m_sign - 2)}) {
-            const QRectF rect(beside, size);
-            if (!m_hard.free(rect) || !m_soft.free(rect)) continue;
-            arc.metres = rect;
-            m_hard.insert(rect.adjusted(-2, 0, 2, 0), mine);
-            return;
-        }
-    }
-
-    static QPointF pointAt(const Arc& arc, size_t pieces, double t) {
-        const double along = t * static_cast<double>(pieces);
-        const size_t piece = std::min(static_cast<size_t>(along), pieces - 1);
-        const QPointF* p = &arc.points[3 * piece];
-        return Curve{p[0], p[1], p[2], p[3]}.at(along - static_cast<double>(piece));
-    }
-
     const Scene& m_scene;
-    const Texts& m_texts;
     Layout& m_layout;
     RectGrid m_hard;
-    RectGrid m_soft;
+    RectGrid m_nothing{QRectF(0, 0, 1, 1), 1};
+    std::optional<RectGrid> m_tight, m_bare, m_bodies, m_bareBodies, m_texts;
+    RectGrid m_soft;  ///< arcs
+    RectGrid m_lines; ///< strengths
     int m_arcs = 0;
-    const double m_sign; ///< radius of the number's circle
 };
 
 } // namespace
 
-/// Texts that an arc or a number would cross are hidden; the chosen hive's stay.
-static void yieldTexts(Layout& layout, const Texts& texts) {
-    if (!layout.textsYield) return;
-    RectGrid grid(layout.bounds.adjusted(-60, -60, 60, 60), 24);
-    for (size_t i = 0; i < layout.hives.size(); ++i) {
-        if (layout.chosen == i) continue;
-        if (!layout.hives[i].label.isEmpty()) grid.insert(layout.hives[i].label, static_cast<int>(2 * i));
-        if (!layout.hives[i].line.isEmpty()) grid.insert(layout.hives[i].line, static_cast<int>(2 * i + 1));
-    }
-    const auto hide = [&layout](int owner) {
-        HivePlace& h = layout.hives[static_cast<size_t>(owner / 2)];
-        h.line = {};
-        if (owner % 2 == 0) h.label = {};
-    };
-    const double r = signRadius(texts.lineFont()) + 1;
-    for (const std::vector<Arc>* arcs : {&layout.unions, &layout.shakes})
-        for (const Arc& arc : *arcs) {
-            for (size_t p = 0; p + 3 < arc.points.size(); p += 3) {
-                const Curve c{arc.points[p], arc.points[p + 1], arc.points[p + 2], arc.points[p + 3]};
-                const int steps = std::clamp(static_cast<int>(QLineF(c.from, c.to).length() / 7), 4, 60);
-                for (int i = 0; i <= steps; ++i)
-                    grid.each(QRectF(c.at(1.0 * i / steps) - QPointF(2, 2), QSizeF(4, 4)), hide);
-            }
-            if (arcs == &layout.unions && !arc.signHidden)
-                grid.each(QRectF(arc.sign - QPointF(r, r), QSizeF(2 * r, 2 * r)), hide);
-        }
-}
-
 void routeArcs(const Scene& scene, const Texts& texts, Layout& layout) {
-    Router(scene, texts, layout).routeAll();
-    yieldTexts(layout, texts);
+    Router(scene, layout).routeAll();
+    if (!layout.textsYield) moveTexts(scene, texts, layout);
+    placeSigns(scene, texts, layout);
 }
 
 void scaleArcs(const Layout& routed, const Texts& texts, Layout& to) {
@@ -260,7 +219,7 @@ void scaleArcs(const Layout& routed, const Texts& texts, Layout& to) {
     };
     to.unions = scaled(routed.unions);
     to.shakes = scaled(routed.shakes);
-    yieldTexts(to, texts);
+    yieldTexts(texts, to);
 }
 
 } // namespace ui::plan

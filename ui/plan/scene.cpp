@@ -134,6 +134,14 @@ Scene sceneOf(const core::Snapshot& s, core::YardIx yard, const std::vector<core
     return scene;
 }
 
+QRectF metresOf(const Scene& scene) {
+    const auto spotOf = [](core::MmPoint at) { return QRectF(at.x / 1000.0 - 0.4, -at.y / 1000.0 - 0.4, 0.8, 0.8); };
+    QRectF out = spotOf(scene.gate);
+    for (const HiveMark& h : scene.hives) out |= spotOf(h.at);
+    for (const StandMark& s : scene.stands) out |= spotOf(s.at);
+    return out;
+}
+
 double magnification(const Scene& scene) {
     constexpr double kMost = 1.8;
     constexpr double kShare = 0.72; // of the distance of the nearest two, that an outline's diagonal may take

@@ -4,6 +4,7 @@
 #include "core/rules/facts.h"
 #include "core/rules/plan.h"
 
+#include <QRectF>
 #include <QString>
 
 #include <optional>
@@ -75,6 +76,9 @@ Scene sceneOf(const core::Snapshot& s, core::YardIx yard, const std::vector<core
 /// Outside size of a hive: as recorded for its kind, else a ten-frame box of 413 × 505 mm with 38 mm a frame more or
 /// less (common practice, no source).
 void setOutline(HiveMark& mark, const core::SnapBoxKind& kind);
+
+/// The ground that gate, hives and empty stands take, in metres: x east, y south.
+QRectF metresOf(const Scene& scene);
 
 /// How much larger than life the hives are drawn: as far as the nearest two stay apart, 1 to 1.8.
 double magnification(const Scene& scene);

@@ -15,13 +15,9 @@ void paintNotch(QPainter& p, const HivePlace& h, int headingDeg, const QColor& c
     p.save();
     p.translate(h.centre);
     p.rotate(headingDeg - 180);
-    const double w = h.size.width() * 0.19;
-    const double d = std::clamp(h.size.height() * 0.085, 2.0, 12.0);
-    const QPointF at(0, h.size.height() / 2);
     p.setPen(Qt::NoPen);
     p.setBrush(colour);
-    p.drawConvexPolygon(
-        QPolygonF({at + QPointF(-w, 0), at + QPointF(w, 0), at + QPointF(w * 0.7, d), at + QPointF(-w * 0.7, d)}));
+    p.drawConvexPolygon(entranceOf(h.size));
     p.restore();
 }
 
