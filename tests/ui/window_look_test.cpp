@@ -90,7 +90,7 @@ TEST_F(Looking, KeysFitZoomAndWalk) {
     const double fitted = plan()->camera().pixelsPerMetre;
     QTest::keyClick(plan(), Qt::Key_Plus);
     EXPECT_GT(plan()->camera().pixelsPerMetre, fitted);
-    QTest::keyClick(plan(), Qt::Key_F);
+    QTest::keyClick(plan(), Qt::Key_Home);
     EXPECT_DOUBLE_EQ(plan()->camera().pixelsPerMetre, fitted);
     QTest::keyClick(plan(), Qt::Key_Tab);
     const auto first = window->desk()->chosen();

@@ -36,7 +36,7 @@ void Desk::readAgain() {
     if (m_yard && !m_reading.find(*m_yard)) m_yard.reset();
     if (!m_yard && !yards.empty()) m_yard = yards.front().id;
     if (m_chosen && !m_reading.find(*m_chosen)) m_chosen.reset();
-    std::erase_if(m_selected, [this](core::ColonyId colony) { return !m_reading.find(colony); });
+    settleSelected();
     emit read();
 }
 
@@ -83,16 +83,20 @@ void Desk::setYard(core::YardId yard) {
 }
 
 void Desk::choose(std::optional<core::ColonyId> colony) {
-    if (colony == m_chosen) return setSelected(colony ? std::vector{*colony} : std::vector<core::ColonyId>());
-    if (colony) {
-        const auto ix = m_reading.find(*colony);
+    take(colony, colony ? std::vector{*colony} : std::vector<core::ColonyId>());
+}
+
+void Desk::take(std::optional<core::ColonyId> lead, std::vector<core::ColonyId> together) {
+    if (lead == m_chosen) return setSelected(std::move(together));
+    if (lead) {
+        const auto ix = m_reading.find(*lead);
         if (!ix) return;
         const core::YardIx at = m_reading.factsOf(*ix).yard;
-        m_chosen = colony;
+        m_chosen = lead;
         if (at.value >= 0 && m_reading.snapshot.yard(at).id != m_yard) setYard(m_reading.snapshot.yard(at).id);
     }
-    m_chosen = colony;
-    setSelected(colony ? std::vector{*colony} : std::vector<core::ColonyId>());
+    m_chosen = lead;
+    setSelected(std::move(together));
     emit chosenChanged();
     follow();
 }
@@ -104,14 +108,28 @@ void Desk::setSelected(std::vector<core::ColonyId> colonies) {
 }
 
 void Desk::select(const std::vector<core::ColonyId>& colonies, core::ColonyId lead) {
-    choose(lead);
-    if (m_chosen != lead) return;
-    const core::YardIx yard = m_reading.factsOf(*m_reading.find(lead)).yard;
+    const auto first = m_reading.find(lead);
+    if (!first) return;
     std::vector<core::ColonyId> together;
     for (const core::ColonyId colony : colonies)
-        if (const auto ix = m_reading.find(colony); ix && m_reading.factsOf(*ix).yard == yard)
+        if (const auto ix = m_reading.find(colony); ix && m_reading.factsOf(*ix).yard == m_reading.factsOf(*first).yard)
             together.push_back(colony);
-    setSelected(std::move(together));
+    take(lead, std::move(together));
+}
+
+/// Those that are gone, or stand in another yard than the rest now, are no longer of it.
+void Desk::settleSelected() {
+    std::vector<core::ColonyId> left;
+    std::optional<core::YardIx> yard;
+    if (m_chosen) yard = m_reading.factsOf(*m_reading.find(*m_chosen)).yard;
+    for (const core::ColonyId colony : m_selected) {
+        const auto ix = m_reading.find(colony);
+        if (!ix || (yard && m_reading.factsOf(*ix).yard != *yard)) continue;
+        yard = m_reading.factsOf(*ix).yard;
+        left.push_back(colony);
+    }
+    if (!m_chosen && !left.empty()) m_chosen = left.front();
+    setSelected(std::move(left));
 }
 
 void Desk::follow() {

@@ -82,6 +82,8 @@ signals:
 private:
     void readAgain();
     void setSelected(std::vector<core::ColonyId> colonies);
+    void settleSelected();
+    void take(std::optional<core::ColonyId> lead, std::vector<core::ColonyId> together);
     /// Runs an edit; asks for a correction where the book wants one. The sentence of what was done, empty where that
     /// was nothing; nullopt: the correction was not given.
     std::optional<QString> done(

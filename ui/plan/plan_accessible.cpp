@@ -4,6 +4,8 @@
 
 #include <QPointer>
 
+#include <algorithm>
+
 namespace ui::plan {
 
 namespace {
@@ -40,7 +42,9 @@ public:
         if (!mark()) return s;
         const bool chosen = m_view->chosenHive() == m_colony;
         s.selectable = s.focusable = true;
-        s.selected = chosen;
+        const auto& selected = m_view->selected();
+        s.multiSelectable = true;
+        s.selected = chosen || std::find(selected.begin(), selected.end(), m_colony) != selected.end();
         s.focused = chosen && m_view->hasFocus();
         s.offscreen = !m_view->rect().intersects(m_view->boxOf(m_colony));
         s.invisible = !m_view->isVisible();

@@ -69,16 +69,6 @@ void PlanView::choose(std::optional<size_t> hive) {
     if (id && hasFocus()) emit hiveFocused(*id);
 }
 
-/// With others, or no longer.
-void PlanView::toggle(size_t hive) {
-    const core::ColonyId id = m_scene.hives[hive].colony;
-    std::vector<core::ColonyId> now = m_selected;
-    if (now.empty() && m_chosen) now.push_back(*m_chosen);
-    if (std::erase(now, id) == 0) now.push_back(id);
-    if (now.empty()) return choose(std::nullopt);
-    emit selectAsked(now, now.back());
-}
-
 void PlanView::pick(core::ColonyId colony) {
     if (const auto hive = m_scene.find(colony)) choose(hive);
 }
@@ -102,12 +92,12 @@ void PlanView::mousePressEvent(QMouseEvent* event) {
     if (m_drag.carrying()) setDown(); // a burst of keys is finished by the next press
     if (const auto sign = unionAt(event->position())) return choose(m_scene.unions[*sign].host);
     const auto hive = hiveAt(event->position());
+    const bool adding = event->modifiers() & (Qt::ControlModifier | Qt::ShiftModifier);
     if (!hive) {
         m_groundPressed = true;
-        m_scrollFrom = event->position();
-        return;
+        return m_band.press(event->position(), m_camera, adding);
     }
-    if (event->modifiers() & (Qt::ControlModifier | Qt::ShiftModifier)) return toggle(*hive);
+    if (adding) return toggle(*hive);
     choose(hive);
     if (m_tool) return;
     m_drag.press(m_scene.hives[*hive].colony, m_scene.hives[*hive].at, event->position());
@@ -123,6 +113,7 @@ void PlanView::mouseMoveEvent(QMouseEvent* event) {
         m_scrollFrom = event->position();
         return;
     }
+    if (moveBand(*event)) return;
     if (m_drag.state() == DragMachine::State::Idle) {
         if (moveAim(*event) || moveTool(*event)) return;
         const bool over = hiveAt(event->position()) || unionAt(event->position()) || standAt(event->position());
@@ -167,6 +158,12 @@ void PlanView::mouseReleaseEvent(QMouseEvent* event) {
         unsetCursor();
         return;
     }
+    if (m_band.pressed() && event->button() == Qt::LeftButton) {
+        if (m_band.drawn()) return setBandDown();
+        endBand();
+        m_groundPressed = false;
+        return clickGround(*event);
+    }
     if (m_aim.gripped()) {
         m_aim.release();
         unsetCursor();
@@ -177,6 +174,7 @@ void PlanView::mouseReleaseEvent(QMouseEvent* event) {
 
 void PlanView::clickGround(const QMouseEvent& event) {
     if (m_aim.on()) return m_aim.click(aimedAt(event, m_camera.toPlan(event.position())));
+    if (event.modifiers() & (Qt::ControlModifier | Qt::ShiftModifier)) return; // adds nothing
     choose(std::nullopt);
     if (const StandMark* stand = standAt(event.position())) emit standChosen(stand->stand);
 }
@@ -272,14 +270,14 @@ void PlanView::keyPressEvent(QKeyEvent* event) {
     const auto hive = chosenAt();
     switch (event->key()) {
     case Qt::Key_Escape:
+        if (m_band.pressed()) return endBand();
         return m_drag.state() != DragMachine::State::Idle ? abortCarry() : choose(std::nullopt);
     case Qt::Key_Return:
     case Qt::Key_Enter:
         if (m_drag.carrying()) return setDown();
         if (hive) emit opened(m_scene.hives[*hive].colony);
         return;
-    case Qt::Key_F:
-    case Qt::Key_0:
+    case Qt::Key_Home:
         return fit();
     case Qt::Key_Plus:
     case Qt::Key_Equal:
@@ -287,10 +285,11 @@ void PlanView::keyPressEvent(QKeyEvent* event) {
     case Qt::Key_Minus:
         return zoomOut();
     case Qt::Key_Space:
+        if (event->modifiers() & Qt::ControlModifier) return keepChosen();
         m_spaceHeld = true;
         return;
     default:
-        QWidget::keyPressEvent(event);
+        if (!typedLabel(*event)) QWidget::keyPressEvent(event);
     }
 }
 
@@ -315,6 +314,7 @@ void PlanView::focusOutEvent(QFocusEvent* event) {
     else
         abortCarry();
     if (m_tool) m_tool->abort();
+    if (m_band.pressed()) endBand();
     m_toolPressed = false;
     m_spaceHeld = false;
     m_frameStale = true;
@@ -326,7 +326,7 @@ bool PlanView::focusNextPrevChild(bool next) {
     if (m_drag.carrying()) setDown();
     const auto to = neighbourOf(m_scene, chosenAt(), next);
     if (!to) return QWidget::focusNextPrevChild(next);
-    choose(to);
+    walkTo(*to);
     return true;
 }
 

@@ -30,6 +30,11 @@ PlanView::PlanView(QWidget* parent)
              QApplication::startDragDistance()) {
     PlanAccessible::install(); // before anything asks how the plan is to be shown
     connect(this, &PlanView::hiveFocused, this, [this](core::ColonyId colony) { announceHive(*this, colony); });
+    connect(&m_flight, &Flight::at, this, [this](const Camera& now) {
+        m_camera.centre = now.centre;
+        m_camera.pixelsPerMetre = now.pixelsPerMetre;
+        stale();
+    });
     setFocusPolicy(Qt::StrongFocus);
     setMouseTracking(true);
     setAttribute(Qt::WA_OpaquePaintEvent);
@@ -74,13 +79,6 @@ void PlanView::setChosen(std::optional<core::ColonyId> colony) {
     if (at) bringIntoView(*at);
 }
 
-void PlanView::setSelected(std::vector<core::ColonyId> colonies) {
-    if (colonies == m_selected) return;
-    m_selected = std::move(colonies);
-    m_frameStale = true;
-    update();
-}
-
 void PlanView::fit() {
     QRectF metres = metresOf(m_scene);
     metres |= m_sketch.metres();
@@ -88,6 +86,7 @@ void PlanView::fit() {
         const core::MmPoint gate = m_sketch.sketch().gate.value_or(m_scene.gate);
         metres |= QRectF(gate.x / 1000.0 - 8, -gate.y / 1000.0 - 8, 16, 11);
     }
+    m_flight.stop();
     m_camera.view = size();
     m_camera.fit(metres, kFitMargin, kFitNearest);
     m_fitted = true;
@@ -98,12 +97,14 @@ void PlanView::zoomIn() { zoomAt(1.25, rect().center()); }
 void PlanView::zoomOut() { zoomAt(1 / 1.25, rect().center()); }
 
 void PlanView::zoomAt(double factor, const QPointF& at) {
+    m_flight.stop();
     m_camera.zoomBy(factor, at);
     m_fitted = false;
     stale();
 }
 
 void PlanView::scroll(const QPointF& pixels) {
+    m_flight.stop();
     m_camera.scrollBy(pixels);
     m_fitted = false;
     m_frameStale = true;
@@ -177,7 +178,9 @@ void PlanView::paintEvent(QPaintEvent*) {
     QPainter p(this);
     p.drawPixmap(0, 0, m_frame);
     m_sketch.paint(p, m_camera, m_magnified, look::coloursOf(*this));
+    paintMarks(p);
     if (m_carry) drawPreview(p);
+    m_band.paint(p, m_layout, m_band.holds(m_scene, m_camera), m_camera, look::coloursOf(*this));
     if (m_tool) m_tool->paint(p, m_camera, look::coloursOf(*this));
 }
 

@@ -1,8 +1,10 @@
 #pragma once
 
 #include "ui/plan/aim.h"
+#include "ui/plan/band.h"
 #include "ui/plan/camera.h"
 #include "ui/plan/drag_machine.h"
+#include "ui/plan/flight.h"
 #include "ui/plan/layout.h"
 #include "ui/plan/paint_scene.h"
 #include "ui/plan/sketch.h"
@@ -16,6 +18,12 @@
 #include <optional>
 
 namespace ui::plan {
+
+/// What part of a yard is in view, to come back to.
+struct Sight {
+    Camera camera;
+    bool fitted = false; ///< the whole of it
+};
 
 /// The drawing of one yard: scrolled, zoomed, and hives carried about on it, by mouse and by keys. Knows no session: it
 /// says what was asked for.
@@ -32,6 +40,13 @@ public:
     /// The chosen hive and others with it; those that the scene does not have are passed over.
     void setSelected(std::vector<core::ColonyId> colonies);
     const std::vector<core::ColonyId>& selected() const { return m_selected; }
+    /// What is looked for: ringed, `first` more so, until they are taken away by none.
+    void setMarked(std::vector<core::ColonyId> colonies, std::optional<core::ColonyId> first);
+    const std::vector<core::ColonyId>& marked() const { return m_marked; }
+    /// The camera goes there, at once where the style does not animate; a hive of the scene.
+    void flyTo(core::ColonyId colony);
+    Sight sight() const { return {m_camera, m_fitted}; }
+    void flyBack(const Sight& sight);
     /// Empty: hives may be carried. Else why not, said when it is tried.
     void setCarryBarred(const QString& why) { m_carryBarred = why; }
     /// Said in the middle of an empty drawing.
@@ -67,9 +82,11 @@ signals:
     void droppedOn(core::ColonyId carried, core::ColonyId onto);
     void hiveFocused(core::ColonyId colony); ///< the keys are on it now; screen readers are told
     void said(const QString& sentence);
-    void carryingChanged(bool carrying);   ///< other edits wait meanwhile
-    void standChosen(core::StandId stand); ///< an empty one was clicked
-    void standOpened(core::StandId stand); ///< and twice
+    void carryingChanged(bool carrying);    ///< other edits wait meanwhile
+    void standChosen(core::StandId stand);  ///< an empty one was clicked
+    void standOpened(core::StandId stand);  ///< and twice
+    void labelTyped(const QString& begins); ///< a letter or digit, or “/”: then it is empty
+    void menuAsked(const QPoint& globalAt); ///< of what is selected, or of the yard
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -84,6 +101,7 @@ protected:
     void focusInEvent(QFocusEvent* event) override;
     void focusOutEvent(QFocusEvent* event) override;
     void changeEvent(QEvent* event) override;
+    void contextMenuEvent(QContextMenuEvent* event) override;
     bool event(QEvent* event) override;
     bool focusNextPrevChild(bool next) override;
 
@@ -95,6 +113,14 @@ private:
     std::optional<size_t> chosenUnion() const;
     void choose(std::optional<size_t> hive);
     void toggle(size_t hive);
+    void keepChosen();
+    void walkTo(size_t hive);
+    bool moveBand(const QMouseEvent& event);
+    void setBandDown();
+    void endBand();
+    bool typedLabel(const QKeyEvent& event);
+    void paintMarks(QPainter& p);
+    void fly(Camera to);
     Touch touchAt(const QPointF& viewPixel, Qt::KeyboardModifiers modifiers) const;
     bool pressTool(const QMouseEvent& event);
     bool moveTool(const QMouseEvent& event);
@@ -133,6 +159,12 @@ private:
     bool m_fitted = true; ///< all is shown, and stays so when the window grows
     std::optional<core::ColonyId> m_chosen;
     std::vector<core::ColonyId> m_selected;
+    std::vector<core::ColonyId> m_kept; ///< of them, while Tab walks
+    std::vector<core::ColonyId> m_marked;
+    std::optional<core::ColonyId> m_markedFirst;
+    Band m_band;
+    size_t m_banded = 0; ///< hives in it, as last said
+    Flight m_flight{this};
     Tool* m_tool = nullptr;
     bool m_toolPressed = false;
     Sprites m_sprites;

@@ -5,6 +5,7 @@
 #include <QKeyEvent>
 #include <QMenu>
 #include <QPainter>
+#include <QScopedValueRollback>
 #include <QStyledItemDelegate>
 
 namespace ui::table {
@@ -43,7 +44,7 @@ HiveTable::HiveTable(QWidget* parent)
     setSortingEnabled(true);
     sortByColumn(kNameColumn, Qt::AscendingOrder);
     setSelectionBehavior(QAbstractItemView::SelectRows);
-    setSelectionMode(QAbstractItemView::SingleSelection);
+    setSelectionMode(QAbstractItemView::ExtendedSelection);
     setTabKeyNavigation(false);
     setShowGrid(false);
     setWordWrap(false);
@@ -55,8 +56,9 @@ HiveTable::HiveTable(QWidget* parent)
     setAccessibleName(tr("Table of hives"));
     setItemDelegate(new CellDelegate(this));
     sizeRows();
+    connect(selectionModel(), &QItemSelectionModel::selectionChanged, this, &HiveTable::tellSelected);
     connect(selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this](const QModelIndex& now) {
-        if (!m_telling && now.isValid()) emit chosen(m_hives->colonyAt(m_sorter->mapToSource(now).row()));
+        if (selectionModel()->isSelected(now)) tellSelected(); // else what is selected follows
     });
     connect(this, &QTableView::activated, this, [this](const QModelIndex& at) {
         if (at.isValid()) emit opened(m_hives->colonyAt(m_sorter->mapToSource(at).row()));
@@ -69,15 +71,31 @@ void HiveTable::showHives(const desk::Reading& reading, std::optional<core::Yard
     m_telling = false;
 }
 
-void HiveTable::setChosen(std::optional<core::ColonyId> colony) {
-    m_telling = true;
-    const auto row = colony ? m_hives->rowOf(*colony) : std::nullopt;
+void HiveTable::tellSelected() {
+    if (m_telling) return;
+    std::vector<core::ColonyId> colonies;
+    std::optional<core::ColonyId> lead;
+    for (const QModelIndex& row : selectionModel()->selectedRows()) {
+        colonies.push_back(m_hives->colonyAt(m_sorter->mapToSource(row).row()));
+        if (row.row() == currentIndex().row()) lead = colonies.back();
+    }
+    if (!colonies.empty()) emit selectAsked(colonies, lead.value_or(colonies.back()));
+}
+
+void HiveTable::setSelected(const std::vector<core::ColonyId>& colonies, std::optional<core::ColonyId> lead) {
+    const QScopedValueRollback telling(m_telling, true);
     const int column = currentIndex().isValid() ? currentIndex().column() : kNameColumn;
-    if (row)
-        setCurrentIndex(m_sorter->mapFromSource(m_hives->index(*row, column)));
-    else
-        clearSelection();
-    m_telling = false;
+    const auto indexOf = [&](core::ColonyId colony) {
+        const auto row = m_hives->rowOf(colony);
+        return row ? m_sorter->mapFromSource(m_hives->index(*row, column)) : QModelIndex();
+    };
+    const QModelIndex current = lead ? indexOf(*lead) : QModelIndex();
+    QItemSelection rows;
+    for (const core::ColonyId colony : colonies)
+        if (const QModelIndex at = indexOf(colony); at.isValid()) rows.select(at, at);
+    if (current.isValid() && current != currentIndex())
+        selectionModel()->setCurrentIndex(current, QItemSelectionModel::NoUpdate);
+    selectionModel()->select(rows, QItemSelectionModel::ClearAndSelect | QItemSelectionModel::Rows);
 }
 
 void HiveTable::fitColumnsOnce() {

@@ -16,7 +16,8 @@ public:
     explicit HiveTable(QWidget* parent = nullptr);
 
     void showHives(const desk::Reading& reading, std::optional<core::YardIx> yard);
-    void setChosen(std::optional<core::ColonyId> colony);
+    /// `lead` is among them; it has the keys.
+    void setSelected(const std::vector<core::ColonyId>& colonies, std::optional<core::ColonyId> lead);
     /// As wide as their text; once, and not where they were put back.
     void fitColumnsOnce();
     void fitColumns();
@@ -27,7 +28,8 @@ public:
     void fill(QMenu& menu);
 
 signals:
-    void chosen(core::ColonyId colony);
+    /// By hand: one or several, `lead` among them.
+    void selectAsked(const std::vector<core::ColonyId>& colonies, core::ColonyId lead);
     void opened(core::ColonyId colony);
 
 protected:
@@ -36,6 +38,7 @@ protected:
 
 private:
     void sizeRows();
+    void tellSelected();
     void moveColumn(int by);
     QString title(int column) const;
 

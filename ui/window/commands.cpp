@@ -1,5 +1,6 @@
 #include "ui/window/commands.h"
 
+#include "ui/window/pick_commands.h"
 #include "ui/window/yard_commands.h"
 
 #include <QAction>
@@ -43,6 +44,7 @@ Commands::Commands(QMenuBar* bar, QWidget* window) : QObject(window), m_window(w
     redo = add(edit, tr("&Redo"), QStringLiteral("Ctrl+Shift+Z"), tr("Make the edit again that was taken back"));
     edit->addSeparator();
     findColony = add(edit, tr("&Find a colony…"), QStringLiteral("Ctrl+F"), tr("Living or ended, by its label"));
+    m_pick = new PickCommands(edit, window);
     m_yards = new YardCommands(bar, window);
     QMenu* record = bar->addMenu(tr("&Record"));
     logVisit = add(record, tr("&Visit…"), QStringLiteral("Ctrl+L"), tr("Write down a visit of the chosen hive"));
@@ -84,6 +86,7 @@ void Commands::setBookOpen(bool open, bool writable) {
     for (QAction* a : {importCsv, logVisit}) a->setEnabled(open && writable);
     columns->setEnabled(open);
     tryAgain->setEnabled(open && !writable);
+    m_pick->setBookOpen(open);
     m_yards->setBookOpen(open && writable);
     for (const auto& [what, action] : notes) action->setEnabled(open && writable);
 }

@@ -14,6 +14,7 @@ class QMenuBar;
 
 namespace ui::window {
 
+class PickCommands;
 class YardCommands;
 
 /// The window's commands by name, with keys and menus; the window connects them.
@@ -36,6 +37,7 @@ public:
     void setAuthors(const QStringList& names, const QString& author);
 
     YardCommands* yards() const { return m_yards; }
+    PickCommands* pick() const { return m_pick; }
 
 signals:
     void recentAsked(const QString& path);
@@ -45,6 +47,7 @@ private:
     QAction* add(QMenu* menu, const QString& text, const QString& keys, const QString& tip);
 
     QWidget* m_window;
+    PickCommands* m_pick;
     YardCommands* m_yards;
     QMenu* m_recent;
     QMenu* m_authors;

@@ -8,6 +8,7 @@
 #include "ui/settings/settings_dialog.h"
 #include "ui/table/hive_table.h"
 #include "ui/window/commands.h"
+#include "ui/window/pick_commands.h"
 #include "ui/window/read_banner.h"
 #include "ui/window/status_line.h"
 #include "ui/window/to_paper.h"
@@ -108,6 +109,7 @@ void wire(MainWindow& window, Commands& commands, Dialogs& dialogs) {
     wireBook(window, commands, dialogs);
     wireEdit(window, commands);
     wireView(window, commands, dialogs);
+    commands.pick()->wire(window);
     commands.yards()->wire(window, dialogs);
     wireWelcome(window, commands);
     QObject::connect(window.topBar(), &TopBar::undoAsked, &window, &MainWindow::undo);

@@ -3,6 +3,7 @@
 #include "ui/board/board.h"
 #include "ui/card/colony_card.h"
 #include "ui/form/form_panel.h"
+#include "ui/pick/picker.h"
 #include "ui/plan/plan_view.h"
 #include "ui/records/record_list.h"
 #include "ui/start/empty_yard.h"
@@ -68,7 +69,8 @@ void WorkPage::buildMiddle(QSplitter* across) {
     down->setStretchFactor(1, 2);
     down->setCollapsible(0, false);
     across->addWidget(down);
-    connect(m_table, &table::HiveTable::chosen, this, [this](core::ColonyId colony) { m_desk.choose(colony); });
+    connect(m_table, &table::HiveTable::selectAsked, this,
+            [this](const auto& colonies, core::ColonyId lead) { m_desk.select(colonies, lead); });
     connect(m_table, &table::HiveTable::opened, this, &WorkPage::openCard);
 }
 
@@ -103,7 +105,8 @@ void WorkPage::connectPlan() {
     connect(m_plan, &plan::PlanView::chosen, this, [this](auto colony) { m_desk.choose(colony); });
     connect(m_plan, &plan::PlanView::selectAsked, this,
             [this](const auto& colonies, core::ColonyId lead) { m_desk.select(colonies, lead); });
-    connect(&m_desk, &desk::Desk::selectedChanged, this, [this] { m_plan->setSelected(m_desk.selected()); });
+    connect(&m_desk, &desk::Desk::selectedChanged, this, &WorkPage::showSelected);
+    m_picker = new pick::Picker(m_desk, *m_plan, this);
     connect(m_plan, &plan::PlanView::opened, this, &WorkPage::openCard);
     connect(m_plan, &plan::PlanView::carryAsked, this,
             [this](core::ColonyId colony, core::MmPoint to) { guarded(m_dialogs, [&] { m_desk.carry(colony, to); }); });
@@ -264,8 +267,13 @@ void WorkPage::showChosen() {
     const auto chosen = m_desk.chosen();
     m_plan->setChosen(chosen);
     m_board->setChosen(chosen);
-    m_table->setChosen(chosen);
+    showSelected();
     guarded(m_dialogs, [this] { showCard(); });
+}
+
+void WorkPage::showSelected() {
+    m_plan->setSelected(m_desk.selected());
+    m_table->setSelected(m_desk.selected(), m_desk.chosen());
 }
 
 void WorkPage::showCard() {

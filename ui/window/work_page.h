@@ -20,6 +20,9 @@ namespace ui::form {
 class Form;
 class FormPanel;
 } // namespace ui::form
+namespace ui::pick {
+class Picker;
+}
 namespace ui::plan {
 class PlanView;
 }
@@ -63,6 +66,7 @@ public:
     form::FormPanel* panel() const { return m_panel; }
     plan::PlanView* plan() const { return m_plan; }
     start::StartDesk* start() const { return m_start; }
+    pick::Picker* picker() const { return m_picker; }
     board::Board* board() const { return m_board; }
     YardList* yards() const { return m_yards; }
     card::ColonyCard* card() const { return m_card; }
@@ -95,6 +99,7 @@ private:
     void showAll();
     void showYard();
     void showChosen();
+    void showSelected();
     void showCard();
     void openCard(core::ColonyId colony);
     std::optional<core::Colony> subject() const;
@@ -120,6 +125,7 @@ private:
     visit::VisitForm* m_form;
     form::FormPanel* m_panel;
     start::StartDesk* m_start;
+    pick::Picker* m_picker;
     start::EmptyYard* m_empty;
     std::optional<core::ColonyId> m_ended; ///< whose card is shown, though it lives no more
     std::optional<core::ColonyId> m_found; ///< asked for, shown once the form has closed

@@ -1,0 +1,50 @@
+#include "ui/window/pick_commands.h"
+
+#include "ui/pick/picker.h"
+#include "ui/window/main_window.h"
+#include "ui/window/wiring.h"
+#include "ui/window/work_page.h"
+
+#include <QAction>
+#include <QMenu>
+
+namespace ui::window {
+
+PickCommands::PickCommands(QMenu* edit, QWidget* window) : QObject(window) {
+    const auto add = [window](QMenu* menu, const QString& text, const QString& keys, const QString& tip) {
+        QAction* action = menu->addAction(text);
+        if (!keys.isEmpty()) action->setShortcut(QKeySequence(keys));
+        action->setStatusTip(tip);
+        window->addAction(action);
+        return action;
+    };
+    find = add(edit, tr("Find &on the plan"), QStringLiteral("Ctrl+Shift+F"),
+               tr("The plan flies to a label as it is typed; on the plan itself just type it"));
+    select = edit->addMenu(tr("&Select"));
+    for (const pick::RuleWords& words : pick::ruleWords())
+        byRule.emplace_back(words, add(select, words.text, {}, words.tip));
+    select->addSeparator();
+    all = add(select, tr("&All of the yard"), QStringLiteral("Ctrl+A"), tr("Every hive of the yard shown"));
+    others = add(select, tr("The &others instead"), QStringLiteral("Ctrl+Shift+I"),
+                 tr("Those that are not selected now, and no others"));
+    none = add(select, tr("Non&e"), QStringLiteral("Ctrl+Shift+A"), tr("No hive of the yard"));
+}
+
+void PickCommands::setBookOpen(bool open) {
+    for (QAction* a : {find, all, others, none}) a->setEnabled(open);
+    for (const auto& [words, action] : byRule) action->setEnabled(open);
+    select->setEnabled(open);
+}
+
+void PickCommands::wire(MainWindow& window) {
+    const auto begin = [&window](QAction* action, auto work) {
+        onPage(window, action, [work](WorkPage& page) { work(*page.picker()); });
+    };
+    begin(find, [](pick::Picker& p) { p.find(); });
+    begin(all, [](pick::Picker& p) { p.select(pick::Picker::Whole::All); });
+    begin(others, [](pick::Picker& p) { p.select(pick::Picker::Whole::Others); });
+    begin(none, [](pick::Picker& p) { p.select(pick::Picker::Whole::None); });
+    for (const auto& [words, action] : byRule) begin(action, [by = words](pick::Picker& p) { p.select(by); });
+}
+
+} // namespace ui::window
