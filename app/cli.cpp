@@ -20,6 +20,7 @@ constexpr Command kCommands[] = {
     {"explain", "BOOK --on DATE A B", "whether two colonies may unite, and why not", runExplain},
     {"worksheet", "BOOK --on DATE --yard YARD --pdf FILE [--language en|es] [--paper a4|letter]",
      "the merge-day worksheet as PDF", runWorksheet},
+    {"close", "BOOK --day FILE", "take a merge day back: what came of each strip, as one edit", runClose},
     {"due", "BOOK --on DATE [--json]", "what is due", runDue},
     {"template", "DIR", "the ten CSV files, header only", runTemplate},
     {"set", "BOOK NAME VALUE", "change a setting", runSet},

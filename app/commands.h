@@ -31,6 +31,7 @@ int runTemplate(const QStringList&, const core::Clock&, Streams);
 int runExport(const QStringList&, const core::Clock&, Streams);
 int runAdvise(const QStringList&, const core::Clock&, Streams);
 int runExplain(const QStringList&, const core::Clock&, Streams);
+int runClose(const QStringList&, const core::Clock&, Streams);
 int runDue(const QStringList&, const core::Clock&, Streams);
 int runWorksheet(const QStringList&, const core::Clock&, Streams);
 int runSet(const QStringList&, const core::Clock&, Streams);

@@ -1,5 +1,6 @@
 #include "app/commands.h"
 
+#include "core/exchange/close_days.h"
 #include "core/exchange/export.h"
 #include "core/exchange/import.h"
 #include "core/exchange/template.h"
@@ -30,6 +31,17 @@ int runImport(const QStringList& words, const core::Clock& clock, Streams io) {
     if (!report.good()) return 4;
     for (const QString& line : report.summary()) io.out << line << '\n';
     if (dryRun) io.out << "dry run: nothing was written\n";
+    return 0;
+}
+
+int runClose(const QStringList& words, const core::Clock& clock, Streams io) {
+    const Arguments a(words, {{QStringLiteral("day")}}, {QStringLiteral("BOOK")});
+    const QString file = a.required(QStringLiteral("day"));
+    const auto session = core::edit::Session::open(a.word(QStringLiteral("BOOK")), clock);
+    const auto report = core::exchange::closeDays(*session, file);
+    for (const QString& line : report.faults.lines()) io.err << "yardwright: " << line << '\n';
+    if (!report.good()) return 4;
+    io.out << "done " << report.done << ", not done " << report.notDone << ", changed " << report.changed << '\n';
     return 0;
 }
 

@@ -24,5 +24,8 @@ using TreatmentId = Id<struct TreatmentTag>;
 using LineageId = Id<struct LineageTag>;
 using PersonId = Id<struct PersonTag>;
 using FixedThingId = Id<struct FixedThingTag>;
+using MergeDayId = Id<struct MergeDayTag>;
+using MergeChoiceId = Id<struct MergeChoiceTag>;
+using MergeStripId = Id<struct MergeStripTag>;
 
 } // namespace core

@@ -9,8 +9,8 @@
 namespace core::edit {
 
 /// The book as it is once some row changes are written: what an edit is judged by that alters what is there, and what
-/// the later parts of an edit of many parts read. snapshot(), madeByCarry(), visitAbove() and the whole-table
-/// reads are of the book as it stands.
+/// the later parts of an edit of many parts read. snapshot(), madeByCarry(), visitAbove(), merge days and the
+/// whole-table reads are of the book as it stands.
 class AfterContext : public EditContext {
 public:
     /// `book` outlives this.
@@ -42,6 +42,9 @@ public:
     std::vector<Treatment> treatmentsOf(YardId yard) const override;
     std::vector<Result> resultsOf(ColonyId colony) const override;
     std::vector<Result> resultsOf(YardId yard) const override;
+    std::vector<MergeDay> mergeDaysOf(YardId yard) const override { return m_book.mergeDaysOf(yard); }
+    std::vector<MergeChoice> choicesOf(MergeDayId mergeDay) const override { return m_book.choicesOf(mergeDay); }
+    std::vector<MergeStrip> stripsOf(MergeDayId mergeDay) const override { return m_book.stripsOf(mergeDay); }
     bool madeByCarry(StandId stand, ColonyId colony) const override { return m_book.madeByCarry(stand, colony); }
     std::vector<Visit> visitsOf(ColonyId colony, int most) const override;
     int boxesAt(ColonyId colony, Day day, std::optional<int> visited) const override;

@@ -127,11 +127,31 @@ constexpr FieldKind kFixedThing[] = {{QT_TRANSLATE_NOOP("History", "Yard"), Cell
                                      {QT_TRANSLATE_NOOP("History", "Name"), CellKind::Text},
                                      {QT_TRANSLATE_NOOP("History", "Points"), CellKind::Points},
                                      {QT_TRANSLATE_NOOP("History", "Radius"), CellKind::Metres}};
+constexpr FieldKind kMergeDay[] = {{QT_TRANSLATE_NOOP("History", "Yard"), CellKind::Yard},
+                                   {QT_TRANSLATE_NOOP("History", "Day"), CellKind::Text},
+                                   {QT_TRANSLATE_NOOP("History", "Variant"), CellKind::Number},
+                                   {QT_TRANSLATE_NOOP("History", "Unions at most"), CellKind::Number},
+                                   {QT_TRANSLATE_NOOP("History", "Minutes of the crew"), CellKind::Number},
+                                   {QT_TRANSLATE_NOOP("History", "Revision"), CellKind::Number},
+                                   {QT_TRANSLATE_NOOP("History", "Note"), CellKind::Text}};
+constexpr FieldKind kMergeChoice[] = {{QT_TRANSLATE_NOOP("History", "Merge day"), CellKind::Hidden},
+                                      {QT_TRANSLATE_NOOP("History", "What is asked"), CellKind::Word},
+                                      {QT_TRANSLATE_NOOP("History", "Colony"), CellKind::Colony},
+                                      {QT_TRANSLATE_NOOP("History", "With"), CellKind::Colony},
+                                      {QT_TRANSLATE_NOOP("History", "Why"), CellKind::Text}};
+constexpr FieldKind kMergeStrip[] = {{QT_TRANSLATE_NOOP("History", "Merge day"), CellKind::Hidden},
+                                     {QT_TRANSLATE_NOOP("History", "Number"), CellKind::Number},
+                                     {QT_TRANSLATE_NOOP("History", "How"), CellKind::Word},
+                                     {QT_TRANSLATE_NOOP("History", "Carried"), CellKind::Colony},
+                                     {QT_TRANSLATE_NOOP("History", "Host"), CellKind::Colony},
+                                     {QT_TRANSLATE_NOOP("History", "On top"), CellKind::Colony},
+                                     {QT_TRANSLATE_NOOP("History", "Outcome"), CellKind::Word},
+                                     {QT_TRANSLATE_NOOP("History", "Note"), CellKind::Text}};
 
 /// In the order of enum Table.
 constexpr std::array<std::span<const FieldKind>, kTableCount> kFields = {
-    kYard,   kStand,     kBoxKind, kColony, kPlacement, kVisit,  kVisitSign, kTransfer,
-    kResult, kTreatment, kLineage, kKit,    kSetting,   kPerson, kFixedThing};
+    kYard,      kStand,   kBoxKind, kColony,  kPlacement, kVisit,      kVisitSign, kTransfer,    kResult,
+    kTreatment, kLineage, kKit,     kSetting, kPerson,    kFixedThing, kMergeDay,  kMergeChoice, kMergeStrip};
 
 constexpr std::array<std::pair<const char*, const char*>, kTableCount> kRecords = {{
     {QT_TRANSLATE_NOOP("History", "%1 yard"), QT_TRANSLATE_NOOP("History", "%1 yards")},
@@ -150,13 +170,18 @@ constexpr std::array<std::pair<const char*, const char*>, kTableCount> kRecords 
     {QT_TRANSLATE_NOOP("History", "%1 setting"), QT_TRANSLATE_NOOP("History", "%1 settings")},
     {QT_TRANSLATE_NOOP("History", "%1 person"), QT_TRANSLATE_NOOP("History", "%1 people")},
     {QT_TRANSLATE_NOOP("History", "%1 fixed thing"), QT_TRANSLATE_NOOP("History", "%1 fixed things")},
+    {QT_TRANSLATE_NOOP("History", "%1 merge day"), QT_TRANSLATE_NOOP("History", "%1 merge days")},
+    {QT_TRANSLATE_NOOP("History", "%1 choice of a merge day"),
+     QT_TRANSLATE_NOOP("History", "%1 choices of merge days")},
+    {QT_TRANSLATE_NOOP("History", "%1 strip of a merge day"), QT_TRANSLATE_NOOP("History", "%1 strips of merge days")},
 }};
 
-constexpr std::array<std::pair<const char*, const char*>, 5> kWords = {{
+constexpr std::array<std::pair<const char*, const char*>, 6> kWords = {{
     {"afb", QT_TRANSLATE_NOOP("History", "American foulbrood")},
     {"efb", QT_TRANSLATE_NOOP("History", "European foulbrood")},
     {"brood-doubt", QT_TRANSLATE_NOOP("History", "doubtful brood")},
     {"shaken-out", QT_TRANSLATE_NOOP("History", "shaken out")},
+    {"top", QT_TRANSLATE_NOOP("History", "on top")},
     {"field", QT_TRANSLATE_NOOP("History", "field test")},
 }};
 

@@ -206,6 +206,21 @@ private:
             return History::tr("%1, of the people of the book").arg(row<Person>().name);
         case Table::FixedThing:
             return fixedWhat();
+        case Table::MergeDay: {
+            const auto d = row<MergeDay>();
+            return History::tr("Merge day of %1 on %2").arg(m_names.yard(d.yard), isoText(d.day));
+        }
+        case Table::MergeChoice: {
+            const auto x = row<MergeChoice>();
+            return x.other ? History::tr("Asked of a merge day: %1 and %2")
+                                 .arg(m_names.colony(x.colony, {}), m_names.colony(*x.other, {}))
+                           : History::tr("Asked of a merge day: %1").arg(m_names.colony(x.colony, {}));
+        }
+        case Table::MergeStrip: {
+            const auto x = row<MergeStrip>();
+            return History::tr("Strip %1 of a merge day: %2 to %3")
+                .arg(QString::number(x.position), m_names.colony(x.moved, {}), m_names.colony(x.host, {}));
+        }
         default:
             return recordWhat();
         }

@@ -140,6 +140,9 @@ bool rowMatters(const RowChange& change, bool placementsToo) {
     case Table::Setting:
     case Table::Person:
     case Table::FixedThing:
+    case Table::MergeDay:
+    case Table::MergeChoice:
+    case Table::MergeStrip:
         return false;
     }
     return true;
@@ -153,6 +156,9 @@ bool rangeMatters(const BulkDelete& range) {
     case Table::Kit:
     case Table::Person:
     case Table::FixedThing:
+    case Table::MergeDay:
+    case Table::MergeChoice:
+    case Table::MergeStrip:
     case Table::Stand:
     case Table::Visit: // as for a single visit
         return false;

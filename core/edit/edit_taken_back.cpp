@@ -9,6 +9,11 @@ namespace core::edit {
 
 namespace {
 
+Day dayOf(const EditContext& c, MergeDayId id) {
+    const auto day = c.find<MergeDay>(id.value);
+    return day ? day->day : c.today();
+}
+
 /// Refuses where a record names the colony.
 void needUnnamed(const EditContext& c, const Colony& colony) {
     const auto named = [&](const QString& what, Day day) {
@@ -22,6 +27,13 @@ void needUnnamed(const EditContext& c, const Colony& colony) {
     for (const Lineage& l : c.lineageOf(colony.id)) named(Edits::tr("a union, shake-out or divide"), l.day);
     for (const Placement& p : c.placementsOf(colony.id))
         if (!p.first) named(Edits::tr("a carry"), p.since);
+    c.each<MergeChoice>([&](const MergeChoice& x) {
+        if (x.colony == colony.id || x.other == colony.id)
+            named(Edits::tr("the plan of a merge day"), dayOf(c, x.mergeDay));
+    });
+    c.each<MergeStrip>([&](const MergeStrip& x) {
+        if (x.moved == colony.id || x.host == colony.id) named(Edits::tr("a merge day"), dayOf(c, x.mergeDay));
+    });
     c.each<Kit>([&](const Kit& kit) {
         if (kit.colony == colony.id) refuse(Edits::tr("Kit is kept in quarantine with %1.").arg(colony.label));
     });
@@ -83,6 +95,8 @@ ChangeSet takeBackYard(const EditContext& c, YardId id) {
         refuse(Edits::tr("%1 has a result of %2; take that back first.").arg(yard.name, isoText(r.day)));
     for (const Treatment& t : c.treatmentsOf(id))
         refuse(Edits::tr("%1 has a treatment of %2; take that back first.").arg(yard.name, isoText(t.day)));
+    for (const MergeDay& day : c.mergeDaysOf(id))
+        refuse(Edits::tr("%1 has a merge day of %2; take that back first.").arg(yard.name, isoText(day.day)));
     c.each<Kit>([&](const Kit& kit) {
         if (kit.yard == id) refuse(Edits::tr("Kit is counted in %1.").arg(yard.name));
     });

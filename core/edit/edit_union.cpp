@@ -30,6 +30,12 @@ Colony colonyMade(const ChangeSet& change) {
 } // namespace
 
 ChangeSet recordUnion(const EditContext& c, const Lineage& typed) {
+    ChangeSet change = recordUnionAsFact(c, typed);
+    refuseHeld(c, {typed.colony, typed.into}, typed.day);
+    return change;
+}
+
+ChangeSet recordUnionAsFact(const EditContext& c, const Lineage& typed) {
     const Lineage l = checkedUnion(c, typed);
     const Colony colony = needColony(c, l.colony);
     const Colony into = needColony(c, l.into);
@@ -42,7 +48,6 @@ ChangeSet recordUnion(const EditContext& c, const Lineage& typed) {
     endOn(c, colony, l.day, united ? EndKind::United : EndKind::ShakenOut, change);
     change.rows.push_back(added(l));
     judge(c, change.rows);
-    refuseHeld(c, {colony.id, into.id}, l.day);
     change.text = (united ? Edits::tr("United %1 into %2 on %3") : Edits::tr("Shook %1 out into %2 on %3"))
                       .arg(shownName(c, colony, l.day), shownName(c, into, l.day), isoText(l.day));
     return change;

@@ -5,6 +5,9 @@
 #include "core/edit/edit_checks.h"
 #include "core/edit/session_private.h"
 #include "core/edit/store_context.h"
+#include "core/store/row_store.h"
+
+#include <QScopeGuard>
 
 #include <utility>
 
@@ -40,6 +43,27 @@ private:
 void needReason(const Correction& why) {
     if (why.by.trimmed().isEmpty() || why.reason.trimmed().isEmpty())
         throw Error(Error::Kind::BadData, Edits::tr("A correction of the record needs a reason and a name."));
+}
+
+/// The rows of all edits, each of which finds those before it written; the book is as it was afterwards.
+std::vector<RowChange> rowsInTurn(const store::Database& db, Day today, const std::vector<Edit>& edits) {
+    std::vector<RowChange> rows;
+    db.exec("SAVEPOINT in_turn");
+    const auto forget = qScopeGuard([&db] {
+        try {
+            db.exec("ROLLBACK TO in_turn");
+            db.exec("RELEASE in_turn");
+        } catch (const Error& e) {
+            qWarning("%s", e.what()); // the whole transaction goes then
+        }
+    });
+    for (const Edit& edit : edits) {
+        const ChangeSet change = edit(StoreContext(db, today));
+        Q_ASSERT(change.bulk.empty() && change.gone.empty());
+        for (const RowChange& row : change.rows) store::writeRow(db, row);
+        rows.insert(rows.end(), change.rows.begin(), change.rows.end());
+    }
+    return rows;
 }
 
 /// What listeners are told: of inserted ranges the table and ids.
@@ -105,12 +129,26 @@ std::unique_ptr<Session> Session::open(const QString& path, const Clock& clock, 
 }
 
 std::optional<HistoryLine> Session::apply(const Edit& edit, const std::optional<Correction>& correction) {
+    return applyWhat([&] { return edit(StoreContext(*d->db, d->clock->today())); }, correction);
+}
+
+std::optional<HistoryLine> Session::applyInTurn(const QString& text, const std::vector<Edit>& edits,
+                                                const std::optional<Correction>& correction) {
+    return applyWhat(
+        [&] {
+            return ChangeSet{text, rowsInTurn(*d->db, d->clock->today(), edits), {}, {}, {}};
+        },
+        correction);
+}
+
+std::optional<HistoryLine> Session::applyWhat(const std::function<ChangeSet()>& what,
+                                              const std::optional<Correction>& correction) {
     d->needWritable();
     ChangeSet change;
     HistoryLine line;
     {
         store::Transaction transaction(*d->db);
-        change = edit(StoreContext(*d->db, d->clock->today()));
+        change = what();
         if (change.empty()) return std::nullopt;
         line = d->write(change, store::HistoryKind::Do, std::nullopt, correction);
         transaction.commit();

@@ -59,6 +59,11 @@ public:
     /// the message names the holds that would change.
     std::optional<HistoryLine> apply(const Edit& edit, const std::optional<Correction>& correction = {});
 
+    /// Several edits as one: each reads what those before it made, the rules too; one line under `text`, one undo. The
+    /// edits give row changes alone. All or none: what one throws is thrown on, and nothing is written.
+    std::optional<HistoryLine> applyInTurn(const QString& text, const std::vector<Edit>& edits,
+                                           const std::optional<Correction>& correction = {});
+
     std::optional<QString> undoText() const; ///< text of the edit that undo() would take back
     std::optional<QString> redoText() const;
     /// Throws Error(Correction) as apply() does. Nothing to undo: does nothing, returns nullopt.
@@ -79,6 +84,9 @@ public:
     std::vector<Yard> yards() const;       ///< not closed, natural order
     std::vector<BoxKind> boxKinds() const; ///< natural order
     Settings settings() const;
+    std::vector<MergeDay> mergeDays(YardId yard) const;       ///< by day, then variant
+    std::vector<MergeChoice> choicesOf(MergeDayId day) const; ///< by id
+    std::vector<MergeStrip> stripsOf(MergeDayId day) const;   ///< by position
     std::vector<Person> people() const; ///< who keep the book, those not active any more too; natural order
     QString bookTitle() const;          ///< the file's name without its extension
     std::optional<Yard> yard(YardId id) const;
@@ -108,6 +116,8 @@ signals:
     void changed(const core::edit::ChangeSet& what);
 
 private:
+    std::optional<HistoryLine> applyWhat(const std::function<ChangeSet()>& what,
+                                         const std::optional<Correction>& correction);
     std::optional<HistoryLine> reverse(bool again, const std::optional<Correction>& correction);
 
     struct Private;

@@ -64,6 +64,12 @@ Settings Session::settings() const { return store::settings(*d->db); }
 
 std::vector<FixedThing> Session::fixedThingsOf(YardId id) const { return store::fixedThingsOf(*d->db, id); }
 
+std::vector<MergeDay> Session::mergeDays(YardId yard) const { return store::mergeDaysOf(*d->db, yard); }
+
+std::vector<MergeChoice> Session::choicesOf(MergeDayId day) const { return store::choicesOf(*d->db, day); }
+
+std::vector<MergeStrip> Session::stripsOf(MergeDayId day) const { return store::stripsOf(*d->db, day); }
+
 std::vector<Person> Session::people() const { return store::people(*d->db); }
 
 QString Session::bookTitle() const { return QFileInfo(path()).completeBaseName(); }

@@ -66,6 +66,12 @@ std::vector<Treatment> StoreContext::treatmentsOf(YardId yard) const { return st
 
 std::vector<Result> StoreContext::resultsOf(ColonyId colony) const { return store::resultsOf(m_db, colony); }
 
+std::vector<MergeDay> StoreContext::mergeDaysOf(YardId yard) const { return store::mergeDaysOf(m_db, yard); }
+
+std::vector<MergeChoice> StoreContext::choicesOf(MergeDayId day) const { return store::choicesOf(m_db, day); }
+
+std::vector<MergeStrip> StoreContext::stripsOf(MergeDayId day) const { return store::stripsOf(m_db, day); }
+
 std::vector<Result> StoreContext::resultsOf(YardId yard) const { return store::resultsOf(m_db, yard); }
 
 bool StoreContext::madeByCarry(StandId stand, ColonyId colony) const {

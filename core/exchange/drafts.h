@@ -98,6 +98,17 @@ struct SettingDraft {
     QString value; ///< with decimal points
 };
 
+/// What came of one strip of a merge day.
+struct ClosingDraft {
+    Origin at;
+    QString yard;
+    Day day;
+    ColonyRef moved;
+    ColonyRef host;
+    StripOutcome outcome = StripOutcome::Done;
+    QString note;
+};
+
 struct Drafts {
     NamePool names;
     std::vector<QString> files; ///< path by Origin::file
@@ -111,6 +122,7 @@ struct Drafts {
     std::vector<TreatmentDraft> treatments;
     std::vector<LineageDraft> lineage;
     std::vector<SettingDraft> settings;
+    std::vector<ClosingDraft> closings;
 
     /// Of no use any more once a row has a fault.
     void dropRows();

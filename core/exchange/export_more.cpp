@@ -78,6 +78,32 @@ Rows fixedRows(const EditContext& c, const ExportNames& names) {
     return rows;
 }
 
+QString numberText(const std::optional<int>& n) { return n ? QString::number(*n) : QString(); }
+
+/// Merge days, what was asked of each, and what came of its strips.
+struct MergeRows {
+    Rows days, choices, strips;
+};
+
+MergeRows mergeRows(const EditContext& c, const ExportNames& names) {
+    MergeRows rows;
+    for (const Yard& yard : names.yards())
+        for (const MergeDay& d : c.mergeDaysOf(yard.id)) {
+            const QStringList of{yard.name, isoText(d.day), QString::number(d.variant)};
+            rows.days.push_back(
+                of + QStringList{numberText(d.most), numberText(d.minutes), QString::number(d.revision), d.note});
+            for (const MergeChoice& x : c.choicesOf(d.id))
+                rows.choices.push_back(of + QStringList{word(x.what), names.colony(x.colony, d.day),
+                                                        names.colony(x.other, d.day), x.note});
+            for (const MergeStrip& x : c.stripsOf(d.id))
+                rows.strips.push_back(of + QStringList{QString::number(x.position), word(x.how),
+                                                       names.colony(x.moved, d.day), names.colony(x.host, d.day),
+                                                       names.colony(x.upper, d.day),
+                                                       x.outcome ? word(*x.outcome) : QString(), x.note});
+        }
+    return rows;
+}
+
 } // namespace
 
 void exportMore(const EditContext& c, const ExportNames& names, const QString& dir,
@@ -93,6 +119,12 @@ void exportMore(const EditContext& c, const ExportNames& names, const QString& d
     add("notes.csv", QStringLiteral("colony since note").split(u' '), noteRows(names));
     add("closed_yards.csv", {QStringLiteral("yard")}, closedRows(names));
     add("fixed_things.csv", QStringLiteral("yard kind name points_m radius_m").split(u' '), fixedRows(c, names));
+    const MergeRows merge = mergeRows(c, names);
+    const QString of = QStringLiteral("yard date variant ");
+    add("merge_days.csv", (of + QStringLiteral("most minutes revision note")).split(u' '), merge.days);
+    add("merge_choices.csv", (of + QStringLiteral("what colony other note")).split(u' '), merge.choices);
+    add("merge_strips.csv", (of + QStringLiteral("position how moved host upper outcome note")).split(u' '),
+        merge.strips);
     add("people.csv", QStringLiteral("name active").split(u' '), personRows(c));
 }
 

@@ -1,6 +1,5 @@
 #include "core/exchange/file_kind.h"
 
-
 namespace core::exchange {
 
 namespace {
@@ -78,6 +77,9 @@ constexpr Column kBoxKinds[] = {{"box", kMust},      {"frames", kMust},   {"widt
 
 constexpr Column kSettings[] = {{"name", kMust}, {"value", kMust}};
 
+constexpr Column kClosings[] = {{"yard", kMust}, {"date", kMust},    {"moved", kMust},
+                                {"host", kMust}, {"outcome", kMust}, {"note", kMay}};
+
 struct KindInfo {
     const char* file;
     const char* option;
@@ -96,6 +98,7 @@ const KindInfo kInfo[kFileKindCount] = {
     {"placements.csv", "placements", "placements", kPlacements},
     {"box_kinds.csv", "box-kinds", "box kinds", kBoxKinds},
     {"settings.csv", "settings", "settings", kSettings},
+    {"closings.csv", "day", "merge days", kClosings},
 };
 
 const KindInfo& info(FileKind kind) { return kInfo[static_cast<size_t>(kind)]; }

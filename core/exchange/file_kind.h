@@ -8,7 +8,8 @@
 
 namespace core::exchange {
 
-/// The ten kinds of CSV file, in the order in which they are told and written.
+/// The ten kinds of CSV file that hold a book, in the order in which they are told and written; and what came of the
+/// strips of a merge day.
 enum class FileKind {
     Yards,
     Colonies,
@@ -19,10 +20,11 @@ enum class FileKind {
     Lineage,
     Placements,
     BoxKinds,
-    Settings
+    Settings,
+    Closings
 };
-constexpr int kFileKindCount = 10;
-constexpr std::array<FileKind, kFileKindCount> kFileKinds = {
+constexpr int kFileKindCount = 11;
+constexpr std::array<FileKind, 10> kFileKinds = {
     FileKind::Yards,      FileKind::Colonies, FileKind::Visits,     FileKind::Transfers, FileKind::Results,
     FileKind::Treatments, FileKind::Lineage,  FileKind::Placements, FileKind::BoxKinds,  FileKind::Settings};
 

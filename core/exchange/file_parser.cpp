@@ -14,8 +14,9 @@ namespace core::exchange {
 namespace {
 
 using ParseRow = void (*)(Cells&, Drafts&);
-constexpr ParseRow kParse[kFileKindCount] = {parseYard,      parseColony,  parseVisit,     parseTransfer, parseResult,
-                                             parseTreatment, parseLineage, parsePlacement, parseBoxKind,  parseSetting};
+constexpr ParseRow kParse[kFileKindCount] = {parseYard,    parseColony,    parseVisit,   parseTransfer,
+                                             parseResult,  parseTreatment, parseLineage, parsePlacement,
+                                             parseBoxKind, parseSetting,   parseClosing};
 
 constexpr char kFileColumn[] = "file";
 constexpr qint64 kMostRows = 5'000'000; ///< more would take gigabytes
@@ -160,6 +161,7 @@ void Drafts::dropRows() {
     treatments.clear();
     lineage.clear();
     settings.clear();
+    closings.clear();
 }
 
 Parsed parseFiles(const ImportFiles& files, Faults& faults) {

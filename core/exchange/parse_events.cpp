@@ -52,6 +52,20 @@ void parseTransfer(Cells& cells, Drafts& drafts) {
     if (cells.good()) drafts.transfers.push_back(std::move(draft));
 }
 
+void parseClosing(Cells& cells, Drafts& drafts) {
+    ClosingDraft draft;
+    draft.at = cells.origin();
+    draft.yard = cells.name("yard");
+    draft.day = cells.day("date").value_or(Day{});
+    draft.moved = cells.colony("moved");
+    draft.host = cells.colony("host");
+    draft.outcome = cells.word<StripOutcome>("outcome").value_or(StripOutcome::Done);
+    draft.note = cells.note("note");
+    if (draft.outcome == StripOutcome::Changed && draft.note.isEmpty())
+        cells.fault("note", Say::tr("is blank, expected what was done instead"));
+    if (cells.good()) drafts.closings.push_back(std::move(draft));
+}
+
 void parseLineage(Cells& cells, Drafts& drafts) {
     LineageDraft draft;
     draft.at = cells.origin();

@@ -16,5 +16,6 @@ void parseLineage(Cells& cells, Drafts& drafts);
 void parseResult(Cells& cells, Drafts& drafts);
 void parseTreatment(Cells& cells, Drafts& drafts);
 void parseSetting(Cells& cells, Drafts& drafts);
+void parseClosing(Cells& cells, Drafts& drafts);
 
 } // namespace core::exchange

@@ -7,12 +7,31 @@ namespace core {
 namespace {
 
 constexpr Reference kReferences[] = {
-    {Table::Stand, 0, Table::Yard},      {Table::Colony, 5, Table::BoxKind},   {Table::Placement, 0, Table::Colony},
-    {Table::Placement, 1, Table::Stand}, {Table::Visit, 0, Table::Colony},     {Table::VisitSign, 0, Table::Visit},
-    {Table::Transfer, 1, Table::Colony}, {Table::Transfer, 2, Table::Colony},  {Table::Result, 0, Table::Colony},
-    {Table::Result, 1, Table::Yard},     {Table::Treatment, 0, Table::Colony}, {Table::Treatment, 1, Table::Yard},
-    {Table::Lineage, 2, Table::Colony},  {Table::Lineage, 3, Table::Colony},   {Table::Kit, 0, Table::Yard},
-    {Table::Kit, 3, Table::Colony},      {Table::FixedThing, 0, Table::Yard},
+    {Table::Stand, 0, Table::Yard},
+    {Table::Colony, 5, Table::BoxKind},
+    {Table::Placement, 0, Table::Colony},
+    {Table::Placement, 1, Table::Stand},
+    {Table::Visit, 0, Table::Colony},
+    {Table::VisitSign, 0, Table::Visit},
+    {Table::Transfer, 1, Table::Colony},
+    {Table::Transfer, 2, Table::Colony},
+    {Table::Result, 0, Table::Colony},
+    {Table::Result, 1, Table::Yard},
+    {Table::Treatment, 0, Table::Colony},
+    {Table::Treatment, 1, Table::Yard},
+    {Table::Lineage, 2, Table::Colony},
+    {Table::Lineage, 3, Table::Colony},
+    {Table::Kit, 0, Table::Yard},
+    {Table::Kit, 3, Table::Colony},
+    {Table::FixedThing, 0, Table::Yard},
+    {Table::MergeDay, 0, Table::Yard},
+    {Table::MergeChoice, 0, Table::MergeDay},
+    {Table::MergeChoice, 2, Table::Colony},
+    {Table::MergeChoice, 3, Table::Colony},
+    {Table::MergeStrip, 0, Table::MergeDay},
+    {Table::MergeStrip, 3, Table::Colony},
+    {Table::MergeStrip, 4, Table::Colony},
+    {Table::MergeStrip, 5, Table::Colony},
 };
 
 constexpr std::array<size_t, 1> kFirst = {0};
@@ -22,13 +41,17 @@ constexpr std::array<size_t, 2> kYardAndKey = {0, 2};
 constexpr std::array<size_t, 2> kKeyAndSince = {1, 2};
 constexpr std::array<size_t, 2> kColonyAndSince = {0, 3};
 constexpr std::array<size_t, 1> kInto = {3};
+constexpr std::array<size_t, 3> kFirstThree = {0, 1, 2};
+constexpr std::array<size_t, 4> kFirstFour = {0, 1, 2, 3};
+constexpr std::array<size_t, 2> kDayAndColony = {0, 2};
+constexpr std::array<size_t, 2> kDayAndMoved = {0, 3};
 
 } // namespace
 
 std::span<const Reference> references() { return kReferences; }
 
 std::span<const UniqueKey> uniqueKeys() {
-    static const std::array<UniqueKey, 14> keys{{
+    static const std::array<UniqueKey, 19> keys{{
         {Table::Yard, kSecond, -1, {}},
         {Table::Stand, kYardAndKey, -1, {}},
         {Table::BoxKind, kSecond, -1, {}},
@@ -43,6 +66,11 @@ std::span<const UniqueKey> uniqueKeys() {
         {Table::Lineage, kInto, 1, QStringLiteral("divided")},
         {Table::Setting, kFirst, -1, {}},
         {Table::Person, kSecond, -1, {}},
+        {Table::MergeDay, kFirstThree, -1, {}},
+        {Table::MergeChoice, kFirstFour, -1, {}},
+        {Table::MergeChoice, kDayAndColony, 1, QStringLiteral("leave-out")},
+        {Table::MergeStrip, kFirstTwo, -1, {}},
+        {Table::MergeStrip, kDayAndMoved, -1, {}},
     }};
     return keys;
 }

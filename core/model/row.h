@@ -25,9 +25,12 @@ enum class Table {
     Kit,
     Setting,
     Person,
-    FixedThing
+    FixedThing,
+    MergeDay,
+    MergeChoice,
+    MergeStrip
 };
-constexpr int kTableCount = 15;
+constexpr int kTableCount = 18;
 
 /// One stored cell: NULL, integer, real or text.
 using Value = std::variant<std::monostate, qint64, double, QString>;

@@ -266,4 +266,30 @@ template <> FixedThing fromRow<FixedThing>(qint64 id, const Row& row) {
     return f;
 }
 
+Row toRow(const MergeDay& d) { return cells(d.yard, d.day, d.variant, d.most, d.minutes, d.revision, d.note); }
+
+template <> MergeDay fromRow<MergeDay>(qint64 id, const Row& row) {
+    MergeDay d;
+    readerOf(d, id, row).takeAll(d.yard, d.day, d.variant, d.most, d.minutes, d.revision, d.note);
+    return d;
+}
+
+Row toRow(const MergeChoice& x) { return cells(x.mergeDay, x.what, x.colony, x.other, x.note); }
+
+template <> MergeChoice fromRow<MergeChoice>(qint64 id, const Row& row) {
+    MergeChoice x;
+    readerOf(x, id, row).takeAll(x.mergeDay, x.what, x.colony, x.other, x.note);
+    return x;
+}
+
+Row toRow(const MergeStrip& x) {
+    return cells(x.mergeDay, x.position, x.how, x.moved, x.host, x.upper, x.outcome, x.note);
+}
+
+template <> MergeStrip fromRow<MergeStrip>(qint64 id, const Row& row) {
+    MergeStrip x;
+    readerOf(x, id, row).takeAll(x.mergeDay, x.position, x.how, x.moved, x.host, x.upper, x.outcome, x.note);
+    return x;
+}
+
 } // namespace core

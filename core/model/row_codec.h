@@ -21,6 +21,9 @@ Row toRow(const Lineage&);
 Row toRow(const Kit&);
 Row toRow(const Person&);
 Row toRow(const FixedThing&);
+Row toRow(const MergeDay&);
+Row toRow(const MergeChoice&);
+Row toRow(const MergeStrip&);
 
 /// Throws Error(Book) when a cell is not what the column holds.
 template <class T> T fromRow(qint64 id, const Row& row);
@@ -37,6 +40,9 @@ template <> Lineage fromRow<Lineage>(qint64 id, const Row& row);
 template <> Kit fromRow<Kit>(qint64 id, const Row& row);
 template <> Person fromRow<Person>(qint64 id, const Row& row);
 template <> FixedThing fromRow<FixedThing>(qint64 id, const Row& row);
+template <> MergeDay fromRow<MergeDay>(qint64 id, const Row& row);
+template <> MergeChoice fromRow<MergeChoice>(qint64 id, const Row& row);
+template <> MergeStrip fromRow<MergeStrip>(qint64 id, const Row& row);
 
 template <class T> constexpr Table tableOf();
 template <> constexpr Table tableOf<Yard>() { return Table::Yard; }
@@ -52,5 +58,8 @@ template <> constexpr Table tableOf<Lineage>() { return Table::Lineage; }
 template <> constexpr Table tableOf<Kit>() { return Table::Kit; }
 template <> constexpr Table tableOf<Person>() { return Table::Person; }
 template <> constexpr Table tableOf<FixedThing>() { return Table::FixedThing; }
+template <> constexpr Table tableOf<MergeDay>() { return Table::MergeDay; }
+template <> constexpr Table tableOf<MergeChoice>() { return Table::MergeChoice; }
+template <> constexpr Table tableOf<MergeStrip>() { return Table::MergeStrip; }
 
 } // namespace core

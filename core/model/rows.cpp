@@ -65,6 +65,9 @@ constexpr const char* kKit[] = {"yard", "part", "state", "colony", "count"};
 constexpr const char* kSetting[] = {"name", "value"};
 constexpr const char* kPerson[] = {"name", "key", "active"};
 constexpr const char* kFixedThing[] = {"yard", "kind", "name", "points", "radius_mm"};
+constexpr const char* kMergeDay[] = {"yard", "day", "variant", "most", "minutes", "revision", "note"};
+constexpr const char* kMergeChoice[] = {"merge_day", "what", "colony", "other", "note"};
+constexpr const char* kMergeStrip[] = {"merge_day", "position", "how", "moved", "host", "upper", "outcome", "note"};
 
 struct TableInfo {
     const char* name;
@@ -86,7 +89,10 @@ constexpr std::array<TableInfo, kTableCount> kTables{{{"yard", kYard},
                                                       {"kit", kKit},
                                                       {"setting", kSetting},
                                                       {"person", kPerson},
-                                                      {"fixed_thing", kFixedThing}}};
+                                                      {"fixed_thing", kFixedThing},
+                                                      {"merge_day", kMergeDay},
+                                                      {"merge_choice", kMergeChoice},
+                                                      {"merge_strip", kMergeStrip}}};
 
 } // namespace
 

@@ -195,4 +195,42 @@ struct FixedThing {
     friend bool operator==(const FixedThing&, const FixedThing&) = default;
 };
 
+/// One way to plan the merge day of a yard; up to three of a day stand side by side.
+struct MergeDay {
+    MergeDayId id;
+    YardId yard;
+    Day day;
+    int variant = 1;            ///< 1..3
+    std::optional<int> most;    ///< at most so many unions
+    std::optional<int> minutes; ///< that the crew has
+    int revision = 1;           ///< one more with each change of what is asked
+    QString note;
+    friend bool operator==(const MergeDay&, const MergeDay&) = default;
+};
+
+/// One thing asked of the plan of a merge day. Pin and forbid: the pair, in either order. Host: `colony` is the host of
+/// `other`. Top: the box of `colony` comes on top of that of `other`.
+struct MergeChoice {
+    MergeChoiceId id;
+    MergeDayId mergeDay;
+    MergeAsk what = MergeAsk::Pin;
+    ColonyId colony;
+    std::optional<ColonyId> other; ///< not set exactly where one is left out
+    QString note;                  ///< why
+    friend bool operator==(const MergeChoice&, const MergeChoice&) = default;
+};
+
+/// One strip of the worksheet as it was printed, and what came of it.
+struct MergeStrip {
+    MergeStripId id;
+    MergeDayId mergeDay;
+    int position = 1; ///< on the worksheet
+    LineageHow how = LineageHow::United;
+    ColonyId moved, host;
+    std::optional<ColonyId> upper; ///< of a union: whose box is on top
+    std::optional<StripOutcome> outcome;
+    QString note; ///< why not, or what instead
+    friend bool operator==(const MergeStrip&, const MergeStrip&) = default;
+};
+
 } // namespace core

@@ -12,6 +12,8 @@ constexpr const char* kVerdicts[] = {"positive", "negative", "release", "order"}
 constexpr const char* kMethods[] = {"laboratory", "inspector", "field"};
 constexpr const char* kHows[] = {"united", "shaken-out", "divided"};
 constexpr const char* kFixed[] = {"fence", "hedge", "shed", "water", "track", "tree"};
+constexpr const char* kAsks[] = {"pin", "forbid", "leave-out", "host", "top"};
+constexpr const char* kOutcomes[] = {"done", "not-done", "changed"};
 constexpr const char* kSigns[] = {"afb", "efb", "brood-doubt", "chalkbrood", "sacbrood", "nosema", "deformed-wings"};
 
 } // namespace
@@ -24,6 +26,8 @@ template <> std::span<const char* const> wordsOf<Verdict>() { return kVerdicts; 
 template <> std::span<const char* const> wordsOf<Method>() { return kMethods; }
 template <> std::span<const char* const> wordsOf<LineageHow>() { return kHows; }
 template <> std::span<const char* const> wordsOf<FixedKind>() { return kFixed; }
+template <> std::span<const char* const> wordsOf<MergeAsk>() { return kAsks; }
+template <> std::span<const char* const> wordsOf<StripOutcome>() { return kOutcomes; }
 template <> std::span<const char* const> wordsOf<Sign>() { return kSigns; }
 
 } // namespace core

@@ -17,6 +17,10 @@ enum class Verdict { Positive, Negative, Release, Order };
 enum class Method { Laboratory, Inspector, Field };
 enum class LineageHow { United, ShakenOut, Divided };
 enum class FixedKind { Fence, Hedge, Shed, Water, Track, Tree };
+/// What is asked of a merge day's plan: a pair in it, a pair not in it, a colony left out, who is host, whose box is on
+/// top.
+enum class MergeAsk { Pin, Forbid, LeaveOut, Host, Top };
+enum class StripOutcome { Done, NotDone, Changed };
 enum class Sign { Afb, Efb, BroodDoubt, Chalkbrood, Sacbrood, Nosema, DeformedWings };
 
 /// The words of files and of the store for an enum, in enum order ("drone-layer"). Never translated.
@@ -29,6 +33,8 @@ template <> std::span<const char* const> wordsOf<Verdict>();
 template <> std::span<const char* const> wordsOf<Method>();
 template <> std::span<const char* const> wordsOf<LineageHow>();
 template <> std::span<const char* const> wordsOf<FixedKind>();
+template <> std::span<const char* const> wordsOf<MergeAsk>();
+template <> std::span<const char* const> wordsOf<StripOutcome>();
 template <> std::span<const char* const> wordsOf<Sign>();
 
 template <class E> QString word(E value) { return QString::fromLatin1(wordsOf<E>()[static_cast<size_t>(value)]); }

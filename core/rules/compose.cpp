@@ -36,7 +36,7 @@ Reason whyShakenOut(const DayView& view, const ShakeOut& shaken, const std::vect
 } // namespace
 
 Union composeUnion(const DayView& view, const ChosenPair& pair) {
-    const Roles roles = rolesOf(view, pair.a, pair.b);
+    const Roles roles = rolesOf(view, pair);
     const SnapStay& from = view.placeOf(roles.moved);
     const SnapStay& to = view.placeOf(roles.host);
     Union u;
@@ -59,7 +59,7 @@ Union composeUnion(const DayView& view, const ChosenPair& pair) {
     u.gain = pair.gain;
     u.pinned = pair.pinned;
     u.why = unionReason(view, u);
-    u.because = unionReasons(view, u, roles.reason);
+    u.because = unionReasons(view, u, roles);
     u.steps = unionSteps(view, u);
     return u;
 }

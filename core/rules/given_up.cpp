@@ -81,7 +81,7 @@ std::vector<GivenUp> givenUp(const DayView& view, const std::vector<YardIx>& yar
                              const std::vector<ColonyIx>& colonies) {
     const std::vector<ChosenPair> pins = checkedPins(view, yards, request);
     const ForbiddenPairs forbidden = forbiddenBy(request);
-    const auto free = freeColonies(view, yards, pins);
+    const auto free = freeColonies(view, yards, pins, request.leftOut);
     std::vector<std::optional<Rest>> rests(request.most ? 1 : free.size());
     const auto restOf = [&](YardIx yard) -> const Rest& {
         auto& rest = rests[request.most ? 0 : static_cast<size_t>(yard.value)];

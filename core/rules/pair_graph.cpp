@@ -29,13 +29,14 @@ void addPairs(const DayView& view, const std::vector<ColonyIx>& colonies, const 
 }
 
 std::vector<std::vector<ColonyIx>> freeColonies(const DayView& view, const std::vector<YardIx>& yards,
-                                                const std::vector<ChosenPair>& pins) {
-    std::set<ColonyIx> pinned;
-    for (const ChosenPair& pin : pins) pinned.insert({pin.a, pin.b});
+                                                const std::vector<ChosenPair>& pins,
+                                                const std::vector<ColonyIx>& leftOut) {
+    std::set<ColonyIx> taken(leftOut.begin(), leftOut.end());
+    for (const ChosenPair& pin : pins) taken.insert({pin.a, pin.b});
     std::vector<std::vector<ColonyIx>> out(view.s.yards.size());
     for (const ColonyFacts& f : view.facts)
         if (std::binary_search(yards.begin(), yards.end(), f.yard) && mayTakePart(view, f.colony) &&
-            !pinned.contains(f.colony))
+            !taken.contains(f.colony))
             out[static_cast<size_t>(f.yard.value)].push_back(f.colony);
     return out;
 }

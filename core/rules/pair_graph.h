@@ -25,8 +25,10 @@ ForbiddenPairs forbiddenBy(const PlanRequest& request);
 void addPairs(const DayView& view, const std::vector<ColonyIx>& colonies, const ForbiddenPairs& forbidden,
               PairGraph& graph);
 
-/// Of each yard asked for, by yard, the colonies that may take part and are not pinned, in natural order.
+/// Of each yard asked for, by yard, the colonies that may take part and are neither pinned nor left out, in natural
+/// order.
 std::vector<std::vector<ColonyIx>> freeColonies(const DayView& view, const std::vector<YardIx>& yards,
-                                                const std::vector<ChosenPair>& pins);
+                                                const std::vector<ChosenPair>& pins,
+                                                const std::vector<ColonyIx>& leftOut);
 
 } // namespace core::rules

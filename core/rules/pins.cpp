@@ -53,6 +53,9 @@ std::vector<ChosenPair> checkedPins(const DayView& view, const std::vector<YardI
         for (const ColonyIx c : {pin.first, pin.second})
             if (!used.insert(c).second)
                 refuse(QStringLiteral("%1 is pinned twice: a colony can be in one union only.").arg(view.name(c)));
+        for (const ColonyIx c : {pin.first, pin.second})
+            if (std::find(request.leftOut.begin(), request.leftOut.end(), c) != request.leftOut.end())
+                refuse(QStringLiteral("%1 cannot be pinned: %2 is left out.").arg(named(view, pin), view.name(c)));
         if (forbids.contains(pin))
             refuse(QStringLiteral("%1 is pinned and forbidden: only one of the two can be.").arg(named(view, pin)));
         out.push_back(checked(view, yards, pin));

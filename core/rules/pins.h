@@ -11,8 +11,8 @@
 namespace core::rules {
 
 /// The pins of a request as chosen pairs, each once. Throws Error(BadData) naming the rule and the facts: a pin that
-/// 4.7 less 10 bars, pins that share a colony, a pin that is forbidden, more pins than `most`, or of a yard not asked
-/// for.
+/// 4.7 less 10 bars, pins that share a colony, a pin that is forbidden or of a colony left out, more pins than `most`,
+/// or of a yard not asked for.
 std::vector<ChosenPair> checkedPins(const DayView& view, const std::vector<YardIx>& yards, const PlanRequest& request);
 
 /// The same two colonies, whichever is named first.

@@ -150,11 +150,14 @@ struct PlanRequest {
     std::vector<YardIx> yards; ///< empty: all
     std::vector<ColonyPair> pins;
     std::vector<ColonyPair> forbids;
-    std::optional<int> most; ///< at most so many unions over all the yards asked for
+    std::optional<int> most;       ///< at most so many unions over all the yards asked for
+    std::vector<ColonyIx> leftOut; ///< in no union and no shake-out, and no host
+    std::vector<ColonyPair> hosts; ///< where these two unite, the first is the host, whatever 4.8 says
+    std::vector<ColonyPair> tops;  ///< where these two unite, the box of the first comes on top, whatever 4.8 says
 };
 
 /// The plan. Throws Error(BadData) naming the rule where a pin cannot be (rule 4.7 less 10, shared colonies, a pin
-/// that is forbidden, more pins than `most`, of a yard not asked for).
+/// that is forbidden or of a colony left out, more pins than `most`, of a yard not asked for).
 Plan advise(const Snapshot& s, const PlanRequest& request);
 
 QString cautionWord(CautionKind kind);

@@ -74,7 +74,7 @@ private:
     }
 
     void addShakeOuts() {
-        for (const ChosenShakeOut& chosen : chooseShakeOuts(m_view, m_plan.yards, m_plan.unions)) {
+        for (const ChosenShakeOut& chosen : chooseShakeOuts(m_view, m_plan.yards, m_plan.unions, m_request.leftOut)) {
             m_plan.shakeOuts.push_back(composeShakeOut(m_view, m_cautions, chosen, m_plan.unions));
             partOf(chosen.colony).shakenOut = true;
             partOf(chosen.into).receives = true;

@@ -24,13 +24,19 @@ QueenPlan queenPlan(const ColonyFacts& moved, const ColonyFacts& host, WeakerQue
 
 } // namespace
 
-Roles rolesOf(const DayView& view, ColonyIx a, ColonyIx b) {
+Roles rolesOf(const DayView& view, const ChosenPair& pair) {
     Roles out;
-    std::tie(out.moved, out.reason) = movedOf(view.of(a), view.of(b));
-    out.host = out.moved == a ? b : a;
+    std::tie(out.moved, out.reason) = movedOf(view.of(pair.a), view.of(pair.b));
+    out.host = out.moved == pair.a ? pair.b : pair.a;
+    if (pair.host && *pair.host != out.host) {
+        std::swap(out.moved, out.host);
+        out.reason = MovedFor::Asked;
+    }
     const bool hostOnTop = view.s.settings.order == BoxOrder::BetterOnTop;
     out.lower = hostOnTop ? out.moved : out.host;
     out.upper = hostOnTop ? out.host : out.moved;
+    out.topAsked = pair.top && *pair.top != out.upper;
+    if (out.topAsked) std::swap(out.lower, out.upper);
     out.queen = queenPlan(view.of(out.moved), view.of(out.host), view.s.settings.weakerQueen);
     return out;
 }

@@ -30,7 +30,7 @@ bool canHost(const DayView& view, const ColonyFacts& f) {
 }
 
 std::vector<YardShakeOuts> byYard(const DayView& view, const std::vector<YardIx>& yards,
-                                  const std::vector<Union>& unions) {
+                                  const std::vector<Union>& unions, const std::vector<ColonyIx>& leftOut) {
     constexpr int kAlone = -1;
     std::vector<int> unionOf(view.facts.size(), kAlone);
     for (size_t i = 0; i < unions.size(); ++i)
@@ -39,6 +39,7 @@ std::vector<YardShakeOuts> byYard(const DayView& view, const std::vector<YardIx>
     std::vector<YardShakeOuts> out(view.s.yards.size());
     for (const ColonyFacts& f : view.facts) {
         if (!std::binary_search(yards.begin(), yards.end(), f.yard) || !view.seasonsOf(f.colony).strength) continue;
+        if (std::find(leftOut.begin(), leftOut.end(), f.colony) != leftOut.end()) continue;
         YardShakeOuts& yard = out[static_cast<size_t>(f.yard.value)];
         const int in = unionOf[static_cast<size_t>(f.colony.value)];
         if (in != kAlone) {
@@ -114,9 +115,9 @@ bool toShakeOut(const DayView& view, ColonyIx c) {
 }
 
 std::vector<ChosenShakeOut> chooseShakeOuts(const DayView& view, const std::vector<YardIx>& yards,
-                                            const std::vector<Union>& unions) {
+                                            const std::vector<Union>& unions, const std::vector<ColonyIx>& leftOut) {
     std::vector<ChosenShakeOut> out;
-    for (const YardShakeOuts& yard : byYard(view, yards, unions)) assignYard(view, yard, out);
+    for (const YardShakeOuts& yard : byYard(view, yards, unions, leftOut)) assignYard(view, yard, out);
     std::sort(out.begin(), out.end(), [](const auto& a, const auto& b) { return a.colony < b.colony; });
     return out;
 }

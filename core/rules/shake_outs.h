@@ -16,9 +16,9 @@ struct ChosenShakeOut {
 };
 
 /// As many as possible find a host; among those ways, the greatest sum of what they add. By colony.
-/// `unions`: those of the plan.
+/// `unions`: those of the plan; `leftOut`: neither shaken out nor hosts.
 std::vector<ChosenShakeOut> chooseShakeOuts(const DayView& view, const std::vector<YardIx>& yards,
-                                            const std::vector<Union>& unions);
+                                            const std::vector<Union>& unions, const std::vector<ColonyIx>& leftOut);
 
 /// Whether the colony is one to shake out on the day: in season, of that class, not held, no laying workers.
 bool toShakeOut(const DayView& view, ColonyIx c);

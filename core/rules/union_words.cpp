@@ -45,6 +45,8 @@ QString rolesReason(const DayView& view, const Union& u, MovedFor movedFor) {
         return QStringLiteral("%1 is the one carried: both have as many bees, and it lacks a queen.").arg(moved);
     case MovedFor::LighterHive:
         return QStringLiteral("%1 is the one carried: both have as many bees, and its hive is the lighter.").arg(moved);
+    case MovedFor::Asked:
+        return QStringLiteral("%1 is the one carried, as you asked; by the rule it would be %2.").arg(moved, host);
     case MovedFor::LaterLabel:
         break;
     }
@@ -101,7 +103,10 @@ QString seasonReason(const DayView& view, const Union& u) {
                           framesText(settings.strongMin));
 }
 
-QString boxReason(const DayView& view, const Union& u) {
+QString boxReason(const DayView& view, const Union& u, bool asked) {
+    if (asked)
+        return QStringLiteral("%1's box goes on top, as you asked; by your setting it would be %2's.")
+            .arg(view.name(u.upper), view.name(u.lower));
     if (u.upper == u.host)
         return QStringLiteral("%1's box goes on top: the winter cluster ends up there, in the better box (a setting; "
                               "handbooks differ).")
@@ -151,10 +156,10 @@ void addBoxSteps(const DayView& view, const Union& u, QStringList& steps) {
 
 } // namespace
 
-QStringList unionReasons(const DayView& view, const Union& united, MovedFor movedFor) {
+QStringList unionReasons(const DayView& view, const Union& united, const Roles& roles) {
     QStringList out{sizeReason(view, united),  gainReason(view, united),
-                    carryReason(view, united), rolesReason(view, united, movedFor),
-                    queenReason(view, united), boxReason(view, united),
+                    carryReason(view, united), rolesReason(view, united, roles.reason),
+                    queenReason(view, united), boxReason(view, united, roles.topAsked),
                     seasonReason(view, united)};
     if (united.pinned) out.prepend(pinReason(view, united));
     return out;

@@ -11,7 +11,7 @@
 namespace core::rules {
 
 /// The reasons, most important first. `united` is complete but for its words.
-QStringList unionReasons(const DayView& view, const Union& united, MovedFor movedFor);
+QStringList unionReasons(const DayView& view, const Union& united, const Roles& roles);
 
 /// The same as data: what both are, what the union gains, what the book asks. `united` is complete but for its words.
 Reason unionReason(const DayView& view, const Union& united);

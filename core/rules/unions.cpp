@@ -21,6 +21,13 @@ void addChosen(const PairGraph& candidates, const pairing::Matching& matching, s
     }
 }
 
+/// The first of the asked pair that is this pair.
+std::optional<ColonyIx> askedOf(const std::vector<ColonyPair>& asked, const ChosenPair& pair) {
+    for (const ColonyPair& p : asked)
+        if (inOrder(p) == ColonyPair{pair.a, pair.b}) return p.first;
+    return std::nullopt;
+}
+
 } // namespace
 
 std::vector<ChosenPair> chooseUnions(const DayView& view, const std::vector<YardIx>& yards,
@@ -28,7 +35,7 @@ std::vector<ChosenPair> chooseUnions(const DayView& view, const std::vector<Yard
     std::vector<ChosenPair> out = checkedPins(view, yards, request);
     const ForbiddenPairs forbidden = forbiddenBy(request);
     PairGraph together; // with a limit all yards share it
-    for (const auto& colonies : freeColonies(view, yards, out)) {
+    for (const auto& colonies : freeColonies(view, yards, out, request.leftOut)) {
         if (request.most) {
             addPairs(view, colonies, forbidden, together);
             continue;
@@ -42,6 +49,10 @@ std::vector<ChosenPair> chooseUnions(const DayView& view, const std::vector<Yard
         addChosen(together,
                   pairing::maxWeightMatchingAtMost(static_cast<int>(together.nodes.size()), together.edges, left), out,
                   view);
+    }
+    for (ChosenPair& pair : out) {
+        pair.host = askedOf(request.hosts, pair);
+        pair.top = askedOf(request.tops, pair);
     }
     std::sort(out.begin(), out.end(), [](const ChosenPair& x, const ChosenPair& y) { return x.a < y.a; });
     return out;

@@ -131,6 +131,18 @@ std::vector<FixedThing> fixedThingsOf(const Database& db, YardId yard) {
     return ofOne<FixedThing>(db, "WHERE yard = ? ORDER BY id", yard);
 }
 
+std::vector<MergeDay> mergeDaysOf(const Database& db, YardId yard) {
+    return ofOne<MergeDay>(db, "WHERE yard = ? ORDER BY day, variant", yard);
+}
+
+std::vector<MergeChoice> choicesOf(const Database& db, MergeDayId mergeDay) {
+    return ofOne<MergeChoice>(db, "WHERE merge_day = ? ORDER BY id", mergeDay);
+}
+
+std::vector<MergeStrip> stripsOf(const Database& db, MergeDayId mergeDay) {
+    return ofOne<MergeStrip>(db, "WHERE merge_day = ? ORDER BY position", mergeDay);
+}
+
 std::vector<Stand> standsOf(const Database& db, YardId yard) {
     return byName(ofOne<Stand>(db, "WHERE yard = ?", yard));
 }

@@ -75,6 +75,12 @@ Treatment fullTreatment() {
 Lineage fullLineage() { return {{12}, dayOf(2026, 8, 1), LineageHow::ShakenOut, {6}, {5}, "A. Keeper", "weak"}; }
 Kit fullKit() { return {13, YardId{3}, "lid", "quarantined", ColonyId{6}, 2}; }
 
+MergeDay fullMergeDay() { return {{14}, {3}, dayOf(2026, 9, 20), 3, 0, 90, 7, "with Ana"}; }
+MergeChoice fullMergeChoice() { return {{15}, {14}, MergeAsk::Host, {6}, ColonyId{5}, "why"}; }
+MergeStrip fullMergeStrip() {
+    return {{16}, {14}, 2, LineageHow::United, {6}, {5}, ColonyId{6}, StripOutcome::NotDone, "rain"};
+}
+
 template <class T> void expectRoundTrip(const T& row) {
     const Row cells = toRow(row);
     ASSERT_EQ(cells.size(), columnsOf(tableOf<T>()).size()) << tableName(tableOf<T>());
@@ -93,6 +99,9 @@ TEST(RowCodec, GivesBackWhatItTook) {
     expectRoundTrip(fullTreatment());
     expectRoundTrip(fullLineage());
     EXPECT_EQ(fromRow<Kit>(13, toRow(fullKit())), fullKit());
+    expectRoundTrip(fullMergeDay());
+    expectRoundTrip(fullMergeChoice());
+    expectRoundTrip(fullMergeStrip());
     expectRoundTrip(Person{{14}, "Ana", true});
     expectRoundTrip(Person{{15}, "Åse", false});
     expectRoundTrip(FixedThing{{16}, {3}, FixedKind::Track, "", {{0, 0}, {-1500, 250}}, std::nullopt});
@@ -114,6 +123,9 @@ TEST(RowCodec, FillsEveryCellOfAFullRow) {
     expectFull(Table::Transfer, toRow(fullTransfer()));
     expectFull(Table::Lineage, toRow(fullLineage()));
     expectFull(Table::Kit, toRow(fullKit()));
+    expectFull(Table::MergeDay, toRow(fullMergeDay()));
+    expectFull(Table::MergeChoice, toRow(fullMergeChoice()));
+    expectFull(Table::MergeStrip, toRow(fullMergeStrip()));
     EXPECT_EQ(toRow(fullResult())[1], Value());    // one of colony and yard
     EXPECT_EQ(toRow(fullTreatment())[0], Value()); // likewise
 }

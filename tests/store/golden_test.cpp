@@ -1,4 +1,5 @@
 #include "core/edit/edits.h"
+#include "core/edit/merge_day.h"
 #include "core/edit/people.h"
 #include "core/edit/survey.h"
 #include "core/exchange/export.h"
@@ -48,6 +49,15 @@ QString textOf(const edit::Session& session) {
             lines << QStringLiteral("fixed %1 %2 %3: %4 %5")
                          .arg(yard.name, word(f.kind), f.name, pointsText(f.points))
                          .arg(f.radius ? f.radius->value : 0);
+    for (const Yard& yard : session.yards())
+        for (const MergeDay& d : session.mergeDays(yard.id)) {
+            lines << QStringLiteral("merge day %1 %2 revision %3").arg(yard.name, isoText(d.day)).arg(d.revision);
+            for (const MergeChoice& x : session.choicesOf(d.id)) lines << word(x.what) + u' ' + x.note;
+            for (const MergeStrip& x : session.stripsOf(d.id))
+                lines << QStringLiteral("strip %1 %2 %3")
+                             .arg(x.position)
+                             .arg(x.outcome ? word(*x.outcome) : QString(), x.note);
+        }
     lines << QStringLiteral("history");
     for (const edit::HistoryLine& h : session.history(100))
         lines << QStringLiteral("%1 %2 %3: %4").arg(h.seq).arg(h.at.toString(Qt::ISODate), h.by, h.text);
@@ -67,6 +77,30 @@ void survey(edit::Session& session) {
         return edit::moveStands(c, yard, {{stand.id, stand.at + MmPoint{-150, 50}}});
     });
     session.apply([&](const edit::EditContext& c) { return edit::putGate(c, yard, {500, -7000}); });
+}
+
+void mergeDay(edit::Session& session) {
+    edit::MergeAsked asked;
+    asked.day.yard = session.yards().front().id;
+    asked.day.day = dayOf(2026, 5, 5);
+    MergeChoice pin, out;
+    session.read([&](const edit::EditContext& c) {
+        const auto stands = c.standsOf(asked.day.yard);
+        const auto at = [&](size_t n) { return c.placementsAt(stands.at(n).id).front().colony; };
+        pin.colony = at(0);
+        pin.other = at(1);
+        out.colony = at(2);
+    });
+    pin.note = "neighbours";
+    out.what = MergeAsk::LeaveOut;
+    asked.choices = {pin, out};
+    session.apply([&](const edit::EditContext& c) { return edit::saveMergeDay(c, asked); });
+    asked.day.id = session.mergeDays(asked.day.yard).front().id;
+    asked.day.most = 4;
+    session.apply([&](const edit::EditContext& c) { return edit::saveMergeDay(c, asked); });
+    const edit::StripClose strip{
+        asked.day.yard, asked.day.day, LineageHow::United, pin.colony, *pin.other, StripOutcome::NotDone, "rain", {}};
+    session.apply([&](const edit::EditContext& c) { return edit::closeStrip(c, strip); });
 }
 
 void makeBook(const QString& path) {
@@ -99,6 +133,7 @@ void makeBook(const QString& path) {
     session->apply([](const edit::EditContext& c) { return edit::addPerson(c, "B. Keeper"); });
     session->apply([](const edit::EditContext& c) { return edit::changePerson(c, {{2}, "B. Keeper", false}); });
     survey(*session);
+    mergeDay(*session);
 }
 
 class Golden : public testing::Test {

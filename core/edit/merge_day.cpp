@@ -1,0 +1,189 @@
+#include "core/edit/merge_day.h"
+
+#include "core/edit/edit_checks.h"
+#include "core/edit/merge_words.h"
+#include "core/edit/row_change.h"
+
+#include <algorithm>
+#include <set>
+
+namespace core::edit {
+
+namespace {
+
+constexpr int kVariants = 3;
+constexpr int kMostUnions = 100'000;
+constexpr int kMostMinutes = 6000;
+
+using Pair = std::pair<ColonyId, ColonyId>;
+
+Pair inOrder(const MergeChoice& choice) {
+    const Pair pair{choice.colony, *choice.other};
+    return pair.second < pair.first ? Pair{pair.second, pair.first} : pair;
+}
+
+bool sameAsk(const MergeChoice& a, const MergeChoice& b) {
+    if (a.what != b.what || a.other.has_value() != b.other.has_value()) return false;
+    const bool ordered = a.what == MergeAsk::Host || a.what == MergeAsk::Top || !a.other;
+    return ordered ? a.colony == b.colony && a.other == b.other : inOrder(a) == inOrder(b);
+}
+
+void needChoice(const EditContext& c, const MergeChoice& choice, Day day) {
+    if ((choice.what == MergeAsk::LeaveOut) == choice.other.has_value())
+        refuse(Edits::tr("A pair is pinned, forbidden or turned; one colony alone is left out."));
+    for (const ColonyId id : {choice.colony, choice.other.value_or(choice.colony)}) {
+        const Colony colony = needColony(c, id);
+        if (colony.since > day || (colony.ended && *colony.ended <= day))
+            refuse(Edits::tr("%1 does not live on %2.").arg(shownName(c, colony, day), isoText(day)));
+    }
+    if (choice.other == choice.colony) refuse(Edits::tr("A colony is not united with itself."));
+}
+
+/// What two choices say against each other; empty: nothing.
+void needAgreement(const EditContext& c, const std::vector<MergeChoice>& choices, Day day) {
+    const auto name = [&](ColonyId id) { return shownName(c, needColony(c, id), day); };
+    std::set<Pair> forbidden;
+    std::set<ColonyId> leftOut, pinned;
+    for (const MergeChoice& x : choices) {
+        if (x.what == MergeAsk::Forbid) forbidden.insert(inOrder(x));
+        if (x.what == MergeAsk::LeaveOut) leftOut.insert(x.colony);
+    }
+    for (const MergeChoice& x : choices) {
+        if (x.what != MergeAsk::Pin) continue;
+        if (forbidden.contains(inOrder(x)))
+            refuse(Edits::tr("%1 and %2 are pinned and forbidden: only one of the two can be.")
+                       .arg(name(x.colony), name(*x.other)));
+        for (const ColonyId id : {x.colony, *x.other}) {
+            if (leftOut.contains(id)) refuse(Edits::tr("%1 is left out and cannot be pinned.").arg(name(id)));
+            if (!pinned.insert(id).second)
+                refuse(Edits::tr("%1 is pinned twice: a colony is in one union only.").arg(name(id)));
+        }
+    }
+}
+
+MergeDay checkedDay(const EditContext& c, const MergeDay& typed) {
+    MergeDay day = typed;
+    day.note = typed.note.trimmed();
+    needYard(c, day.yard);
+    checkRange(day.variant, 1, kVariants, Edits::tr("Variant"));
+    checkRange(day.most, 0, kMostUnions, Edits::tr("Unions at most"));
+    checkRange(day.minutes, 1, kMostMinutes, Edits::tr("Minutes"));
+    return day;
+}
+
+/// What must go and what must come, so that just `now` stands.
+void changeChoices(const EditContext& c, MergeDayId id, const std::vector<MergeChoice>& old,
+                   std::vector<MergeChoice> now, ChangeSet& change) {
+    qint64 next = c.nextId(Table::MergeChoice);
+    for (const MergeChoice& was : old) {
+        const auto same = std::find_if(now.begin(), now.end(), [&](const auto& x) { return sameAsk(was, x); });
+        if (same == now.end()) {
+            change.rows.push_back(deleted(was));
+            continue;
+        }
+        MergeChoice stays = was;
+        stays.note = same->note.trimmed();
+        if (stays != was) change.rows.push_back(changed(was, stays));
+        now.erase(same);
+    }
+    for (MergeChoice& fresh : now) {
+        fresh.id = {next++};
+        fresh.mergeDay = id;
+        fresh.note = fresh.note.trimmed();
+        change.rows.push_back(added(fresh));
+    }
+}
+
+MergeDay needMergeDay(const EditContext& c, MergeDayId id) {
+    auto day = c.find<MergeDay>(id.value);
+    if (!day) refuse(Edits::tr("That merge day is no longer in the book."));
+    return *std::move(day);
+}
+
+void needOpen(const EditContext& c, const MergeDay& day) {
+    for (const MergeStrip& strip : c.stripsOf(day.id))
+        if (strip.outcome)
+            refuse(Edits::tr("%1 has begun to be closed: what was planned stays as it was. Plan another day.")
+                       .arg(mergeDayName(c, day)));
+}
+
+std::optional<MergeDay> storedDay(const EditContext& c, const MergeDay& day) {
+    if (day.id.value != 0) return needMergeDay(c, day.id);
+    for (const MergeDay& other : c.mergeDaysOf(day.yard))
+        if (other.day == day.day && other.variant == day.variant)
+            refuse(Edits::tr("%1 is planned already.").arg(mergeDayName(c, other)));
+    return std::nullopt;
+}
+
+} // namespace
+
+ChangeSet saveMergeDay(const EditContext& c, const MergeAsked& asked) {
+    MergeDay now = checkedDay(c, asked.day);
+    for (auto x = asked.choices.begin(); x != asked.choices.end(); ++x) {
+        needChoice(c, *x, now.day);
+        if (std::any_of(asked.choices.begin(), x, [&](const MergeChoice& y) { return sameAsk(*x, y); }))
+            refuse(Edits::tr("The same is asked twice."));
+    }
+    needAgreement(c, asked.choices, now.day);
+    const auto old = storedDay(c, now);
+    ChangeSet change;
+    if (!old) {
+        now.id = {c.nextId(Table::MergeDay)};
+        now.revision = 1;
+        change.rows.push_back(added(now));
+        changeChoices(c, now.id, {}, asked.choices, change);
+        change.text = Edits::tr("Planned %1").arg(mergeDayName(c, now, Case::Within));
+        return change;
+    }
+    now.yard = old->yard;
+    now.day = old->day;
+    now.variant = old->variant;
+    now.revision = old->revision;
+    const auto stood = c.choicesOf(now.id);
+    changeChoices(c, now.id, stood, asked.choices, change);
+    if (change.rows.empty() && now == *old) return {};
+    needOpen(c, *old);
+    now.revision = old->revision + 1;
+    change.text = mergeChangeText(c, *old, now, change.rows);
+    change.rows.insert(change.rows.begin(), changed(*old, now));
+    return change;
+}
+
+ChangeSet printMergeDay(const EditContext& c, MergeDayId id, const std::vector<MergeStrip>& strips) {
+    const MergeDay day = needMergeDay(c, id);
+    const auto old = c.stripsOf(id);
+    std::vector<MergeStrip> now = strips;
+    for (size_t i = 0; i < now.size(); ++i) {
+        now[i].id = {i < old.size() ? old[i].id.value : 0}; // for the comparison
+        now[i].mergeDay = id;
+        now[i].position = static_cast<int>(i) + 1;
+        now[i].outcome.reset();
+        now[i].note.clear();
+    }
+    if (now == old) return {};
+    needOpen(c, day);
+    ChangeSet change;
+    for (const MergeStrip& strip : old) change.rows.push_back(deleted(strip));
+    qint64 next = c.nextId(Table::MergeStrip);
+    for (MergeStrip& strip : now) {
+        strip.id = {next++};
+        change.rows.push_back(added(strip));
+    }
+    change.text = Edits::tr("Put the worksheet of %1, revision %2, to paper")
+                      .arg(mergeDayName(c, day, Case::Within))
+                      .arg(day.revision);
+    return change;
+}
+
+ChangeSet takeBackMergeDay(const EditContext& c, MergeDayId id) {
+    const MergeDay day = needMergeDay(c, id);
+    needOpen(c, day);
+    ChangeSet change;
+    for (const MergeStrip& strip : c.stripsOf(id)) change.rows.push_back(deleted(strip));
+    for (const MergeChoice& choice : c.choicesOf(id)) change.rows.push_back(deleted(choice));
+    change.rows.push_back(deleted(day));
+    change.text = Edits::tr("Took back %1").arg(mergeDayName(c, day, Case::Within));
+    return change;
+}
+
+} // namespace core::edit

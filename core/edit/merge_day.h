@@ -1,0 +1,55 @@
+#pragma once
+
+#include "core/base/day.h"
+#include "core/edit/change_set.h"
+#include "core/edit/edit_context.h"
+#include "core/edit/session.h"
+#include "core/model/rows.h"
+
+#include <optional>
+#include <vector>
+
+// Merge days: what is asked of a plan, what was printed of it, and what came of each strip. Throws Error(BadData) with
+// one sentence where it cannot be.
+
+namespace core::edit {
+
+/// One way to plan the merge day of a yard. `choices`: those that are to stand; their ids and merge day are given.
+struct MergeAsked {
+    MergeDay day;
+    std::vector<MergeChoice> choices;
+};
+
+/// Keeps what is asked: a new one (`day.id` 0; one a yard, day and variant), or another revision of one that is there.
+/// Colonies live on the day; a pair is not both pinned and forbidden, a colony not in two pins nor pinned and left out.
+/// Refused once something came of a strip. Empty change: it says so already.
+ChangeSet saveMergeDay(const EditContext& c, const MergeAsked& asked);
+
+/// What goes to paper, in the order of the worksheet; ids, merge day, positions, outcomes and notes are given. Strips
+/// of an earlier print go. Refused once something came of one. Empty change: just these are there.
+ChangeSet printMergeDay(const EditContext& c, MergeDayId id, const std::vector<MergeStrip>& strips);
+
+/// With what was asked and printed. Refused once something came of a strip.
+ChangeSet takeBackMergeDay(const EditContext& c, MergeDayId id);
+
+/// What came of one strip of the worksheet, or of one that never was on it.
+struct StripClose {
+    YardId yard;
+    Day day;
+    LineageHow how = LineageHow::United; ///< united or shaken-out
+    ColonyId moved, host;
+    StripOutcome outcome = StripOutcome::Done;
+    QString note; ///< why not, or what instead; `changed` needs it
+    QString by;
+};
+
+/// Done writes the union or shake-out; the others only what came of the strip. It is kept with the merge day of that
+/// yard and day (the variant whose strip it is; where there is none, one is made). Refused: what came of the strip is
+/// written already; and of a union done, what 4.7 1 to 4 or 6 bars, by its rule and sentence (a hold: Error(Hold)).
+ChangeSet closeStrip(const EditContext& c, const StripClose& strip);
+
+/// The same for what was done though a rule bars it: a fact, and all that rests on it is held. It is to be applied with
+/// a Correction: a reason and a name.
+ChangeSet closeStripAsFact(const EditContext& c, const StripClose& strip);
+
+} // namespace core::edit

@@ -1,0 +1,200 @@
+#include "core/edit/merge_day.h"
+#include "tests/edit/put_right_fixture.h"
+
+namespace tests::edit {
+
+namespace {
+
+class Merging : public PutRight {
+protected:
+    ColonyId k7 = newColony(north, QStringLiteral("7"), {4000, 0});
+
+    Merging() {
+        for (const ColonyId colony : {k5, k6, k7})
+            log(colony, dayOf(2026, 8, 25), [&](Visit& v) {
+                v.beesTop = Quarters{colony == k5 ? 12 : 18};
+                v.queen = QueenSeen::Seen;
+            });
+    }
+    MergeAsked asked(std::vector<MergeChoice> choices = {}) const {
+        MergeAsked a;
+        a.day.yard = north;
+        a.day.day = kDay;
+        a.choices = std::move(choices);
+        const auto there = session->mergeDays(north);
+        if (!there.empty()) a.day = there.front();
+        return a;
+    }
+    static MergeChoice choice(MergeAsk what, ColonyId colony, std::optional<ColonyId> other = {}) {
+        MergeChoice x;
+        x.what = what;
+        x.colony = colony;
+        x.other = other;
+        return x;
+    }
+    std::string save(const MergeAsked& a) {
+        return done([&](const EditContext& c) { return saveMergeDay(c, a); });
+    }
+    std::string unsaved(const MergeAsked& a) {
+        return refusal([&](const EditContext& c) { return saveMergeDay(c, a); });
+    }
+    MergeDay theDay() const { return session->mergeDays(north).at(0); }
+    StripClose strip(StripOutcome outcome, const QString& note = {}) const {
+        return {north, kDay, LineageHow::United, k5, k6, outcome, note, {}};
+    }
+    std::string close(const StripClose& s) {
+        return done([&](const EditContext& c) { return closeStrip(c, s); });
+    }
+    MergeStrip printed(ColonyId moved, ColonyId host) const {
+        MergeStrip s;
+        s.moved = moved;
+        s.host = host;
+        s.upper = host;
+        return s;
+    }
+    void print(const std::vector<MergeStrip>& strips) {
+        apply([&](const EditContext& c) { return printMergeDay(c, theDay().id, strips); });
+    }
+};
+
+TEST_F(Merging, WhatIsAskedIsKeptRevisionByRevision) {
+    EXPECT_EQ(save(asked()), "Planned the merge day of North on 2026-09-10");
+    const MergeChoice pin = choice(MergeAsk::Pin, k5, k6);
+    EXPECT_EQ(save(asked({pin})), "Pinned 5 + 6 for the merge day of North on 2026-09-10");
+    EXPECT_EQ(save(asked({choice(MergeAsk::Pin, k6, k5)})), "") << "the same pair";
+    EXPECT_EQ(save(asked({pin, choice(MergeAsk::LeaveOut, k7)})), "Left 7 out of the merge day of North on 2026-09-10");
+    EXPECT_EQ(save(asked({choice(MergeAsk::LeaveOut, k7)})), "Unpinned 5 + 6 for the merge day of North on 2026-09-10");
+    MergeAsked limited = asked({choice(MergeAsk::LeaveOut, k7)});
+    limited.day.most = 3;
+    EXPECT_EQ(save(limited), "Limited the merge day of North on 2026-09-10 to 3 unions");
+    EXPECT_EQ(theDay().revision, 5);
+    reopen();
+    EXPECT_EQ(theDay().most, 3);
+    ASSERT_EQ(session->choicesOf(theDay().id).size(), 1u);
+    EXPECT_EQ(session->choicesOf(theDay().id)[0].colony, k7);
+}
+
+TEST_F(Merging, WhatCannotBeTogetherIsRefused) {
+    const MergeChoice pin = choice(MergeAsk::Pin, k5, k6);
+    EXPECT_EQ(unsaved(asked({pin, choice(MergeAsk::Forbid, k6, k5)})),
+              "5 and 6 are pinned and forbidden: only one of the two can be.");
+    EXPECT_EQ(unsaved(asked({pin, choice(MergeAsk::LeaveOut, k6)})), "6 is left out and cannot be pinned.");
+    EXPECT_EQ(unsaved(asked({pin, choice(MergeAsk::Pin, k6, k7)})),
+              "6 is pinned twice: a colony is in one union only.");
+    EXPECT_EQ(unsaved(asked({choice(MergeAsk::Host, k5)})),
+              "A pair is pinned, forbidden or turned; one colony alone is left out.");
+    end(k7, dayOf(2026, 9, 1));
+    EXPECT_EQ(unsaved(asked({choice(MergeAsk::LeaveOut, k7)})), "7 does not live on 2026-09-10.");
+}
+
+TEST_F(Merging, ThreeVariantsOfADayStandSideBySide) {
+    save(asked());
+    MergeAsked second = asked();
+    second.day.id = {};
+    EXPECT_EQ(unsaved(second), "The merge day of North on 2026-09-10 is planned already.");
+    second.day.variant = 2;
+    EXPECT_EQ(save(second), "Planned the merge day of North on 2026-09-10, variant 2");
+    second.day.variant = 4;
+    EXPECT_NE(unsaved(second).find("Variant"), std::string::npos);
+    EXPECT_EQ(session->mergeDays(north).size(), 2u);
+}
+
+TEST_F(Merging, AStripDoneIsAUnionOfThatDayAndItsOutcomeIsKept) {
+    save(asked());
+    print({printed(k5, k6)});
+    EXPECT_EQ(close(strip(StripOutcome::Done)), "United 5 into 6 on 2026-09-10");
+    EXPECT_EQ(session->colony(k5)->end, EndKind::United);
+    const auto strips = session->stripsOf(theDay().id);
+    ASSERT_EQ(strips.size(), 1u);
+    EXPECT_EQ(strips[0].outcome, StripOutcome::Done);
+    session->read([&](const EditContext& c) { EXPECT_EQ(c.boxesAt(k6, kDay), 2); });
+    EXPECT_NE(refusal([&](const EditContext& c) {
+                  return closeStrip(c, strip(StripOutcome::NotDone));
+              }).find("is written already"),
+              std::string::npos);
+}
+
+TEST_F(Merging, WhatIsPlannedStaysOnceSomethingCameOfIt) {
+    save(asked());
+    print({printed(k5, k6)});
+    close(strip(StripOutcome::NotDone, QStringLiteral("rain")));
+    EXPECT_NE(unsaved(asked({choice(MergeAsk::LeaveOut, k7)})).find("has begun to be closed"), std::string::npos);
+    EXPECT_NE(refusal([&](const EditContext& c) { return takeBackMergeDay(c, theDay().id); }).find("to be closed"),
+              std::string::npos);
+    EXPECT_TRUE(session->colony(k5)->ended == std::nullopt);
+    EXPECT_EQ(session->stripsOf(theDay().id)[0].note, "rain");
+}
+
+TEST_F(Merging, APrintTakesThePlaceOfTheOneBefore) {
+    save(asked());
+    print({printed(k5, k6)});
+    print({printed(k5, k7), printed(k6, k7)});
+    EXPECT_EQ(session->stripsOf(theDay().id).size(), 2u);
+    const size_t lines = session->history(100).size();
+    print({printed(k5, k7), printed(k6, k7)});
+    EXPECT_EQ(session->history(100).size(), lines) << "the same strips are no edit";
+    EXPECT_EQ(done([&](const EditContext& c) { return takeBackMergeDay(c, theDay().id); }),
+              "Took back the merge day of North on 2026-09-10");
+}
+
+TEST_F(Merging, WithoutAPlanTheOutcomeMakesItsMergeDay) {
+    EXPECT_NE(close(strip(StripOutcome::Changed, QStringLiteral("5 to the shed"))).find("otherwise"),
+              std::string::npos);
+    EXPECT_EQ(session->stripsOf(theDay().id).at(0).outcome, StripOutcome::Changed);
+    EXPECT_EQ(refusal([&](const EditContext& c) {
+                  return closeStrip(c, {north, kDay, LineageHow::United, k6, k7, StripOutcome::Changed, {}, {}});
+              }),
+              "What was done instead is to be noted.");
+}
+
+TEST_F(Merging, AHeldPairIsRefusedByItsRuleAndRecordedAsAFactAlone) {
+    log(k6, dayOf(2026, 9, 1), [](Visit& v) { v.signs.add(Sign::Afb); });
+    const Thrown thrown =
+        thrownBy([&] { apply([&](const EditContext& c) { return closeStrip(c, strip(StripOutcome::Done)); }); });
+    EXPECT_EQ(thrown.kind, Error::Kind::Hold);
+    EXPECT_NE(thrown.message.find("4.7.2"), std::string::npos) << thrown.message;
+    const auto line =
+        session->apply([&](const EditContext& c) { return closeStripAsFact(c, strip(StripOutcome::Done)); },
+                       Correction{QStringLiteral("Ana"), QStringLiteral("done before the sign was seen")});
+    ASSERT_TRUE(line);
+    EXPECT_EQ(session->colony(k5)->end, EndKind::United);
+    EXPECT_EQ(problems(), "");
+}
+
+TEST_F(Merging, WeakerThanTheShakeOutClassIsRefusedByRuleFour) {
+    log(k5, dayOf(2026, 9, 5), [](Visit& v) { v.beesTop = Quarters{6}; });
+    EXPECT_NE(refusal([&](const EditContext& c) { return closeStrip(c, strip(StripOutcome::Done)); }).find("4.7.4"),
+              std::string::npos);
+}
+
+TEST_F(Merging, EditsInTurnSeeEachOtherAndAreOneLine) {
+    const auto before = rowsText(path());
+    StripClose first = strip(StripOutcome::Done);
+    StripClose second = first;
+    second.moved = k7;
+    second.host = k6;
+    const auto each = [](const StripClose& s) { return [s](const EditContext& c) { return closeStrip(c, s); }; };
+    const Thrown thrown = thrownBy([&] { session->applyInTurn(QStringLiteral("Both"), {each(first), each(second)}); });
+    EXPECT_NE(thrown.message.find("4.7.4"), std::string::npos)
+        << "6 is united by then, and not counted: " << thrown.message;
+    EXPECT_EQ(rowsText(path()), before) << "all or none";
+    second.outcome = StripOutcome::NotDone;
+    const size_t lines = session->history(100).size();
+    ASSERT_TRUE(session->applyInTurn(QStringLiteral("Both"), {each(first), each(second)}));
+    EXPECT_EQ(session->history(100).size(), lines + 1);
+    EXPECT_EQ(session->stripsOf(theDay().id).size(), 2u);
+    EXPECT_EQ(problems(), "");
+    session->undo();
+    EXPECT_EQ(rowsText(path()), before);
+}
+
+TEST_F(Merging, AColonyOrYardOfAMergeDayIsNotTakenBack) {
+    const ColonyId k8 = newColony(north, QStringLiteral("8"), {6000, 0});
+    save(asked({choice(MergeAsk::LeaveOut, k8)}));
+    EXPECT_NE(refusal([&](const EditContext& c) { return takeBackColony(c, k8); }).find("the plan of a merge day"),
+              std::string::npos);
+}
+
+} // namespace
+
+} // namespace tests::edit
