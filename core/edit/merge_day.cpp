@@ -152,6 +152,11 @@ ChangeSet saveMergeDay(const EditContext& c, const MergeAsked& asked) {
 ChangeSet printMergeDay(const EditContext& c, MergeDayId id, const std::vector<MergeStrip>& strips) {
     const MergeDay day = needMergeDay(c, id);
     const auto old = c.stripsOf(id);
+    for (const MergeStrip& strip : strips) {
+        if (strip.moved == strip.host) refuse(Edits::tr("A colony is not united with itself."));
+        needColony(c, strip.moved);
+        needColony(c, strip.host);
+    }
     std::vector<MergeStrip> now = strips;
     for (size_t i = 0; i < now.size(); ++i) {
         now[i].id = {i < old.size() ? old[i].id.value : 0}; // for the comparison

@@ -23,7 +23,8 @@ ColonyId EveryEdit::colony(const EditContext& c) {
 }
 
 std::pair<std::string, ChangeSet> EveryEdit::next(const EditContext& c) {
-    const int dice = upTo(10);
+    const int dice = upTo(11);
+    if (dice > 10) return merged(c);
     if (dice > 9) return surveyed(c);
     if (dice < 5) return made(c);
     return dice < 7 ? changed(c) : takenBack(c);
@@ -288,6 +289,43 @@ FixedThing EveryEdit::thing() {
     if (t.kind == FixedKind::Shed) t.points = rectangleOf(t.points[0], t.points[1], t.points[2]);
     if (t.kind == FixedKind::Tree) t.radius = Millimetres{500 + upTo(2000)};
     return t;
+}
+
+std::pair<std::string, ChangeSet> EveryEdit::merged(const EditContext& c) {
+    const auto there = any<MergeDay>(c);
+    const YardId yard{1 + upTo(1)};
+    const StripClose strip{there ? there->yard : yard,
+                           there ? there->day : day() + 20,
+                           upTo(3) ? LineageHow::United : LineageHow::ShakenOut,
+                           colony(c),
+                           colony(c),
+                           static_cast<StripOutcome>(upTo(2)),
+                           upTo(2) ? QStringLiteral("as it came") : QString(),
+                           {}};
+    MergeAsked asked;
+    if (there && upTo(1)) asked.day = *there;
+    if (asked.day.id.value == 0) asked.day.yard = yard;
+    if (asked.day.id.value == 0) asked.day.day = day() + 20;
+    for (int n = upTo(3); n > 0; --n) {
+        const auto what = static_cast<MergeAsk>(upTo(4));
+        const auto other = what == MergeAsk::LeaveOut ? std::nullopt : std::optional(colony(c));
+        asked.choices.push_back({{}, {}, what, colony(c), other, {}});
+    }
+    switch (upTo(4)) {
+    case 0:
+        return {"closeStrip", closeStrip(c, strip)};
+    case 1:
+        return {"takeBackMergeDay", takeBackMergeDay(c, there ? there->id : MergeDayId{1})};
+    case 2: {
+        MergeStrip printed;
+        printed.moved = strip.moved;
+        printed.host = printed.moved == strip.host ? ColonyId{printed.moved.value % 3 + 1} : strip.host;
+        printed.upper = printed.host;
+        return {"printMergeDay", printMergeDay(c, there ? there->id : MergeDayId{1}, {printed})};
+    }
+    default:
+        return {"saveMergeDay", saveMergeDay(c, asked)};
+    }
 }
 
 std::pair<std::string, ChangeSet> EveryEdit::surveyed(const EditContext& c) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/edit/hive_row.h"
+#include "core/edit/merge_day.h"
 #include "core/edit/put_right.h"
 #include "core/edit/survey.h"
 #include "tests/edit/random_edits.h"
@@ -30,6 +31,7 @@ private:
     std::pair<std::string, ChangeSet> changed(const EditContext& c);
     std::pair<std::string, ChangeSet> takenBack(const EditContext& c);
     std::pair<std::string, ChangeSet> surveyed(const EditContext& c);
+    std::pair<std::string, ChangeSet> merged(const EditContext& c);
 
     ChangeSet visit(const EditContext& c);
     ChangeSet divide(const EditContext& c);
