@@ -129,6 +129,7 @@ Lineage lineageOf(const StripClose& strip) {
 }
 
 ChangeSet close(const EditContext& c, const StripClose& strip, bool asFact) {
+    if (strip.moved == strip.host) refuse(Edits::tr("A colony is not united with itself."));
     if (strip.how == LineageHow::Divided) refuse(Edits::tr("A divide is no union."));
     if (strip.outcome == StripOutcome::Changed && strip.note.trimmed().isEmpty())
         refuse(Edits::tr("What was done instead is to be noted."));

@@ -107,6 +107,23 @@ void needOpen(const EditContext& c, const MergeDay& day) {
                        .arg(mergeDayName(c, day)));
 }
 
+/// On paper each colony is carried once, and one that is carried takes no part in another union.
+void needOneUnionEach(const EditContext& c, const std::vector<MergeStrip>& strips, const MergeDay& day) {
+    std::set<ColonyId> carried, hosts;
+    const auto twice = [&](ColonyId id) {
+        refuse(Edits::tr("%1 is on two strips.").arg(shownName(c, needColony(c, id), day.day)));
+    };
+    for (const MergeStrip& strip : strips) {
+        if (strip.moved == strip.host) refuse(Edits::tr("A colony is not united with itself."));
+        needColony(c, strip.host);
+        needColony(c, strip.moved);
+        if (!carried.insert(strip.moved).second) twice(strip.moved);
+        if (strip.how == LineageHow::United && !hosts.insert(strip.host).second) twice(strip.host);
+    }
+    for (const MergeStrip& strip : strips)
+        if (carried.contains(strip.host)) twice(strip.host);
+}
+
 std::optional<MergeDay> storedDay(const EditContext& c, const MergeDay& day) {
     if (day.id.value != 0) return needMergeDay(c, day.id);
     for (const MergeDay& other : c.mergeDaysOf(day.yard))
@@ -152,11 +169,7 @@ ChangeSet saveMergeDay(const EditContext& c, const MergeAsked& asked) {
 ChangeSet printMergeDay(const EditContext& c, MergeDayId id, const std::vector<MergeStrip>& strips) {
     const MergeDay day = needMergeDay(c, id);
     const auto old = c.stripsOf(id);
-    for (const MergeStrip& strip : strips) {
-        if (strip.moved == strip.host) refuse(Edits::tr("A colony is not united with itself."));
-        needColony(c, strip.moved);
-        needColony(c, strip.host);
-    }
+    needOneUnionEach(c, strips, day);
     std::vector<MergeStrip> now = strips;
     for (size_t i = 0; i < now.size(); ++i) {
         now[i].id = {i < old.size() ? old[i].id.value : 0}; // for the comparison

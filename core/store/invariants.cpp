@@ -97,11 +97,6 @@ constexpr Invariant kInvariants[] = {
      "WHERE max(coalesce(v.bees_top_q, 0), coalesce(v.bees_bottom_q, 0), coalesce(v.upper_bees_top_q, 0), "
      "coalesce(v.upper_bees_bottom_q, 0), coalesce(v.stores_q, 0), coalesce(v.upper_stores_q, 0)) > 4 * k.frames"},
 
-    {"strip-twice", "A colony is carried on one strip of a merge day and takes part in a union on another",
-     "SELECT c.label || ', ' || d.day FROM merge_strip a JOIN merge_strip b ON b.merge_day = a.merge_day "
-     "AND b.id <> a.id AND b.how = 'united' AND b.host = a.moved JOIN merge_day d ON d.id = a.merge_day "
-     "JOIN colony c ON c.id = a.moved"},
-
     {"book-id", "The book's own row is not there", "SELECT 'book' WHERE (SELECT count(*) FROM book) <> 1"},
 
     {"history-numbers", "A line of the history is missing",

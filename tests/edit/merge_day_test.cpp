@@ -128,11 +128,18 @@ TEST_F(Merging, WhatIsPlannedStaysOnceSomethingCameOfIt) {
 TEST_F(Merging, APrintTakesThePlaceOfTheOneBefore) {
     save(asked());
     print({printed(k5, k6)});
-    print({printed(k5, k7), printed(k6, k7)});
+    MergeStrip shaken = printed(k6, k7);
+    shaken.how = LineageHow::ShakenOut;
+    shaken.upper.reset();
+    print({printed(k5, k7), shaken});
     EXPECT_EQ(session->stripsOf(theDay().id).size(), 2u);
     const size_t lines = session->history(100).size();
-    print({printed(k5, k7), printed(k6, k7)});
+    print({printed(k5, k7), shaken});
     EXPECT_EQ(session->history(100).size(), lines) << "the same strips are no edit";
+    EXPECT_EQ(refusal([&](const EditContext& c) {
+                  return printMergeDay(c, theDay().id, {printed(k5, k6), printed(k6, k7)});
+              }),
+              "6 is on two strips.");
     EXPECT_EQ(done([&](const EditContext& c) { return takeBackMergeDay(c, theDay().id); }),
               "Took back the merge day of North on 2026-09-10");
 }

@@ -121,9 +121,6 @@ constexpr Break kBreaks[] = {
     {"lineage-into", "UPDATE colony SET ended = '2026-07-31', end_kind = 'dead' WHERE id = 2"},
     {"divide-birth", "UPDATE lineage SET day = '2026-05-11' WHERE into_colony = 4"},
     {"divide-birth", "UPDATE colony SET ended = '2026-05-09', end_kind = 'dead' WHERE id = 2"},
-    {"strip-twice", "INSERT INTO merge_day VALUES (1, 1, '2026-09-20', 1, NULL, NULL, 1, NULL); "
-                    "INSERT INTO merge_strip VALUES (1, 1, 1, 'united', 1, 2, 2, NULL, NULL), "
-                    "(2, 1, 2, 'united', 4, 1, 1, NULL, NULL)"},
     {"union-circle", "INSERT INTO lineage VALUES (9, '2026-08-01', 'united', 2, 3, NULL, NULL)"},
     {"own-ancestor", "INSERT INTO lineage VALUES (9, '2026-05-10', 'divided', 5, 2, NULL, NULL)"},
     {"visit-in-life", "UPDATE visit SET day = '2025-04-30' WHERE id = 2"},
