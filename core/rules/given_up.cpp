@@ -115,17 +115,18 @@ namespace {
 
 /// What bars a union, in few words.
 const char* shortly(const QString& rule) {
-    static constexpr const char* kWords[] = {"%1: not by what you asked for.",
-                                             "%1 stands in another yard.",
-                                             "%1 is held, or this one.",
-                                             "%1 has laying workers, or this one.",
-                                             "%1 has no count to go by or is in the shake-out class, or this one.",
-                                             "%1 lacks a queen, as this one.",
-                                             "%1 is in other boxes.",
-                                             "%1 does not fit into one box, or this one.",
-                                             "%1 and this one fill more than two boxes.",
-                                             "%1: not the season, neither is weak, one is strong, or has a virgin.",
-                                             "%1 would gain too little."};
+    static constexpr const char* kWords[] = {"Not with %1: not as you asked.",
+                                             "Not with %1: another yard.",
+                                             "Not with %1: one of the two is held.",
+                                             "Not with %1: one of the two has laying workers.",
+                                             "Not with %1: one of the two has no count to go by, or too few bees.",
+                                             "Not with %1: both lack a queen.",
+                                             "Not with %1: other boxes.",
+                                             "Not with %1: one of the two does not fit into one box.",
+                                             "Not with %1: together more than two boxes hold.",
+                                             "Not with %1: not the season, or neither is weak, or one is strong or has "
+                                             "a virgin.",
+                                             "Not with %1: too little gain."};
     return kWords[rule.section(u'.', 2, 2).toInt()];
 }
 

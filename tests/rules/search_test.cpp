@@ -378,7 +378,8 @@ TEST(GivenUp, NamesWhoStoodNearAndWhatBarredThem) {
     EXPECT_EQ(given[0].nearest[0].colony, named(s, "C"));
     EXPECT_EQ(given[0].nearest[0].against.rule, "4.7.2");
     EXPECT_EQ(given[0].nearest[1].against.rule, "4.7.6");
-    EXPECT_EQ(textOf(sentencesOf(s, given[0])), "No union was possible. C is held, or this one. B is in other boxes.");
+    EXPECT_EQ(textOf(sentencesOf(s, given[0])),
+              "No union was possible. Not with C: one of the two is held. Not with B: other boxes.");
 }
 
 } // namespace

@@ -1,6 +1,8 @@
 #include "ui/board/board.h"
 
 #include "ui/board/board_delegate.h"
+#include "ui/card/card_whys.h"
+#include "ui/look/reason_text.h"
 #include "ui/look/type.h"
 
 #include <QDateEdit>
@@ -96,7 +98,7 @@ void Board::show(const desk::Reading& reading, core::YardIx yard) {
     m_reading = &reading;
     m_yard = yard;
     m_delegate->setOpen(-1);
-    m_model->setRows(boardRows(reading, yard));
+    m_model->setRows(boardRows(reading, yard), &reading.snapshot);
     m_day->setDate(core::toDate(reading.snapshot.on));
     m_where->setText(reading.snapshot.yard(yard).name);
     const QString expected = expectedText(reading, yard);
@@ -118,7 +120,18 @@ void Board::setChosen(std::optional<core::ColonyId> colony) {
     m_telling = false;
 }
 
+/// Rule and limits; and what was given up, worked out only for the one that is looked at: a matching of its yard.
+void Board::unfold(int row) {
+    if (row < 0 || !m_reading) return;
+    const BoardRow& opened = m_model->at(row);
+    if (!opened.rules.isEmpty() || !opened.colony || opened.why.rule[0] == 0) return;
+    const auto ix = opened.atRisk ? m_reading->find(*opened.colony) : std::nullopt;
+    m_model->unfold(row, look::rulesText(m_reading->snapshot, opened.why),
+                    ix ? card::givenUpText(*m_reading, *ix) : QString());
+}
+
 void Board::open(int row) {
+    unfold(row);
     m_delegate->setOpen(row);
     const core::rules::Union* united = nullptr;
     if (row >= 0 && m_reading && m_model->at(row).kind == RowKind::Union)

@@ -46,6 +46,7 @@ private:
     void buildFoot();
     void rowChosen(const QModelIndex& index);
     void open(int row);
+    void unfold(int row);
 
     const desk::Reading* m_reading = nullptr;
     core::YardIx m_yard;

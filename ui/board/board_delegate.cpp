@@ -86,7 +86,14 @@ void card(QPainter* p, const QRectF& frame, const QColor& line, double wide, con
     p->drawRoundedRect(frame.adjusted(1, 1, -1, -1), 4, 4);
 }
 
-double layHold(QPainter* p, const BoardRow& row, bool chosen, const QRectF& area, const QFont& font,
+/// Rule and limits of an open row.
+void smallPrint(Column& col, const BoardRow& row, const QFont& lesser, const look::Colours& c) {
+    if (row.rules.isEmpty()) return;
+    col.gap(4);
+    col.text(row.rules, look::lesserFont(lesser), c.quiet);
+}
+
+double layHold(QPainter* p, const BoardRow& row, bool open, bool chosen, const QRectF& area, const QFont& font,
                const look::Colours& c) {
     const auto write = [&](QPainter* on) {
         Column col(on, area.left() + look::kBarrierWide + 12, area.top() + 8, area.width() - look::kBarrierWide - 22);
@@ -96,6 +103,7 @@ double layHold(QPainter* p, const BoardRow& row, bool chosen, const QRectF& area
             col.gap(3);
             col.text(text, look::lesserFont(font), c.quiet);
         }
+        if (open) smallPrint(col, row, look::lesserFont(font), c);
         return col.y() + 8 - area.top();
     };
     const double high = write(nullptr);
@@ -125,6 +133,7 @@ double layUnion(QPainter* p, const BoardRow& row, bool open, bool chosen, const 
                 col.gap(3);
                 col.text(text, lesser, c.ink);
             }
+            smallPrint(col, row, lesser, c);
         }
         return col.y() + 8 - area.top();
     };
@@ -150,6 +159,7 @@ double layLine(QPainter* p, const BoardRow& row, bool open, bool chosen, const Q
         if (open || row.lines.size() == 1)
             for (const QString& text : row.lines) col.text(text, lesser, c.quiet);
         cautions(col, row.cautions, lesser, c);
+        if (open) smallPrint(col, row, lesser, c);
         return col.y() + 4 - area.top();
     };
     const double high = write(nullptr);
@@ -165,7 +175,7 @@ double BoardDelegate::lay(QPainter* p, const BoardRow& row, bool open, bool chos
                           const QFont& font, const look::Colours& c) const {
     switch (row.kind) {
     case RowKind::Hold:
-        return layHold(p, row, chosen, area, font, c) + 8;
+        return layHold(p, row, open, chosen, area, font, c) + 8;
     case RowKind::Union:
         return layUnion(p, row, open, chosen, area, font, c) + 8;
     case RowKind::Line:

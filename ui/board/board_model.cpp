@@ -1,11 +1,27 @@
 #include "ui/board/board_model.h"
 
+#include "ui/look/reason_text.h"
+
 namespace ui::board {
 
-void BoardModel::setRows(std::vector<BoardRow> rows) {
+void BoardModel::setRows(std::vector<BoardRow> rows, const core::Snapshot* snapshot) {
     beginResetModel();
+    m_snapshot = snapshot;
     m_rows = std::move(rows);
     endResetModel();
+}
+
+QString BoardModel::tipOf(const BoardRow& row) const {
+    if (!row.tip.isEmpty() || !m_snapshot || row.why.rule[0] == 0) return row.tip;
+    return look::reasonTip(*m_snapshot, row.why);
+}
+
+void BoardModel::unfold(int row, const QString& rules, const QString& line) {
+    BoardRow& unfolded = m_rows[static_cast<size_t>(row)];
+    if (!unfolded.rules.isEmpty()) return;
+    unfolded.rules = rules;
+    if (!line.isEmpty()) unfolded.lines << line;
+    emit dataChanged(index(row), index(row));
 }
 
 int BoardModel::rowAbout(core::ColonyId colony) const {
@@ -28,6 +44,10 @@ QVariant BoardModel::data(const QModelIndex& index, int role) const {
     switch (role) {
     case Qt::DisplayRole:
         return row.title.isEmpty() ? row.lines.join(u' ') : row.title;
+    case Qt::ToolTipRole: {
+        const QString tip = tipOf(row);
+        return tip.isEmpty() ? QVariant() : tip;
+    }
     case Qt::AccessibleTextRole:
         return row.spoken();
     default:

@@ -12,9 +12,12 @@ class BoardModel : public QAbstractListModel {
 public:
     using QAbstractListModel::QAbstractListModel;
 
-    void setRows(std::vector<BoardRow> rows);
+    /// The snapshot must live until the next call.
+    void setRows(std::vector<BoardRow> rows, const core::Snapshot* snapshot = nullptr);
     const BoardRow& at(int row) const { return m_rows[static_cast<size_t>(row)]; }
     /// The first row about this colony, unions before others.
+    /// What is worked out of a row when it is opened; it stays.
+    void unfold(int row, const QString& rules, const QString& line);
     int rowAbout(core::ColonyId colony) const;
 
     int rowCount(const QModelIndex& parent = {}) const override;
@@ -22,6 +25,9 @@ public:
     Qt::ItemFlags flags(const QModelIndex& index) const override;
 
 private:
+    QString tipOf(const BoardRow& row) const;
+
+    const core::Snapshot* m_snapshot = nullptr;
     std::vector<BoardRow> m_rows;
 };
 

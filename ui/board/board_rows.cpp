@@ -1,5 +1,8 @@
 #include "ui/board/board_rows.h"
 
+#include "core/rules/calc/feeding.h"
+#include "core/rules/finding_words.h"
+#include "ui/card/card_figures.h"
 #include "ui/look/rule_words.h"
 #include "ui/look/words.h"
 
@@ -33,6 +36,7 @@ public:
         due();
         alone();
         cautions();
+        mites();
         if (m_rows.empty()) note(Boards::tr("Nothing is to be done in this yard on this day."));
         note(Boards::tr("The program only advises. Local apiary law, inspectors, veterinarians and labels decide; two "
                         "people or a barrow for a full box."));
@@ -57,19 +61,26 @@ private:
         row.lines << text;
         m_rows.push_back(row);
     }
-    void line(core::ColonyIx colony, const QString& title, const QString& right, const QStringList& lines = {},
-              const QStringList& cautions = {}) {
+    void line(core::ColonyIx colony, const QString& title, const QString& right, const rules::Reason& why,
+              const QStringList& lines = {}, const QStringList& cautions = {}) {
         BoardRow row;
         row.colony = id(colony);
         row.title = title;
         row.right = right;
         row.lines = lines;
         row.cautions = cautions;
+        row.why = why;
         m_rows.push_back(row);
     }
     template <class T, class Fn> std::vector<T> ours(const std::vector<T>& from, Fn colonyOf) const {
         std::vector<T> out;
         std::ranges::copy_if(from, std::back_inserter(out), [&](const T& t) { return here(colonyOf(t)); });
+        return out;
+    }
+    /// The sentences of a finding, a line each.
+    template <class T> QStringList sentences(const T& finding) const {
+        QStringList out;
+        for (const rules::Sentence& s : sentencesOf(m_r.snapshot, finding)) out << rules::textOf({s});
         return out;
     }
     static QStringList reasons(const std::vector<rules::Caution>& cautions) {
@@ -89,6 +100,7 @@ private:
             row.title = Boards::tr("%1: %2").arg(name(h.colony), look::holdTitle(h.kind).toLower());
             row.lines << h.told;
             row.more << h.lift;
+            row.why = h.why;
             m_rows.push_back(row);
         }
     }
@@ -108,6 +120,7 @@ private:
             row.more = u.because.mid(1);
             for (qsizetype i = 0; i < u.steps.size(); ++i) row.more << Boards::tr("%1. %2").arg(i + 1).arg(u.steps[i]);
             row.cautions = reasons(u.cautions);
+            row.why = u.why;
             m_rows.push_back(row);
         }
     }
@@ -117,13 +130,14 @@ private:
         if (!found.empty()) section(Boards::tr("Shake out"), 0);
         for (const rules::ShakeOut& s : found)
             line(s.colony, Boards::tr("%1 before %2").arg(name(s.colony), name(s.into)),
-                 look::distanceOf(s.from, s.to, m_r.snapshot.settings.showLength), {s.because}, reasons(s.cautions));
+                 look::distanceOf(s.from, s.to, m_r.snapshot.settings.showLength), s.why, {s.because},
+                 reasons(s.cautions));
     }
 
     void separate() {
         const auto found = ours(m_plan.separate, [](const rules::Separate& s) { return s.colony; });
         if (!found.empty()) section(Boards::tr("Laying workers: another procedure"), 0);
-        for (const rules::Separate& s : found) line(s.colony, name(s.colony), {});
+        for (const rules::Separate& s : found) line(s.colony, name(s.colony), {}, s.why, sentences(s));
     }
 
     void unresolved() {
@@ -134,7 +148,7 @@ private:
             QString why = look::unresolvedText(u.why);
             if (u.why == rules::Unresolved::CountOld && f.counted)
                 why = Boards::tr("counted last on %1").arg(look::dayText(*f.counted));
-            line(u.colony, name(u.colony), why);
+            line(u.colony, name(u.colony), why, u.reason, sentences(u));
         }
     }
 
@@ -145,7 +159,7 @@ private:
             line(b.colony, name(b.colony),
                  b.action == rules::BoxAction::HeavierOnTop ? Boards::tr("heavier box on top")
                                                             : Boards::tr("swap the boxes"),
-                 {b.because});
+                 b.why, {b.because});
     }
 
     void feed() {
@@ -156,7 +170,8 @@ private:
             line(f.colony, name(f.colony),
                  Boards::tr("%1, short of %2")
                      .arg(look::feedOf(f.halfLitres, units.volume),
-                          look::shortWeightOf(f.shortMillionthsKg, units.weight)));
+                          look::shortWeightOf(f.shortMillionthsKg, units.weight)),
+                 f.why, sentences(f) << mixText(f));
     }
 
     void divides() {
@@ -165,14 +180,16 @@ private:
         for (const rules::Divide& d : found)
             line(d.colony, name(d.colony),
                  Boards::tr("into %1, from %2 and %3 of brood")
-                     .arg(QString::number(d.parts), look::framesOf(d.frames), QString::number(d.broodFrames)));
+                     .arg(QString::number(d.parts), look::framesOf(d.frames), QString::number(d.broodFrames)),
+                 d.why, sentences(d));
     }
 
     void due() {
         const auto found = ours(m_plan.due, [](const rules::Due& d) { return d.colony; });
         if (!found.empty()) section(Boards::tr("Due"), 0);
         for (const rules::Due& d : found)
-            line(d.colony, Boards::tr("%1: %2").arg(name(d.colony), look::dueText(d.what)), look::shortDayText(d.on));
+            line(d.colony, Boards::tr("%1: %2").arg(name(d.colony), look::dueText(d.what)), look::shortDayText(d.on),
+                 d.why, sentences(d));
     }
 
     void alone() {
@@ -180,14 +197,34 @@ private:
         if (!found.empty()) section(Boards::tr("Alone through the winter"), 0);
         for (const rules::Alone& a : found) {
             const QString what = Boards::tr("%1, %2").arg(look::framesOf(a.frames), look::classText(a.strengthClass));
-            line(a.colony, name(a.colony), a.atRisk ? Boards::tr("%1, at risk").arg(what) : what);
+            line(a.colony, name(a.colony), a.atRisk ? Boards::tr("%1, at risk").arg(what) : what, a.why, sentences(a));
+            m_rows.back().atRisk = a.atRisk;
         }
     }
 
     void cautions() {
         const auto found = ours(m_plan.cautions, [](const rules::ColonyCaution& c) { return c.colony; });
         if (!found.empty()) section(Boards::tr("Cautions besides"), 0);
-        for (const rules::ColonyCaution& c : found) line(c.colony, name(c.colony), {}, {}, {c.caution.because});
+        for (const rules::ColonyCaution& c : found)
+            line(c.colony, name(c.colony), {}, c.caution.why, {}, {c.caution.because});
+    }
+
+    /// Sugar and water for what is short (core/rules/calc/feeding.h).
+    QString mixText(const rules::Feed& f) const {
+        const core::WeightUnit unit = m_r.snapshot.settings.showWeight;
+        const auto mix = rules::calc::feedingFor(static_cast<double>(f.shortMillionthsKg) / 1e6, rules::calc::Mix{});
+        const auto shown = [unit](double kg) { return QString::number(kg / core::kilogramsIn(unit), 'f', 1); };
+        return Boards::tr(
+                   "For what is short: %1 %3 of sugar and %2 %3 of water (stores of 18 % water and nothing lost: an "
+                   "assumption).")
+            .arg(shown(mix.sugarKg), shown(mix.waterKg), core::unitSign(unit));
+    }
+
+    void mites() {
+        const QString text = card::yardMitesText(m_r, m_yard);
+        if (text.isEmpty()) return;
+        note(text);
+        m_rows.back().tip = card::yardMitesSource();
     }
 
     const desk::Reading& m_r;
@@ -205,6 +242,7 @@ QString BoardRow::spoken() const {
     if (!title.isEmpty()) parts << title;
     if (!right.isEmpty()) parts << right;
     parts << lines << cautions << more;
+    if (!rules.isEmpty()) parts << rules;
     return parts.join(QStringLiteral(". "));
 }
 

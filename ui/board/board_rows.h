@@ -24,6 +24,10 @@ struct BoardRow {
     QStringList lines;                    ///< reasons; of a union only the first while it is not chosen
     QStringList more;                     ///< reasons and steps, shown where it is chosen
     QStringList cautions;
+    core::rules::Reason why;
+    QString rules;       ///< its rule and limits, small; worked out where it is chosen
+    QString tip;         ///< where a note comes from
+    bool atRisk = false; ///< left alone at risk: what was given up is worked out where it is chosen
     bool about(core::ColonyId id) const { return colony == id || other == id; }
     QString spoken() const; ///< the whole for a screen reader
 };

@@ -1,6 +1,7 @@
 #include "ui/card/card_content.h"
 
 #include "core/edit/edit_context.h"
+#include "ui/card/card_whys.h"
 #include "ui/form/book_options.h"
 #include "ui/look/end_words.h"
 #include "ui/look/rule_words.h"
@@ -101,6 +102,8 @@ CardContent cardOf(const desk::Reading& r, core::ColonyIx colony) {
     addFacts(out, r, colony);
     addPlan(out, r, colony);
     addHolds(out, r, colony);
+    out.figures = figuresOf(r, colony);
+    out.whys = whysOf(r, colony);
     return out;
 }
 

@@ -1,7 +1,9 @@
 #pragma once
 
 #include "core/edit/session.h"
+#include "ui/card/card_figures.h"
 #include "ui/card/elevation.h"
+#include "ui/card/why_list.h"
 #include "ui/desk/reading.h"
 #include "ui/records/new_record.h"
 
@@ -29,7 +31,9 @@ struct CardContent {
     std::vector<std::pair<QString, QString>> facts; ///< "Strength", "5.25 frames on 14 Sep, medium"
     std::vector<HoldText> holds;
     QStringList cautions;
-    std::optional<Side> side;               ///< of one that lives
+    std::vector<CardFigure> figures; ///< worked out, each with its source
+    std::vector<WhyText> whys; ///< why the plan does so with it, holds and cautions last, these without their text
+    std::optional<Side> side;  ///< of one that lives
     std::vector<records::NewRecord> barred; ///< what cannot be noted of it
 };
 

@@ -57,6 +57,7 @@ void ColonyCard::show(const std::optional<CardContent>& content) {
         addSide(all, *content);
         addHolds(all, *content);
         addFacts(all, *content);
+        addWhys(all, *content);
         all->addWidget(m_records, 1);
     } else {
         all->addWidget(labelOf(tr("Choose a hive on the plan, or walk through them with Tab, to see its colony here."),
@@ -142,7 +143,28 @@ void ColonyCard::addFacts(QVBoxLayout* all, const CardContent& c) {
         grid->addWidget(labelOf(value, page), row, 1);
         ++row;
     }
+    addFigures(grid, page, c);
     all->addLayout(grid);
+}
+
+void ColonyCard::addFigures(QGridLayout* grid, QWidget* page, const CardContent& c) {
+    int row = grid->rowCount();
+    for (const CardFigure& figure : c.figures) {
+        QLabel* name = labelOf(figure.name, page, "quiet");
+        QLabel* value = labelOf(figure.text, page, "quiet");
+        for (QLabel* label : {name, value}) label->setToolTip(figure.source);
+        value->setAccessibleDescription(figure.source);
+        grid->addWidget(name, row, 0, Qt::AlignTop);
+        grid->addWidget(value, row, 1);
+        ++row;
+    }
+}
+
+void ColonyCard::addWhys(QVBoxLayout* all, const CardContent& c) {
+    if (c.whys.empty()) return;
+    auto* list = new WhyList(c.whys, m_rulesShown, all->parentWidget());
+    connect(list, &WhyList::unfoldAsked, this, [this](bool unfolded) { m_rulesShown = unfolded; });
+    all->addWidget(list);
 }
 
 } // namespace ui::card

@@ -7,6 +7,7 @@
 
 #include <optional>
 
+class QGridLayout;
 class QVBoxLayout;
 
 namespace ui::records {
@@ -39,12 +40,15 @@ private:
     void addHeading(QVBoxLayout* all, const CardContent& c);
     void addFacts(QVBoxLayout* all, const CardContent& c);
     void addHolds(QVBoxLayout* all, const CardContent& c);
+    void addFigures(QGridLayout* grid, QWidget* page, const CardContent& c);
+    void addWhys(QVBoxLayout* all, const CardContent& c);
     void addSide(QVBoxLayout* all, const CardContent& c);
     void addButtons(QVBoxLayout* all, const CardContent& c);
 
     records::RecordList* m_records; ///< stays while the rest is built anew
     bool m_writable = true;
     bool m_backShown = false;
+    bool m_rulesShown = false; ///< rules and limits are unfolded
 };
 
 } // namespace ui::card

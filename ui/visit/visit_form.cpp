@@ -2,6 +2,7 @@
 
 #include "ui/form/field_editor.h"
 #include "ui/look/colours.h"
+#include "ui/look/sample_text.h"
 #include "ui/look/type.h"
 #include "ui/look/words.h"
 
@@ -215,7 +216,12 @@ void VisitForm::buildRest(QGridLayout* grid) {
     pair(11, tr("&Weight"), Field::Gross, tr("Weight of the whole hive"), tr("s&upers"), Field::Supers,
          tr("Honey boxes on the hive"));
     pair(13, tr("&Mites"), Field::Mites, tr("Mites counted"), tr("in b&ees"), Field::Sample, tr("Bees in the sample"));
-    int row = 15;
+    m_sample = new QLabel(this);
+    m_sample->setObjectName(QStringLiteral("sampleSays"));
+    m_sample->setProperty("quiet", true);
+    m_sample->setToolTip(look::sampleSource());
+    grid->addWidget(m_sample, 15, 1, 1, 3);
+    int row = 16;
     for (const auto& [field, text, spoken] :
          {std::tuple{Field::By, tr("B&y"), tr("Seen by")}, std::tuple{Field::Note, tr("&Note"), tr("Note")}}) {
         auto* label = new QLabel(text, this);
@@ -280,11 +286,19 @@ VisitDraft VisitForm::draft() const {
     return d;
 }
 
+void VisitForm::tellSample(const VisitDraft& draft) {
+    const int mites = draft[Field::Mites].isEmpty() ? -1 : draft[Field::Mites].toInt();
+    const int bees = draft[Field::Sample].toInt();
+    m_sample->setVisible(mites >= 0 && bees >= 1 && mites <= bees);
+    if (mites >= 0 && bees >= 1 && mites <= bees) m_sample->setText(look::sampleText(mites, bees));
+}
+
 void VisitForm::check() {
     if (!m_save) return;
     m_leaving = false;
     m_answer->hide();
     const VisitDraft d = draft();
+    tellSample(d);
     const bool two = d.boxes.value_or(m_place.boxesNow) == 2;
     bool anyUpper = false;
     for (Field f : {Field::UpperTop, Field::UpperBottom, Field::UpperStores}) anyUpper |= !d[f].isEmpty();

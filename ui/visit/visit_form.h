@@ -57,6 +57,7 @@ private:
     void buildBrood(QGridLayout* grid);
     void buildRest(QGridLayout* grid);
     void check();
+    void tellSample(const VisitDraft& draft);
     void save();
     bool askedAbout(const QStringList& odd);
     void leave();
@@ -73,6 +74,7 @@ private:
     std::array<QLineEdit*, kFields> m_edits{};
     std::array<QCheckBox*, 7> m_signs{};
     std::map<Field, QLabel*> m_problemOf;
+    QLabel* m_sample = nullptr;  ///< what the mites say
     QLabel* m_problem = nullptr; ///< of the whole
     QLabel* m_meanwhile = nullptr;
     QLabel* m_answer = nullptr; ///< what is odd, or why it was not saved
