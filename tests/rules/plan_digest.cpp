@@ -16,7 +16,7 @@ public:
         addHolds();
         for (const Union& u : m_plan.unions) addUnion(u);
         for (const ShakeOut& so : m_plan.shakeOuts) addShakeOut(so);
-        for (const ColonyIx c : m_plan.separate) add({"separate", name(c)});
+        for (const Separate& separate : m_plan.separate) add({"separate", name(separate.colony)});
         for (const Alone& a : m_plan.alone)
             add({"alone", name(a.colony), framesText(a.frames), classWord(a.strengthClass), a.atRisk ? "at risk" : ""});
         for (const UnresolvedColony& u : m_plan.unresolved) add({"unresolved", name(u.colony), unresolvedWord(u.why)});
@@ -107,7 +107,7 @@ QStringList sentencesOf(const Plan& plan) {
     const auto addAll = [&](const std::vector<Caution>& cautions) {
         for (const Caution& c : cautions) out << c.because;
     };
-    for (const Hold& hold : plan.holds) out << hold.because << hold.lift;
+    for (const Hold& hold : plan.holds) out << hold.because();
     for (const Union& u : plan.unions) {
         out << u.because << u.steps << u.stand << placeText(u.from) << placeText(u.to);
         out << QString::number(u.headingDeg);

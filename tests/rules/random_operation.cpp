@@ -153,7 +153,8 @@ private:
         const QString from = m_living[m_random() % m_living.size()];
         const QString to = m_living[m_random() % m_living.size()];
         if (from == to) return;
-        add("transfers", {{"date", before(0, 300)},
+        const int days[] = {0, 1, 14, 40, pick(0, 300), pick(0, 300)}; // many of one day
+        add("transfers", {{"date", isoText(m_on - days[m_random() % std::size(days)])},
                           {"from", from},
                           {"to", to},
                           {"what", word(Words<5>{"frames", "brood", "bees", "box", "feed"})}});
@@ -200,6 +201,8 @@ private:
     void addSettings() {
         if (chance(4)) add("settings", {{"name", "carry.per_m"}, {"value", "3"}});
         if (chance(4)) add("settings", {{"name", "shake.per_host"}, {"value", "2"}});
+        if (!chance(3)) add("settings", {{"name", "divide.bees_per_part"}, {"value", "2"}});
+        if (!chance(3)) add("settings", {{"name", "divide.brood_per_part"}, {"value", "2"}});
         if (chance(6)) add("settings", {{"name", "order"}, {"value", "weaker-on-top"}});
     }
 
