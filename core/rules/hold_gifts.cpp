@@ -1,6 +1,7 @@
 #include "core/rules/hold_gifts.h"
 
 #include <algorithm>
+#include <tuple>
 
 namespace core::rules {
 
@@ -9,6 +10,11 @@ namespace {
 GiftKind kindOf(TransferKind what) { return static_cast<GiftKind>(what); }
 GiftKind kindOf(LineageHow how) {
     return static_cast<GiftKind>(static_cast<int>(GiftKind::United) + static_cast<int>(how));
+}
+
+// Gifts of one colony: by day, and on one day in an order that no order of rows decides.
+bool before(const Gift& a, const Gift& b) {
+    return std::tie(a.day, a.from, a.to, a.kind) < std::tie(b.day, b.from, b.to, b.kind);
 }
 
 // Counting sort by one of a gift's colonies; keeps the order of days.
@@ -21,6 +27,11 @@ void groupBy(const std::vector<Gift>& all, size_t colonies, Key key, std::vector
     out.resize(all.size());
     std::vector<qint32> next(start.begin(), start.end() - 1);
     for (const Gift& g : all) out[static_cast<size_t>(next[static_cast<size_t>(key(g).value)]++)] = g;
+    for (size_t i = 0; i < colonies; ++i) {
+        const auto first = out.begin() + start[i];
+        const auto last = out.begin() + start[i + 1];
+        if (!std::is_sorted(first, last, before)) std::sort(first, last, before);
+    }
 }
 
 } // namespace
