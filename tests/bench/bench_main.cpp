@@ -4,7 +4,7 @@
 
 #include <cstdio>
 
-// Prints one line a figure, `name value unit`. A figure's name ends in its unit: _s, _ms or _mb.
+// Prints one line a figure, `name value unit`. A figure's name ends in its unit: _s, _ms, _mb or _percent.
 
 namespace {
 

@@ -68,4 +68,12 @@ void holds_book_s(benchmark::State& state) {
 }
 BENCHMARK(holds_book_s)->Unit(benchmark::kSecond);
 
+/// The same with hundreds of foulbrood sources.
+void holds_troubled_s(benchmark::State& state) {
+    const auto session = bench::openTroubledBook();
+    const core::Snapshot snapshot = session->snapshot(core::dayOf(2026, 9, 20));
+    for (auto _ : state) benchmark::DoNotOptimize(core::rules::holds(snapshot));
+}
+BENCHMARK(holds_troubled_s)->Unit(benchmark::kSecond);
+
 } // namespace

@@ -17,4 +17,8 @@ std::unique_ptr<core::edit::Session> openBook(const QString& name, const demo::D
 QString bigBookFile();
 std::unique_ptr<core::edit::Session> openBigBook();
 
+/// The big book in a bad year: 400 colonies in 400 yards with American foulbrood, confirmed, suspected or released from
+/// it, 200 with European foulbrood, brood brought to 2,000 colonies from other yards. A copy of its own.
+std::unique_ptr<core::edit::Session> openTroubledBook();
+
 } // namespace bench
