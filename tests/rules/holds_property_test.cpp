@@ -1,4 +1,5 @@
 #include "core/rules/hold.h"
+#include "tests/rules/hold_book.h"
 #include "tests/support/csv_snapshot.h"
 #include "tests/support/random_book.h"
 
@@ -288,6 +289,18 @@ TEST(HoldProperty, ASnapshotGivesTheSameHoldsTwice) {
     const auto first = core::rules::holds(c.s);
     ASSERT_FALSE(first.empty());
     expectSameHolds(first, core::rules::holds(c.s));
+}
+
+// Source: own calculation, by hand from rule 4.4.12. A colony in doubt by a gift needs a negative 21 days later; with a
+// sign of its own after the gift the latest event is that sign, which any later negative answers.
+TEST(HoldProperty, ASignAfterAGiftInDoubtIsAnsweredSooner) {
+    HoldBook book;
+    book.colony("A").colony("B").sign("A", "2026-06-01", "brood-doubt").gift("A", "B", "2026-06-01");
+    book.result("B", "2026-06-11", "negative");
+    EXPECT_TRUE(book.held("B", "brood-doubt", "2026-06-30"));
+    book.sign("B", "2026-06-06", "brood-doubt");
+    EXPECT_FALSE(book.held("B", "brood-doubt", "2026-06-30"));
+    EXPECT_TRUE(book.held("B", "brood-doubt", "2026-06-10")) << "not before the negative";
 }
 
 } // namespace
