@@ -9,13 +9,12 @@ namespace {
 using ui::look::Colours;
 
 void expectReadable(const Colours& c) {
-    // Source: W3C, WCAG 2.2, success criterion 1.4.3: text 4.5 : 1; 1.4.11: graphics and focus marks 3 : 1. What is
-    // pale (combs without bees, edges of buttons) is said by text as well, and so needs none.
+    // Source: W3C, WCAG 2.2, success criterion 1.4.3: text 4.5 : 1; 1.4.11: graphics and focus marks 3 : 1.
     for (const QColor& ground : {c.paper, c.desk}) {
         for (const QColor& text : {c.ink, c.quiet, c.planned, c.warnText})
             EXPECT_GE(ui::look::contrast(text, ground), 4.5)
                 << text.name().toStdString() << " on " << ground.name().toStdString();
-        for (const QColor& line : {c.warn, c.grows})
+        for (const QColor& line : {c.warn, c.grows, c.pale})
             EXPECT_GE(ui::look::contrast(line, ground), 3.0)
                 << line.name().toStdString() << " on " << ground.name().toStdString();
     }

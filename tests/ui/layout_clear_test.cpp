@@ -72,7 +72,10 @@ private:
         };
         text(h.label, "label");
         text(h.line, "strength");
-        text(h.badge, "hold letters");
+        if (h.badgeOn)
+            m_shapes.push_back({polygonOf(h.badge), name + "'s letter", i, true}); // on the hive itself
+        else
+            text(h.badge, "hold letters");
         text(h.laying, "laying workers' letter");
         text(h.drop, "feed");
     }

@@ -42,6 +42,18 @@ QString wordsOf(const SideBox& box) {
     return bees + QStringLiteral("\n") + stores;
 }
 
+/// Bees that were not counted are not none.
+void paintQuestion(QPainter& p, const QRectF& box, const look::Colours& c) {
+    QFont font = p.font();
+    font.setBold(true);
+    font.setPixelSize(static_cast<int>(box.height() * 0.4));
+    const double half = box.height() * 0.26;
+    p.fillRect(QRectF(box.center() - QPointF(half, half), QSizeF(2 * half, 2 * half)), c.paper);
+    p.setFont(font);
+    p.setPen(c.ink);
+    p.drawText(box, Qt::AlignCenter, QStringLiteral("?"));
+}
+
 void paintBox(QPainter& p, const QRectF& rect, const SideBox& box, const look::Colours& c) {
     p.fillRect(rect, c.paper);
     const double step = rect.width() / (box.combs + 0.4);
@@ -60,6 +72,7 @@ void paintBox(QPainter& p, const QRectF& rect, const SideBox& box, const look::C
     p.setPen(QPen(c.ink, 1.6));
     p.setBrush(Qt::NoBrush);
     p.drawRect(rect);
+    if (!box.bees) paintQuestion(p, rect, c);
 }
 
 /// Seen from the south: east is at the right.
@@ -82,23 +95,32 @@ void paintRoof(QPainter& p, const QRectF& box, const look::Colours& c) {
     p.fillRect(QRectF(box.left() - 6, box.top() - 8, box.width() + 12, 7), c.ink);
 }
 
-void paintQueen(QPainter& p, const QPointF& at, int born, const QFont& font, const look::Colours& c) {
-    const look::QueenMark mark = look::queenMark(born);
-    p.setPen(QPen(c.ink, 1.4));
-    p.setBrush(mark.colour);
+QString queenWords(const std::optional<int>& born) {
+    if (!born) return ElevationView::tr("queen: year not recorded");
+    return ElevationView::tr("queen of %1, %2").arg(QString::number(*born), look::queenMark(*born).name);
+}
+
+void paintQueen(QPainter& p, const QPointF& at, const std::optional<int>& born, const QFont& font,
+                const look::Colours& c) {
+    p.setPen(QPen(born ? c.ink : c.quiet, 1.4, born ? Qt::SolidLine : Qt::DotLine));
+    p.setBrush(born ? QBrush(look::queenMark(*born).colour) : QBrush(Qt::NoBrush));
     p.drawEllipse(at, 5.5, 5.5);
     p.setFont(font);
-    p.setPen(c.ink);
-    p.drawText(at + QPointF(12, QFontMetricsF(font).ascent() / 2 - 1),
-               ElevationView::tr("queen of %1, %2").arg(QString::number(born), mark.name));
+    p.setPen(born ? c.ink : c.quiet);
+    p.drawText(at + QPointF(12, QFontMetricsF(font).ascent() / 2 - 1), queenWords(born));
+}
+
+QString entranceWords(const Side& side) {
+    const QString way = look::compassText(side.headingDeg);
+    return side.entranceInEach ? ElevationView::tr("entrances %1").arg(way) : ElevationView::tr("entrance %1").arg(way);
 }
 
 QString spokenOf(const Side& side) {
     QStringList parts;
     for (auto it = side.boxes.rbegin(); it != side.boxes.rend(); ++it)
         parts << it->title + QStringLiteral(": ") + wordsOf(*it).replace(u'\n', QStringLiteral(", "));
-    parts << ElevationView::tr("entrance %1").arg(look::compassText(side.headingDeg));
-    if (side.queenBorn) parts << ElevationView::tr("queen of %1").arg(QString::number(*side.queenBorn));
+    parts << entranceWords(side);
+    if (side.queen) parts << queenWords(side.queenBorn);
     return parts.join(QStringLiteral("; "));
 }
 
@@ -114,6 +136,7 @@ Side sideOf(const desk::Reading& r, core::ColonyIx colony) {
         side.boxes.back().title = ElevationView::tr("Upper box");
     }
     if (const core::SnapStay* stay = r.snapshot.placeOf(colony)) side.headingDeg = stay->headingDeg;
+    side.queen = true;
     side.queenBorn = r.snapshot.colony(colony).queenBorn;
     return side;
 }
@@ -151,7 +174,8 @@ double ElevationView::high() const {
 
 QSize ElevationView::sizeHint() const {
     const double boxes = static_cast<double>(std::max<size_t>(m_side.boxes.size(), 1));
-    return {320, static_cast<int>(kTop + boxes * (high() + 3) + 14)};
+    const double under = 10 + QFontMetricsF(look::lesserFont(font())).height();
+    return {320, static_cast<int>(kTop + boxes * (high() + 3) + under)};
 }
 
 QSize ElevationView::minimumSizeHint() const { return {240, sizeHint().height()}; }
@@ -167,6 +191,9 @@ void ElevationView::paintEvent(QPaintEvent*) {
     const double boxHigh = high();
     double bottom = kTop + static_cast<double>(m_side.boxes.size()) * (boxHigh + 3) - 3;
     p.fillRect(QRectF(2, bottom + 1, kWide + 20, 5), c.ink); // the floor
+    p.setFont(lesser);
+    p.setPen(c.quiet);
+    p.drawText(QPointF(12, bottom + 8 + QFontMetricsF(lesser).ascent()), entranceWords(m_side));
     for (size_t i = 0; i < m_side.boxes.size(); ++i) {
         const QRectF box(12, bottom - boxHigh, kWide, boxHigh);
         paintBox(p, box, m_side.boxes[i], c);
@@ -189,7 +216,7 @@ void ElevationView::paintEvent(QPaintEvent*) {
         bottom -= boxHigh + 3;
         if (i + 1 == m_side.boxes.size()) paintRoof(p, box, c);
     }
-    if (m_side.queenBorn) paintQueen(p, QPointF(20, 10), *m_side.queenBorn, lesser, c);
+    if (m_side.queen) paintQueen(p, QPointF(20, 10), m_side.queenBorn, lesser, c);
 }
 
 } // namespace ui::card

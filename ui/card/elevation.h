@@ -24,6 +24,7 @@ struct Side {
     int headingDeg = 180;
     bool entranceInEach = false; ///< a union: both boxes have one
     bool newspaper = false;      ///< between the two
+    bool queen = false; ///< she is drawn; of a union the plan says which of the two
     std::optional<int> queenBorn;
 };
 

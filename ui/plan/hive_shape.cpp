@@ -64,14 +64,33 @@ QPolygonF outlineOf(const QPointF& centre, const QSizeF& size, int headingDeg) {
     return frameOf(centre, headingDeg).map(QPolygonF({{-w, -l}, {w, -l}, {w, l}, {-w, l}}));
 }
 
+static double notchOf(const QSizeF& size) { return std::clamp(size.height() * 0.085, 2.0, 12.0); }
+
 QPolygonF entranceOf(const QSizeF& size) {
     const double w = size.width() * 0.19;
-    const double d = std::clamp(size.height() * 0.085, 2.0, 12.0);
+    const double d = notchOf(size);
     const QPointF at(0, size.height() / 2);
     return QPolygonF({at + QPointF(-w, 0), at + QPointF(w, 0), at + QPointF(w * 0.7, d), at + QPointF(-w * 0.7, d)});
 }
 
 double secondBoxAway(const QSizeF& size) { return std::clamp(size.width() * 0.09, 2.0, 9.0); }
+
+QRectF outlineBounds(const QPointF& centre, const QSizeF& size, int headingDeg) {
+    const double turn = (headingDeg - 180) * M_PI / 180;
+    const double c = headingDeg == 180 ? 1 : std::abs(std::cos(turn));
+    const double s = headingDeg == 180 ? 0 : std::abs(std::sin(turn));
+    const QSizeF all(size.width() * c + size.height() * s, size.width() * s + size.height() * c);
+    return {centre - QPointF(all.width() / 2, all.height() / 2), all};
+}
+
+QRectF bodyBounds(const QPointF& centre, const QSizeF& size, int headingDeg, int boxes) {
+    const QRectF outline = outlineBounds(centre, size, headingDeg);
+    const double turn = (headingDeg - 180) * M_PI / 180;
+    QRectF all = outline | outline.translated(notchOf(size) * QPointF(-std::sin(turn), std::cos(turn)));
+    const double away = secondBoxAway(size);
+    if (boxes == 2) all |= outline.translated(away, -away);
+    return all;
+}
 
 std::vector<QPolygonF> bodyShapes(const QPointF& centre, const QSizeF& size, int headingDeg, int boxes) {
     std::vector<QPolygonF> out{outlineOf(centre, size, headingDeg), frameOf(centre, headingDeg).map(entranceOf(size))};

@@ -17,6 +17,10 @@ QPolygonF entranceOf(const QSizeF& size);
 /// How far a second box's outline is drawn up and to the right of the first.
 double secondBoxAway(const QSizeF& size);
 
+/// The bounds of the turned outline; with its entrance, and a second box.
+QRectF outlineBounds(const QPointF& centre, const QSizeF& size, int headingDeg);
+QRectF bodyBounds(const QPointF& centre, const QSizeF& size, int headingDeg, int boxes);
+
 /// All that is drawn of a hive's body, as convex shapes: outline, entrance, second box.
 std::vector<QPolygonF> bodyShapes(const QPointF& centre, const QSizeF& size, int headingDeg, int boxes);
 

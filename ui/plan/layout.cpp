@@ -14,12 +14,6 @@ constexpr double kBarFrom = 8;
 constexpr double kMostCombs = 300; // hives in view
 constexpr double kDotLeast = 5;
 
-QRectF bodyOf(const HiveMark& m, const HivePlace& h) {
-    QRectF all;
-    for (const QPolygonF& part : bodyShapes(h.centre, h.size, m.headingDeg, m.boxes)) all |= part.boundingRect();
-    return all;
-}
-
 } // namespace
 
 Detail detailOf(double across, double hivesInView) {
@@ -39,8 +33,8 @@ Layout layOut(const Scene& scene, const Texts& texts, const View& view, std::opt
         HivePlace h;
         h.centre = QPointF(m.at.x * pixelsPerMetre / 1000, -m.at.y * pixelsPerMetre / 1000);
         h.size = QSizeF(std::max(kDotLeast, m.widthMm * scale), std::max(kDotLeast, m.lengthMm * scale));
-        h.box = outlineOf(h.centre, h.size, m.headingDeg).boundingRect();
-        h.body = h.size.width() < kBarFrom ? h.box : bodyOf(m, h);
+        h.box = outlineBounds(h.centre, h.size, m.headingDeg);
+        h.body = h.size.width() < kBarFrom ? h.box : bodyBounds(h.centre, h.size, m.headingDeg, m.boxes);
         out.bounds |= h.body;
         out.hives.push_back(h);
     }

@@ -32,7 +32,8 @@ struct HivePlace {
     QRectF label; ///< empty: hidden, there was no room
     QRectF line;
     LineForm lineForm = LineForm::Whole;
-    QRectF badge; ///< hold letters
+    QRectF badge;         ///< hold letters
+    bool badgeOn = false; ///< there was no room beside it: the first letter stands on the hive itself
     QRectF laying;
     QRectF drop;
 };

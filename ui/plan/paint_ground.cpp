@@ -65,7 +65,13 @@ void paintStand(QPainter& p, const Camera& camera, const StandMark& stand, doubl
                 const look::Colours& c) {
     const QPointF at = camera.toView(stand.at);
     const double half = std::max(2.5, 0.2 * magnified * camera.pixelsPerMetre);
-    p.setPen(QPen(c.quiet, 1, half > 5 ? Qt::DashLine : Qt::SolidLine));
+    if (half < 5) { // a cross: a square of this size is a hive
+        const QPointF on(std::round(at.x()), std::round(at.y()));
+        p.fillRect(QRectF(on - QPointF(3, 0.5), QSizeF(6, 1)), c.quiet);
+        p.fillRect(QRectF(on - QPointF(0.5, 3), QSizeF(1, 6)), c.quiet);
+        return;
+    }
+    p.setPen(QPen(c.quiet, 1, Qt::DashLine));
     p.setBrush(Qt::NoBrush);
     p.drawRect(QRectF(at - QPointF(half, half), QSizeF(2 * half, 2 * half)));
     const QFontMetricsF metrics(font);

@@ -95,13 +95,53 @@ void paintQuestion(QPainter& p, const QPointF& centre, double size, const look::
     p.drawText(behind.adjusted(-size, -size, size, size), Qt::AlignCenter, QStringLiteral("?"));
 }
 
+QRectF onPixels(const QRectF& r) {
+    return {std::round(r.x()), std::round(r.y()), std::round(r.width()), std::round(r.height())};
+}
+
+/// Held: larger and crossed out. Not counted: a ring. Else a square filled from below, as the combs are with bees.
 void paintDot(QPainter& p, const HiveMark& m, const HivePlace& place, const look::Colours& c) {
-    const QRectF body = bodyOf(place.size).translated(place.centre);
-    p.fillRect(body, m.held() ? c.warn : m.bees ? c.ink : c.quiet);
-    const double inner = std::max(1.0, std::min(body.width(), body.height()) * 0.25);
-    const bool hollow = !m.bees || m.bees->value < 20;
-    if (hollow) p.fillRect(body.adjusted(inner, inner, -inner, -inner), c.paper);
-    if (m.held()) p.fillRect(QRectF(body.left(), place.centre.y() - 0.5, body.width(), 1), c.ink);
+    QRectF body = onPixels(bodyOf(place.size).translated(place.centre));
+    if (m.boxes == 2) {
+        p.fillRect(QRectF(body.left() + 2, body.top() - 2, body.width(), 1), c.ink);
+        p.fillRect(QRectF(body.right() + 1, body.top() - 2, 1, body.height()), c.ink);
+    }
+    if (m.held()) {
+        const double more = std::max(0.0, 8 - std::min(body.width(), body.height())) / 2;
+        body.adjust(-more, -more, more, more);
+        p.fillRect(body, c.warn);
+        p.setPen(QPen(c.onWarn, 1.4, Qt::SolidLine, Qt::FlatCap));
+        p.drawLine(body.topLeft(), body.bottomRight());
+        p.drawLine(body.topRight(), body.bottomLeft());
+        return;
+    }
+    if (!m.bees) {
+        p.setPen(QPen(c.ink, 1));
+        p.setBrush(c.paper);
+        p.drawEllipse(body.adjusted(-0.5, -0.5, 0.5, 0.5));
+        return;
+    }
+    p.fillRect(body, c.ink);
+    const double empty = 1 - std::clamp(m.bees->value / (4.0 * std::max(m.combs, 1)), 0.0, 1.0);
+    const QRectF inner = body.adjusted(1, 1, -1, -1);
+    p.fillRect(QRectF(inner.topLeft(), QSizeF(inner.width(), std::round(inner.height() * empty))), c.paper);
+}
+
+/// Laying workers and feed where there is no room for their letter and drop: a small L at the lower left, a small drop
+/// at the lower right.
+void paintSmallMarks(QPainter& p, const HiveMark& m, const HivePlace& place, const look::Colours& c) {
+    const double high = std::clamp(place.size.height() * 0.5, 5.0, 9.0);
+    if (m.layingWorkers && place.laying.isEmpty()) {
+        const QPointF foot = place.box.bottomLeft() - QPointF(5, 0);
+        p.fillRect(QRectF(foot - QPointF(0, high), QSizeF(1.5, high)), c.ink);
+        p.fillRect(QRectF(foot - QPointF(0, 1.5), QSizeF(4, 1.5)), c.ink);
+    }
+    if (m.feedHalfLitres <= 0 || !place.drop.isEmpty()) return;
+    const QPointF tip = place.box.bottomRight() + QPointF(4, -high);
+    p.setPen(QPen(c.paper, 1));
+    p.setBrush(c.ink);
+    p.drawConvexPolygon(QPolygonF({tip, tip + QPointF(3, high * 0.6), tip + QPointF(1.8, high),
+                                   tip + QPointF(-1.8, high), tip + QPointF(-3, high * 0.6)}));
 }
 
 QColor outlineColour(const HiveMark& m, const look::Colours& c) { return m.held() ? c.warn : c.ink; }
@@ -161,7 +201,20 @@ void paintHive(QPainter& p, const HiveMark& m, const HivePlace& place, Detail de
     if (!m.bees) paintQuestion(p, place.centre, place.size.height() * (detail == Detail::Combs ? 0.42 : 0.7), c);
 }
 
+/// One of several: the corners of a frame alone.
+static void paintCorners(QPainter& p, const QRectF& frame, const look::Colours& c) {
+    p.setPen(QPen(c.planned, 2.4, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
+    p.setBrush(Qt::NoBrush);
+    const double arm = std::clamp(frame.width() / 4, 4.0, 12.0);
+    for (const double x : {-1.0, 1.0})
+        for (const double y : {-1.0, 1.0}) {
+            const QPointF corner(x < 0 ? frame.left() : frame.right(), y < 0 ? frame.top() : frame.bottom());
+            p.drawPolyline(QPolygonF({corner - QPointF(x * arm, 0), corner, corner - QPointF(0, y * arm)}));
+        }
+}
+
 void paintFrame(QPainter& p, const HivePlace& place, Emphasis emphasis, const look::Colours& c) {
+    if (emphasis == Emphasis::Selected) return paintCorners(p, place.box.adjusted(-5, -5, 5, 5), c);
     if (emphasis != Emphasis::Chosen && emphasis != Emphasis::ChosenWithFocus) return;
     const double gap = emphasis == Emphasis::ChosenWithFocus ? 6.5 : 5;
     p.setPen(QPen(c.planned, emphasis == Emphasis::ChosenWithFocus ? 3 : 1.8));
@@ -198,7 +251,14 @@ void paintDrop(QPainter& p, const QPointF& tip, const look::Colours& c) {
 
 void paintTexts(QPainter& p, const HiveMark& m, const HivePlace& place, const Texts& texts, size_t hive,
                 core::VolumeUnit volume, const look::Colours& c) {
-    if (!place.badge.isEmpty()) paintBadge(p, place.badge, m.holdLetters, true, texts.badgeFont(), c);
+    paintSmallMarks(p, m, place, c);
+    if (place.badgeOn) {
+        QFont small = texts.badgeFont();
+        small.setPixelSize(std::max(8, static_cast<int>(place.badge.height() * 0.82)));
+        paintBadge(p, place.badge, m.holdLetters.left(1), true, small, c);
+    } else if (!place.badge.isEmpty()) {
+        paintBadge(p, place.badge, m.holdLetters, true, texts.badgeFont(), c);
+    }
     //: The plan's letter for laying workers
     if (!place.laying.isEmpty()) paintBadge(p, place.laying, QStringLiteral("L"), false, texts.badgeFont(), c);
     if (!place.label.isEmpty()) {

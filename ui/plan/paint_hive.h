@@ -7,11 +7,11 @@ class QPainter;
 
 namespace ui::plan {
 
-enum class Emphasis { None, Chosen, ChosenWithFocus, Ghost };
+enum class Emphasis { None, Selected, Chosen, ChosenWithFocus, Ghost };
 
 /// The one painter of hives from above; draws at `place` in layout pixels.
 void paintHive(QPainter& p, const HiveMark& mark, const HivePlace& place, Detail detail, const look::Colours& c);
-/// The blue frame of the chosen hive.
+/// The blue frame of the chosen hive; of one selected with it the corners alone.
 void paintFrame(QPainter& p, const HivePlace& place, Emphasis emphasis, const look::Colours& c);
 /// Only its outline, dashed: where it stood before it was picked up.
 void paintGhost(QPainter& p, const HiveMark& mark, const HivePlace& place, const look::Colours& c);

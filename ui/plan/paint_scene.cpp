@@ -123,7 +123,7 @@ void paintScene(QPainter& p, const Scene& scene, const Layout& layout, const Tex
         paintSign(p, layout.unions[i], scene.unions[i], i == shown.chosenUnion, far, texts, sprites, c);
     for (const size_t i : shown.selected)
         if (i != shown.chosen && i != shown.pickedUp && visible(layout.hives[i]))
-            paintFrame(p, layout.hives[i], Emphasis::Chosen, c);
+            paintFrame(p, layout.hives[i], Emphasis::Selected, c);
     if (shown.chosen && *shown.chosen < layout.hives.size() && shown.chosen != shown.pickedUp)
         paintFrame(p, layout.hives[*shown.chosen], shown.focus ? Emphasis::ChosenWithFocus : Emphasis::Chosen, c);
     p.restore();

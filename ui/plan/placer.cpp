@@ -11,6 +11,8 @@ namespace ui::plan {
 
 namespace {
 
+constexpr double kLetterOnHive = 11; // pixels: a smaller letter is not read
+
 class Placer {
 public:
     Placer(const Scene& scene, const Texts& texts, Layout& out)
@@ -116,10 +118,21 @@ private:
     void placeBadge(size_t i) {
         const HiveMark& m = m_scene.hives[i];
         HivePlace& h = m_out.hives[i];
+        h.badgeOn = false;
         const double side = m_texts.lineHeight() + 4;
         const double wide = side + (static_cast<double>(m.holdLetters.size()) - 1) * side * 0.62;
         if (m.held() && m_out.detail != Detail::Dot) h.badge = takeAround(i, QSizeF(wide, side));
+        if (m.held() && h.badge.isEmpty()) placeOnHive(i);
         if (m.layingWorkers && m_out.detail != Detail::Dot) h.laying = takeAround(i, QSizeF(side, side));
+    }
+
+    /// The first letter alone, on the hive itself, where that covers no other hive.
+    void placeOnHive(size_t i) {
+        HivePlace& h = m_out.hives[i];
+        const double half = std::clamp(h.size.width() / 2, kLetterOnHive / 2, m_texts.lineHeight() / 2);
+        const QRectF spot = around(h.centre, half);
+        h.badgeOn = m_taken.free(spot, owner(i));
+        if (h.badgeOn) h.badge = spot;
     }
 
     void placeLabel(size_t i) {

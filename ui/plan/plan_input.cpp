@@ -1,5 +1,6 @@
 // The hand on the plan: mouse, wheel and keys of PlanView.
 
+#include "ui/plan/curve.h"
 #include "ui/plan/ground.h"
 #include "ui/plan/plan_view.h"
 
@@ -13,6 +14,10 @@
 #include <cmath>
 
 namespace ui::plan {
+
+namespace {
+constexpr double kHitReach = 12; // pixels from a hive's middle that always hit it: 24 across (WCAG 2.2, 2.5.8)
+}
 
 std::optional<size_t> PlanView::chosenAt() const { return m_chosen ? m_scene.find(*m_chosen) : std::nullopt; }
 
@@ -28,16 +33,17 @@ QPointF PlanView::viewPointOf(core::ColonyId colony) const {
     return hive ? m_camera.toView(m_scene.hives[*hive].at) : QPointF(-1, -1);
 }
 
+/// On the hive or its label; else the nearest within what a finger or an unsteady hand needs.
 std::optional<size_t> PlanView::hiveAt(const QPointF& viewPixel) const {
     const QPointF p = viewPixel - m_camera.offset();
     std::optional<size_t> found;
     double nearest = 1e9;
     for (size_t i = 0; i < m_layout.hives.size() && i < m_scene.hives.size(); ++i) {
         const HivePlace& h = m_layout.hives[i];
-        const QPointF away = h.centre - p;
         const bool on = h.box.adjusted(-4, -4, 4, 4).contains(p) || h.label.contains(p);
-        const double apart = std::hypot(away.x(), away.y());
-        if (!on || apart >= nearest) continue;
+        if (!on && !around(h.centre, kHitReach).contains(p)) continue;
+        const double apart = std::hypot(h.centre.x() - p.x(), h.centre.y() - p.y()) + (on ? 0 : 2 * kHitReach);
+        if (apart >= nearest) continue;
         nearest = apart;
         found = i;
     }
@@ -90,9 +96,10 @@ void PlanView::mousePressEvent(QMouseEvent* event) {
     }
     if (event->button() != Qt::LeftButton || pressAim(*event) || pressTool(*event)) return;
     if (m_drag.carrying()) setDown(); // a burst of keys is finished by the next press
-    if (const auto sign = unionAt(event->position())) return choose(m_scene.unions[*sign].host);
     const auto hive = hiveAt(event->position());
     const bool adding = event->modifiers() & (Qt::ControlModifier | Qt::ShiftModifier);
+    const bool onHive = hive && m_layout.hives[*hive].box.translated(m_camera.offset()).contains(event->position());
+    if (const auto sign = unionAt(event->position()); sign && !onHive) return choose(m_scene.unions[*sign].host);
     if (!hive) {
         m_groundPressed = true;
         return m_band.press(event->position(), m_camera, adding);

@@ -88,7 +88,7 @@ void PlanView::fit() {
     }
     m_flight.stop();
     m_camera.view = size();
-    m_camera.fit(metres, kFitMargin, kFitNearest);
+    m_camera.fit(metres, kFitMargin + std::max(0.0, 2 * m_texts->lineHeight() - 32), kFitNearest); // large texts
     m_fitted = true;
     stale();
 }

@@ -11,7 +11,7 @@ namespace ui::plan {
 
 namespace {
 
-constexpr int kMostStamps = 4096;
+constexpr int kMostStamps = 8192; // at the largest about 30 MB
 
 /// The same hive as far as a stamp tells.
 HiveMark coarse(const HiveMark& m) {
@@ -22,6 +22,13 @@ HiveMark coarse(const HiveMark& m) {
     if (m.bees) out.bees = core::Quarters{std::min(m.bees->value, 4 * m.combs) / 2 * 2};
     if (m.held()) out.holdLetters = QStringLiteral("B");
     return out;
+}
+
+/// The size that a stamp is painted in: of a row of levels 5 % apart, so that a zoom finds most of its stamps painted.
+QSize levelOf(const QSizeF& size) {
+    constexpr double kStep = 1.05;
+    const double level = std::pow(kStep, std::round(std::log(size.width()) / std::log(kStep)));
+    return {static_cast<int>(std::lround(level)), static_cast<int>(std::lround(size.height() * level / size.width()))};
 }
 
 quint64 keyOf(const HiveMark& m, const QSize& size) {
@@ -73,8 +80,7 @@ QPixmap& Sprites::stamp(quint64 key, const look::Colours& c, double ratio) {
 
 void Sprites::paint(QPainter& p, const HiveMark& mark, const HivePlace& place, const look::Colours& c) {
     if (m_kind == Kind::Strokes) return paintHive(p, mark, place, Detail::Bar, c);
-    const QSize size(static_cast<int>(std::lround(place.size.width())),
-                     static_cast<int>(std::lround(place.size.height())));
+    const QSize size = levelOf(place.size);
     const HiveMark m = coarse(mark);
     const double ratio = p.device()->devicePixelRatioF();
     QPixmap& picture = stamp(keyOf(m, size), c, ratio);
