@@ -89,7 +89,9 @@ QImage grey(const State& s, double pixelsPerMetre, bool dark, Detail detail) {
     camera.view = kArea;
     camera.pixelsPerMetre = pixelsPerMetre;
     Layout layout = layOut(s.scene, texts, {pixelsPerMetre, s.shown.magnified, kArea, true}, s.shown.chosen);
-    if (!s.scene.hives.empty()) EXPECT_EQ(layout.detail, detail) << s.name;
+    if (!s.scene.hives.empty()) {
+        EXPECT_EQ(layout.detail, detail) << s.name;
+    }
     routeArcs(s.scene, texts, layout);
     QImage picture(kArea, QImage::Format_RGB32);
     QPainter p(&picture);
@@ -113,8 +115,8 @@ struct Distance {
     int least; ///< pixels
 };
 
-/// At least so many pixels: near, the strokes by which two letters of badge type differ (E and F: one of 5 × 2); a
-/// little less where they are smaller; far away, a stroke of the 8 pixels' type, or one row of a dot.
+/// At least so many pixels: near, the stroke by which two letters of the badges differ (E and F: one of 4 × 2, its edge
+/// half grey); far away, such a stroke of smaller type, or one row of a dot's four.
 class TellsApart : public testing::TestWithParam<Distance> {};
 
 TEST_P(TellsApart, InGreyscale) {
@@ -135,7 +137,7 @@ TEST_P(TellsApart, InGreyscale) {
 }
 
 INSTANTIATE_TEST_SUITE_P(Details, TellsApart,
-                         testing::Values(Distance{60, Detail::Combs, 8}, Distance{22, Detail::Bar, 8},
+                         testing::Values(Distance{60, Detail::Combs, 6}, Distance{22, Detail::Bar, 6},
                                          Distance{7, Detail::Dot, 4}));
 
 } // namespace

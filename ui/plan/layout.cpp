@@ -12,7 +12,7 @@ namespace {
 constexpr double kCombsFrom = 20; // pixels across the combs
 constexpr double kBarFrom = 8;
 constexpr double kMostCombs = 300; // hives in view
-constexpr double kDotLeast = 5;
+constexpr double kDotLeast = 6;
 
 } // namespace
 

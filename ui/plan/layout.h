@@ -66,6 +66,7 @@ public:
     const QFont& lineFont() const { return m_lineFont; }
     const QFont& badgeFont() const { return m_badgeFont; }
     const QStaticText& label(size_t hive) const { return m_labels[hive]; }
+    QSizeF labelSize(size_t hive) const { return m_labelSizes[hive]; }
     /// Empty where it has no such form.
     const QStaticText& line(size_t hive, LineForm form) const;
     double lineHeight() const { return m_lineHeight; } ///< of the lesser text
@@ -75,6 +76,7 @@ private:
     QFont m_labelFont, m_lineFont, m_badgeFont;
     double m_lineHeight = 14;
     std::vector<QStaticText> m_labels;
+    std::vector<QSizeF> m_labelSizes;
     std::vector<std::array<QString, 3>> m_lineTexts;
     mutable std::vector<std::array<std::optional<QStaticText>, 3>> m_lines; ///< shaped when first asked for
 };

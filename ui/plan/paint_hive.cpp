@@ -236,6 +236,10 @@ void paintBadge(QPainter& p, const QRectF& rect, const QString& letters, bool wa
     p.setFont(font);
     p.setPen(warns ? c.onWarn : c.ink);
     p.drawText(rect, Qt::AlignCenter, letters);
+    if (!warns || !letters.startsWith(u'O')) return;
+    p.setPen(QPen(c.onWarn, 1)); // an order: its O is much like a D
+    p.setBrush(Qt::NoBrush);
+    p.drawRect(rect.adjusted(2, 2, -2, -2));
 }
 
 void paintDrop(QPainter& p, const QPointF& tip, const look::Colours& c) {
@@ -254,7 +258,7 @@ void paintTexts(QPainter& p, const HiveMark& m, const HivePlace& place, const Te
     paintSmallMarks(p, m, place, c);
     if (place.badgeOn) {
         QFont small = texts.badgeFont();
-        small.setPixelSize(std::max(8, static_cast<int>(place.badge.height() * 0.82)));
+        small.setPixelSize(std::max(8, static_cast<int>(place.badge.height() * 0.85)));
         paintBadge(p, place.badge, m.holdLetters.left(1), true, small, c);
     } else if (!place.badge.isEmpty()) {
         paintBadge(p, place.badge, m.holdLetters, true, texts.badgeFont(), c);

@@ -11,7 +11,7 @@ namespace ui::plan {
 
 namespace {
 
-constexpr double kLetterOnHive = 11; // pixels: a smaller letter is not read
+constexpr double kLetterOnHive = 13; // pixels: a smaller letter is not read
 
 class Placer {
 public:
@@ -137,7 +137,7 @@ private:
 
     void placeLabel(size_t i) {
         HivePlace& h = m_out.hives[i];
-        const QSizeF size = m_texts.label(i).size();
+        const QSizeF size = m_texts.labelSize(i);
         const double x = h.centre.x() - size.width() / 2;
         const double gap = m_out.detail == Detail::Combs ? 7 : 4;
         const QRectF below(QPointF(x, h.body.bottom() + gap), size);
@@ -146,8 +146,11 @@ private:
         const QRectF left(QPointF(h.body.left() - gap - size.width(), right.top()), size);
         std::vector<QRectF> spots{below};
         if (m_out.detail != Detail::Dot) spots.insert(spots.end(), {above, right, left});
-        if (m_out.detail == Detail::Combs) addCloser(spots, i, size);
         h.label = take(i, spots);
+        if (h.label.isEmpty() && m_out.detail == Detail::Combs) {
+            addCloser(spots, i, size);
+            h.label = take(i, spots);
+        }
         if (!h.label.isEmpty() || m_out.chosen != i) return;
         h.label = below;
         m_taken.insert(below, owner(i));

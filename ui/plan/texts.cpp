@@ -51,6 +51,7 @@ Texts::Texts(const Scene& scene, const QFont& font) : m_labelFont(font), m_lineF
     m_lineHeight = QFontMetricsF(m_lineFont).height();
     for (const HiveMark& h : scene.hives) {
         m_labels.push_back(shaped(h.label, m_labelFont));
+        m_labelSizes.push_back(m_labels.back().size());
         const QString brief = h.bees && h.bees->value > 0 ? core::framesText(*h.bees) : QString();
         m_lineTexts.push_back({h.line, wrapped(h.line), h.line.startsWith(brief) ? brief : QString()});
     }
