@@ -103,8 +103,9 @@ private:
     QRectF takeAround(size_t i, const QSizeF& size) {
         const HivePlace& h = m_out.hives[i];
         static constexpr QPointF kWays[] = {{1, -1}, {-1, -1}, {1, -0.4}, {-1, -0.4}, {0, -1}, {1, 0.5}, {-1, 0.5}};
+        static constexpr QPointF kAbove[] = {{0, -1}}; // amid many it would seem another hive's
         const double most = std::hypot(h.body.width(), h.body.height()) / 2 + size.width();
-        for (const QPointF& way : kWays)
+        for (const QPointF& way : m_out.textsYield ? std::span<const QPointF>(kAbove) : kWays)
             for (double out = h.size.width() / 3; out < most; out += 2) {
                 const QPointF at = h.centre + way * out;
                 const QRectF spot(at - QPointF(size.width() / 2, size.height() / 2), size);

@@ -47,7 +47,8 @@ public:
     void placeSign(size_t i) {
         Arc& arc = m_layout.unions[i];
         const std::vector<QPointF> spots = spotsOf(arc);
-        const auto spot = best(spots, static_cast<int>(i));
+        const bool far = m_layout.textsYield && m_layout.detail == Detail::Dot; // few would find room
+        const auto spot = far ? std::nullopt : best(spots, static_cast<int>(i));
         arc.sign = spot.value_or(spots.front());
         arc.signHidden = !spot && m_layout.textsYield;
         if (!arc.signHidden) m_hard.insert(around(arc.sign, m_r + 1), mine(i));
@@ -97,7 +98,7 @@ private:
                 for (const double along : {-1.0, 1.0})
                     for (const QPointF& side : {QPointF(0, -1), QPointF(0, 1), QPointF(1, 0), QPointF(-1, 0)})
                         spots.push_back(pointAt(arc, 0.5 + along * off) + side * m_r * reach);
-        for (double out = m_r; out < 7 * m_r; out += 3) // amid hives: the nearest free ground
+        for (double out = m_r; !m_layout.textsYield && out < 7 * m_r; out += 3) // amid hives: the nearest free ground
             for (int i = 0; i < 24; ++i)
                 spots.push_back(middle + out * QPointF(std::sin(i * 0.2618), -std::cos(i * 0.2618)));
         return spots;
