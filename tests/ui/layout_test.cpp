@@ -50,7 +50,8 @@ TEST(PlanLayout, NoTextTouchesAnotherOrAnotherHive) {
                     << scene.hives[all[b].hive].label.toStdString();
             for (size_t h = 0; h < layout.hives.size(); ++h)
                 if (h != all[a].hive) {
-                    EXPECT_FALSE(all[a].rect.intersects(layout.hives[h].box))
+                    EXPECT_FALSE(overlap(polygonOf(all[a].rect), outlineOf(layout.hives[h].centre, layout.hives[h].size,
+                                                                           scene.hives[h].headingDeg)))
                         << zoom << ": text of " << scene.hives[all[a].hive].label.toStdString() << " over "
                         << scene.hives[h].label.toStdString();
                 }
