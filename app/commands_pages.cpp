@@ -43,7 +43,7 @@ int runWorksheet(const QStringList& words, const core::Clock& clock, Streams) {
     const auto history = session->history(1);
     options.revision = history.empty() ? 0 : history.front().seq;
     options.printedOn = clock.today();
-    const ui::print::WorksheetPages pages(s, plan, yard, options);
+    const ui::print::WorksheetPages pages(s, plan, yard, options, session->fixedThingsOf(s.yard(yard).id));
     ui::print::writePdf(pages, s.yard(yard).name, options.paper, pdf);
     return 0;
 }

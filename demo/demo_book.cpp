@@ -3,6 +3,7 @@
 #include "core/base/error.h"
 #include "core/edit/edit_context.h"
 #include "core/model/row_codec.h"
+#include "demo/fixed_ground.h"
 #include "demo/ground.h"
 #include "demo/scenario.h"
 #include "demo/seasons.h"
@@ -136,7 +137,12 @@ ChangeSet placeHives(const EditContext& c, Made& made) {
     }
     ChangeSet change;
     change.text = QStringLiteral("Placed %1 hives in %2 yards").arg(made.hives.size()).arg(made.yards.size());
+    std::vector<core::FixedThing> fixed;
+    for (size_t y = 0; y < made.yards.size(); ++y)
+        for (core::FixedThing& thing : fixedThingsOf(made.yards[y], {made.firstYard + static_cast<qint64>(y)}))
+            fixed.push_back(std::move(thing));
     addRows(change, c, std::move(yards));
+    addRows(change, c, std::move(fixed));
     addRows(change, c, std::move(stands));
     addRows(change, c, std::move(colonies));
     addRows(change, c, std::move(placements));

@@ -216,6 +216,12 @@ constexpr Pair kPairs[] = {
     {"not counted", "sin contar"},
     {"no bees", "sin abejas"},
     {"gate", "entrada"},
+    {"fence", "valla"},
+    {"hedge", "seto"},
+    {"shed", "cobertizo"},
+    {"water", "agua"},
+    {"track", "camino"},
+    {"tree", "árbol"},
 };
 
 QHash<QString, const char*> table() {

@@ -1,4 +1,4 @@
-#include "ui/look/colours.h"
+#include "ui/look/ground_colours.h"
 
 #include <gtest/gtest.h>
 
@@ -38,6 +38,13 @@ TEST(Colours, ContrastIsAsWcagDefinesIt) {
 
 TEST(Colours, TextIsReadableInTheLight) { expectReadable(ui::look::colours(false)); }
 TEST(Colours, TextIsReadableInTheDark) { expectReadable(ui::look::colours(true)); }
+
+TEST(Colours, OfFixedThingsAreSeenOnTheGround) {
+    for (const bool dark : {false, true})
+        for (const auto& [leaf, water, built] : {ui::look::groundColours(ui::look::colours(dark))})
+            for (const QColor& line : {leaf, water, built})
+                EXPECT_GE(ui::look::contrast(line, ui::look::colours(dark).paper), 3.0) << line.name().toStdString();
+}
 
 TEST(Colours, LightOrDarkFollowsTheWindowOfThePalette) {
     QPalette palette;

@@ -1,6 +1,7 @@
 #include "ui/plan/paint_scene.h"
 
 #include "ui/plan/curve.h"
+#include "ui/plan/paint_fixed.h"
 #include "ui/plan/paint_ground.h"
 
 #include <QPainter>
@@ -93,6 +94,7 @@ void paintScene(QPainter& p, const Scene& scene, const Layout& layout, const Tex
                 const Shown& shown, Sprites& sprites, const look::Colours& c) {
     p.setRenderHint(QPainter::Antialiasing, true);
     paintGrid(p, camera, scene.units.length, c);
+    paintFixed(p, scene, layout, texts, camera, c);
     if (!scene.blank) paintGate(p, camera, scene.gate, texts.lineFont(), c, shown.gateWord);
     for (const StandMark& s : scene.stands) paintStand(p, camera, s, shown.magnified, texts.lineFont(), c);
     p.save();

@@ -1,7 +1,9 @@
 #include "ui/plan/scene.h"
 
+#include "core/model/rows.h"
 #include "ui/look/rule_words.h"
 #include "ui/look/words.h"
+#include "ui/plan/paint_fixed.h"
 
 #include <QCoreApplication>
 
@@ -114,6 +116,32 @@ std::optional<size_t> Scene::find(core::ColonyId colony) const {
     return std::nullopt;
 }
 
+QString fixedWord(core::FixedKind kind) {
+    switch (kind) {
+    case core::FixedKind::Fence:
+        return Scenes::tr("fence");
+    case core::FixedKind::Hedge:
+        return Scenes::tr("hedge");
+    case core::FixedKind::Shed:
+        return Scenes::tr("shed");
+    case core::FixedKind::Water:
+        return Scenes::tr("water");
+    case core::FixedKind::Track:
+        return Scenes::tr("track");
+    case core::FixedKind::Tree:
+        break;
+    }
+    return Scenes::tr("tree");
+}
+
+std::vector<FixedMark> fixedMarks(const std::vector<core::FixedThing>& things) {
+    std::vector<FixedMark> out;
+    for (const core::FixedThing& f : things)
+        out.push_back({f.id, f.kind, f.name.isEmpty() ? fixedWord(f.kind) : f.name, !f.name.isEmpty(), f.points,
+                       f.radius.value_or(core::Millimetres{}).value});
+    return out;
+}
+
 void setOutline(HiveMark& mark, const core::SnapBoxKind& kind) {
     mark.combs = kind.frames;
     mark.widthMm = kind.widthMm.value_or(413 + 38 * (kind.frames - 10));
@@ -139,6 +167,7 @@ QRectF metresOf(const Scene& scene) {
     QRectF out = spotOf(scene.gate);
     for (const HiveMark& h : scene.hives) out |= spotOf(h.at);
     for (const StandMark& s : scene.stands) out |= spotOf(s.at);
+    for (const FixedMark& f : scene.fixed) out |= reachOf(f);
     return out;
 }
 

@@ -10,6 +10,10 @@
 #include <optional>
 #include <vector>
 
+namespace core {
+struct FixedThing;
+}
+
 namespace ui::plan {
 
 /// One hive of the drawing.
@@ -54,6 +58,16 @@ struct StandMark {
     core::MmPoint at;
 };
 
+/// A fence, hedge, shed, … of the ground; it is under everything else.
+struct FixedMark {
+    core::FixedThingId id;
+    core::FixedKind kind = core::FixedKind::Hedge;
+    QString word; ///< beside it: its name, or the word of its kind
+    bool named = false;
+    std::vector<core::MmPoint> points; ///< as core::FixedThing has them
+    int radiusMm = 0;                  ///< of a tree
+};
+
 /// What the drawing of one yard on one day shows, read by painter, table and tests alike.
 struct Scene {
     QString yard;
@@ -64,6 +78,7 @@ struct Scene {
     std::vector<UnionMark> unions;
     std::vector<ShakeMark> shakes;
     std::vector<StandMark> stands; ///< empty ones, where they are to be drawn
+    std::vector<FixedMark> fixed;  ///< in the order they were drawn
 
     std::optional<size_t> find(core::ColonyId colony) const;
 };
@@ -72,6 +87,11 @@ struct Scene {
 /// drawn.
 Scene sceneOf(const core::Snapshot& s, core::YardIx yard, const std::vector<core::rules::ColonyFacts>& facts,
               const std::vector<core::rules::Hold>& holds, const core::rules::Plan* plan);
+
+/// "hedge", in the window's language.
+QString fixedWord(core::FixedKind kind);
+/// What stands fixed in a yard, for its Scene: no snapshot has it.
+std::vector<FixedMark> fixedMarks(const std::vector<core::FixedThing>& things);
 
 /// Outside size of a hive: as recorded for its kind, else a ten-frame box of 413 × 505 mm with 38 mm a frame more or
 /// less (common practice, no source).

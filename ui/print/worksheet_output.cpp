@@ -45,8 +45,9 @@ core::Error cannotWrite(const QSaveFile& out) {
 } // namespace
 
 WorksheetPages::WorksheetPages(const core::Snapshot& s, const core::rules::Plan& plan, core::YardIx yard,
-                               const core::report::WorksheetOptions& options)
-    : m_pages(pagesOf(s, plan, yard, options)), m_yard(s, plan, yard, options.language) {}
+                               const core::report::WorksheetOptions& options,
+                               const std::vector<core::FixedThing>& fixed)
+    : m_pages(pagesOf(s, plan, yard, options)), m_yard(s, plan, yard, options.language, fixed) {}
 
 void WorksheetPages::paintAll(QPagedPaintDevice& device, double dotsPerMm) const {
     QPainter p(&device);
@@ -74,7 +75,7 @@ void printOn(QPrinter& printer, const WorksheetJob& job) {
     core::report::WorksheetOptions options = job.options;
     options.paper = printer.pageLayout().pageSize().id() == QPageSize::Letter ? Paper::Letter : Paper::A4;
     printer.setFullPage(true);
-    WorksheetPages(job.s, job.plan, job.yard, options).paintAll(printer, printer.resolution() / kMmPerInch);
+    WorksheetPages(job.s, job.plan, job.yard, options, job.fixed).paintAll(printer, printer.resolution() / kMmPerInch);
 }
 
 void previewWorksheet(QWidget* parent, const WorksheetJob& job) {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/model/rows.h"
 #include "core/report/worksheet.h"
 #include "ui/print/yard_picture.h"
 
@@ -18,7 +19,7 @@ namespace ui::print {
 class WorksheetPages {
 public:
     WorksheetPages(const core::Snapshot& s, const core::rules::Plan& plan, core::YardIx yard,
-                   const core::report::WorksheetOptions& options);
+                   const core::report::WorksheetOptions& options, const std::vector<core::FixedThing>& fixed = {});
 
     const std::vector<core::report::Page>& pages() const { return m_pages; }
     const YardPicture& yard() const { return m_yard; }
@@ -40,6 +41,7 @@ struct WorksheetJob {
     const core::rules::Plan& plan;
     core::YardIx yard;
     core::report::WorksheetOptions options;
+    std::vector<core::FixedThing> fixed; ///< of the yard
 };
 
 /// A preview on the screen, from which it can be printed; returns when it is closed.

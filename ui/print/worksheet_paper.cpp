@@ -21,7 +21,8 @@ WorksheetJob jobOf(const window::PaperJob& job) {
     const auto history = job.session.history(1);
     options.revision = history.empty() ? 0 : history.front().seq;
     options.printedOn = job.session.clock().today();
-    return {job.reading.snapshot, job.reading.plan, job.yard, options};
+    return {job.reading.snapshot, job.reading.plan, job.yard, options,
+            job.session.fixedThingsOf(job.reading.snapshot.yard(job.yard).id)};
 }
 
 } // namespace
@@ -32,8 +33,8 @@ window::Paper worksheetPaper() {
     paper.print = [](QWidget* parent, const window::PaperJob& job) { printWorksheet(parent, jobOf(job)); };
     paper.pdf = [](const window::PaperJob& job, const QString& path) {
         const WorksheetJob sheet = jobOf(job);
-        writePdf(WorksheetPages(sheet.s, sheet.plan, sheet.yard, sheet.options), sheet.s.yard(sheet.yard).name,
-                 sheet.options.paper, path);
+        writePdf(WorksheetPages(sheet.s, sheet.plan, sheet.yard, sheet.options, sheet.fixed),
+                 sheet.s.yard(sheet.yard).name, sheet.options.paper, path);
     };
     return paper;
 }

@@ -119,12 +119,15 @@ bool YardPicture::hideGateOnText(Drawn& d, const QRectF& gate) {
 }
 
 YardPicture::YardPicture(const core::Snapshot& s, const core::rules::Plan& plan, core::YardIx yard,
-                         core::report::Language language) {
+                         core::report::Language language, const std::vector<core::FixedThing>& fixed) {
     const core::report::Words say(language, s.settings.shown());
     const std::vector<core::rules::ColonyFacts> facts = core::rules::colonyFacts(s);
     m_scene = plan::sceneOf(s, yard, facts, plan.holds, &plan);
     for (const core::rules::ColonyFacts& f : facts)
         if (const auto at = m_scene.find(s.colony(f.colony).id)) m_scene.hives[*at].line = lineOf(f, say);
+    m_scene.fixed = plan::fixedMarks(fixed);
+    for (plan::FixedMark& f : m_scene.fixed)
+        if (!f.named) f.word = say(core::wordsOf<core::FixedKind>()[static_cast<size_t>(f.kind)]);
     m_gate = say("gate");
 }
 

@@ -15,7 +15,7 @@ namespace ui::print {
 class YardPicture {
 public:
     YardPicture(const core::Snapshot& s, const core::rules::Plan& plan, core::YardIx yard,
-                core::report::Language language);
+                core::report::Language language, const std::vector<core::FixedThing>& fixed = {});
 
     /// `area` in mm of the painter, which counts in mm; `ground` in metres (x east, y south) is what must be seen.
     void paint(QPainter& p, const QRectF& area, const QRectF& ground) const;

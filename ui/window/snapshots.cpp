@@ -8,12 +8,14 @@
 #include "ui/plan/plan_view.h"
 #include "ui/settings/settings_dialog.h"
 #include "ui/start/start_desk.h"
+#include "ui/survey/survey_desk.h"
 #include "ui/window/main_window.h"
 #include "ui/window/work_page.h"
 
 #include <QApplication>
 #include <QDir>
 #include <QFileInfo>
+#include <QKeyEvent>
 #include <QTemporaryDir>
 #include <QTimeZone>
 
@@ -92,6 +94,16 @@ Sights sightsOf(const desk::Reading& r) {
     return out;
 }
 
+/// The drawing being put right: a hedge of it is picked.
+void takeSurvey(MainWindow& window, Camera& camera, const QString& shade) {
+    survey::SurveyDesk& survey = *window.page()->survey();
+    survey.setOn(true);
+    QKeyEvent next(QEvent::KeyPress, Qt::Key_PageDown, Qt::NoModifier);
+    QCoreApplication::sendEvent(window.page()->plan(), &next);
+    camera.take(window, QStringLiteral("survey-") + shade);
+    survey.setOn(false);
+}
+
 void takeAll(const QString& book, core::Day on, Camera& camera, const QString& shade) {
     const FixedClock clock(on);
     NoDialogs dialogs;
@@ -101,6 +113,7 @@ void takeAll(const QString& book, core::Day on, Camera& camera, const QString& s
     const Sights sights = sightsOf(window.desk()->reading());
     if (sights.yard) window.desk()->setYard(*sights.yard);
     camera.take(window, QStringLiteral("yard-plan-") + shade);
+    takeSurvey(window, camera, shade);
     if (sights.held) window.desk()->choose(sights.held);
     camera.take(window, QStringLiteral("colony-card-") + shade);
     window.setPlace(Place::MergeDay);

@@ -8,6 +8,7 @@
 #include "ui/records/record_list.h"
 #include "ui/start/empty_yard.h"
 #include "ui/start/start_desk.h"
+#include "ui/survey/survey_desk.h"
 #include "ui/table/hive_table.h"
 #include "ui/visit/visit_form.h"
 #include "ui/window/panes.h"
@@ -146,6 +147,10 @@ void WorkPage::connectStart() {
     m_start = new start::StartDesk(
         m_desk, *m_plan, *m_panel, [this](auto form) { return openForm(std::move(form)) != nullptr; }, this);
     m_empty = new start::EmptyYard(m_plan);
+    m_survey = new survey::SurveyDesk(m_desk, *m_plan, m_dialogs, this);
+    connect(m_start, &start::StartDesk::busyChanged, m_survey, [this] {
+        if (m_start->busy()) m_survey->setOn(false);
+    });
     connect(m_start, &start::StartDesk::busyChanged, this, &WorkPage::showYard);
     connect(m_plan, &plan::PlanView::standChosen, m_start, &start::StartDesk::pickStand);
     const auto begin = [this](auto work) { return [this, work] { guarded(m_dialogs, [&] { work(); }); }; };
@@ -173,6 +178,7 @@ void WorkPage::showEmpty() {
 void WorkPage::setPlace(Place place) {
     if (!mayLeaveForm()) return;
     m_panel->close();
+    m_survey->setOn(false);
     m_place = place;
     if (place == Place::MergeDay && !m_mergeDay) m_mergeDay = m_desk.likelyMergeDay();
     m_card->setBackShown(place == Place::MergeDay);
@@ -251,6 +257,7 @@ void WorkPage::showYard() {
     } else if (yard) {
         const core::rules::Plan* plan = m_place == Place::MergeDay ? &r.plan : nullptr;
         plan::Scene scene = plan::sceneOf(r.snapshot, *yard, r.facts, r.plan.holds, plan);
+        guarded(m_dialogs, [&] { scene.fixed = plan::fixedMarks(m_desk.session().fixedThingsOf(*m_desk.yard())); });
         if (m_place == Place::YardPlan && m_desk.present())
             guarded(m_dialogs, [&] { scene.stands = start::emptyStands(m_desk, *m_desk.yard()); });
         m_plan->setScene(std::move(scene));

@@ -30,6 +30,9 @@ namespace ui::start {
 class EmptyYard;
 class StartDesk;
 } // namespace ui::start
+namespace ui::survey {
+class SurveyDesk;
+}
 namespace ui::table {
 class HiveTable;
 }
@@ -67,6 +70,7 @@ public:
     plan::PlanView* plan() const { return m_plan; }
     start::StartDesk* start() const { return m_start; }
     pick::Picker* picker() const { return m_picker; }
+    survey::SurveyDesk* survey() const { return m_survey; }
     board::Board* board() const { return m_board; }
     YardList* yards() const { return m_yards; }
     card::ColonyCard* card() const { return m_card; }
@@ -126,6 +130,7 @@ private:
     form::FormPanel* m_panel;
     start::StartDesk* m_start;
     pick::Picker* m_picker;
+    survey::SurveyDesk* m_survey;
     start::EmptyYard* m_empty;
     std::optional<core::ColonyId> m_ended; ///< whose card is shown, though it lives no more
     std::optional<core::ColonyId> m_found; ///< asked for, shown once the form has closed

@@ -2,6 +2,7 @@
 
 #include "ui/dialogs.h"
 #include "ui/start/start_desk.h"
+#include "ui/survey/survey_desk.h"
 #include "ui/window/main_window.h"
 #include "ui/window/wiring.h"
 #include "ui/window/work_page.h"
@@ -26,6 +27,9 @@ YardCommands::YardCommands(QMenuBar* bar, QWidget* window) : QObject(window) {
                      tr("Click on the drawing where each hive stands"));
     carry = add(tr("Carry the chosen &hive to…"), QStringLiteral("Ctrl+Shift+C"),
                 tr("To another place or yard, on any day; today's carries are dragged"));
+    survey = add(tr("&Survey: correct the drawing"), QStringLiteral("Ctrl+Shift+S"),
+                 tr("Move stands, turn hives, draw hedges and sheds: no hive is carried by it"));
+    survey->setCheckable(true);
     menu->addSeparator();
     newYard = add(tr("&New yard…"), QStringLiteral("Ctrl+Shift+Y"), tr("Name a yard and say where it is"));
     changeYard = add(tr("&Change this yard…"), {}, tr("Its name, where it lies, its gate"));
@@ -40,7 +44,7 @@ void YardCommands::setBookOpen(bool writable) {
 
 void YardCommands::setYards(bool any) {
     m_any = any;
-    for (QAction* a : {hiveRow, placeHives, carry, changeYard}) a->setEnabled(m_writable && any);
+    for (QAction* a : {hiveRow, placeHives, carry, changeYard, survey}) a->setEnabled(m_writable && any);
 }
 
 void YardCommands::wire(MainWindow& window, Dialogs& dialogs) {
@@ -55,6 +59,20 @@ void YardCommands::wire(MainWindow& window, Dialogs& dialogs) {
     begin(hiveRow, [](start::StartDesk& s) { s.hiveRow(); });
     begin(carry, [](start::StartDesk& s) { s.carry(); });
     begin(placeHives, [](start::StartDesk& s) { s.placeHives(); });
+    wireSurvey(window);
+}
+
+void YardCommands::wireSurvey(MainWindow& window) {
+    onPage(window, survey, [this, &window](WorkPage& page) {
+        if (page.place() != Place::YardPlan) window.setPlace(Place::YardPlan);
+        if (page.place() == Place::YardPlan) page.survey()->setOn(survey->isChecked());
+        survey->setChecked(page.survey()->on());
+    });
+    connect(&window, &MainWindow::bookOpened, this, [this, &window] {
+        survey->setChecked(false);
+        if (window.page())
+            connect(window.page()->survey(), &survey::SurveyDesk::onChanged, survey, &QAction::setChecked);
+    });
 }
 
 } // namespace ui::window

@@ -19,13 +19,15 @@ class YardCommands : public QObject {
 public:
     YardCommands(QMenuBar* bar, QWidget* window);
 
-    QAction *newYard, *changeYard, *hiveRow, *placeHives, *carry;
+    QAction *newYard, *changeYard, *hiveRow, *placeHives, *carry, *survey;
 
     void setBookOpen(bool writable);
     void setYards(bool any); ///< those of a yard need one
     void wire(MainWindow& window, Dialogs& dialogs);
 
 private:
+    void wireSurvey(MainWindow& window);
+
     bool m_writable = false;
     bool m_any = false;
 };
