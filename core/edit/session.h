@@ -3,6 +3,7 @@
 #include "core/base/clock.h"
 #include "core/edit/change_set.h"
 #include "core/edit/history.h"
+#include "core/model/recorded_day.h"
 #include "core/model/rows.h"
 #include "core/model/snapshot.h"
 
@@ -81,6 +82,10 @@ public:
 
     // Reads. All throw Error(Book) when the file fails.
     Snapshot snapshot(Day on) const;
+    /// The hives of one yard on the day, read quickly. No hold can be judged from it (store/snapshot_reader.h).
+    Snapshot yardGlance(YardId yard, Day on) const;
+    /// All that the holds of any day rest on, and nothing else: for rules/holds_then.h.
+    Snapshot snapshotForHolds() const;
     std::vector<Yard> yards() const;       ///< not closed, natural order
     std::vector<BoxKind> boxKinds() const; ///< natural order
     Settings settings() const;
@@ -105,6 +110,8 @@ public:
     void read(const std::function<void(const EditContext&)>& take) const;
     std::vector<Visit> visitsOf(ColonyId id, int most) const; ///< newest first
     std::vector<Day> visitDays(YardId yard) const;            ///< days with a visit in that yard, oldest first
+    std::vector<RecordedDay> recordedDays(YardId yard) const; ///< of its hives, by day, then kind
+    std::vector<StandUse> standUses(YardId yard) const;       ///< of stands that were ever used
     /// A verified copy of the book: opened and checked. Throws Error(Book) where `to` exists or cannot be written.
     void backUp(const QString& to) const;
     /// What is wrong with the book, one sentence each (integrity, invariants, history against rows); empty: in order.

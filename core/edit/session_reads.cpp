@@ -9,6 +9,7 @@
 #include "core/store/check.h"
 #include "core/store/reads.h"
 #include "core/store/snapshot_reader.h"
+#include "core/store/yard_days.h"
 
 #include <QFileInfo>
 
@@ -51,6 +52,10 @@ std::optional<HistoryDetail> Session::historyDetail(qint64 seq) const {
 }
 
 Snapshot Session::snapshot(Day on) const { return store::readSnapshot(*d->db, on); }
+
+Snapshot Session::snapshotForHolds() const { return store::readForHolds(*d->db); }
+
+Snapshot Session::yardGlance(YardId yard, Day on) const { return store::readYardGlance(*d->db, yard, on); }
 
 std::vector<Yard> Session::yards() const {
     std::vector<Yard> all = store::yards(*d->db);
@@ -104,6 +109,10 @@ void Session::read(const std::function<void(const EditContext&)>& take) const {
 std::vector<Visit> Session::visitsOf(ColonyId id, int most) const { return store::visitsOf(*d->db, id, most); }
 
 std::vector<Day> Session::visitDays(YardId yard) const { return store::visitDays(*d->db, yard); }
+
+std::vector<RecordedDay> Session::recordedDays(YardId yard) const { return store::recordedDays(*d->db, yard); }
+
+std::vector<StandUse> Session::standUses(YardId yard) const { return store::standUses(*d->db, yard); }
 
 void Session::backUp(const QString& to) const { store::copyBook(*d->db, to); }
 

@@ -3,10 +3,22 @@
 #include "core/store/snapshot_parts.h"
 
 #include <algorithm>
+#include <string>
 
 namespace core::store {
 
 namespace {
+
+constexpr const char* kColonies =
+    "SELECT id, label, key, since, ended, end_kind, box, brood_boxes, queen_born FROM colony WHERE since <= ?1";
+/// Whoever stands in a yard, and whoever they were united with, shaken out of or divided from.
+constexpr const char* kKin =
+    "WITH here (id) AS MATERIALIZED (SELECT DISTINCT p.colony FROM stand s JOIN placement p ON p.stand = s.id "
+    "WHERE s.yard = ?2 AND p.since <= ?1 AND (p.until IS NULL OR p.until >= ?1)), "
+    "kin (id) AS (SELECT id FROM here UNION SELECT l.colony FROM here JOIN lineage l ON l.into_colony = here.id "
+    "UNION SELECT l.into_colony FROM here JOIN lineage l ON l.colony = here.id) ";
+/// And all of their labels: one that is used again is shown with its day.
+constexpr const char* kOfKin = " AND key IN (SELECT c.key FROM kin JOIN colony c ON c.id = kin.id)";
 
 /// A colony and what it is sorted by.
 struct Sortable {
@@ -73,9 +85,9 @@ void readColonies(SnapshotBuild& b) {
         b.s.boxKinds.push_back({k.id, k.name, k.frames, k.widthMm, k.lengthMm});
     }
     std::vector<Sortable> rows;
-    Statement row = b.db.prepare("SELECT id, label, key, since, ended, end_kind, box, brood_boxes, queen_born "
-                                 "FROM colony WHERE since <= ?");
+    Statement row = b.db.prepare(b.only ? std::string(kKin) + kColonies + kOfKin : std::string(kColonies));
     row.bind(1, b.s.on);
+    if (b.only) row.bind(2, b.only->value);
     while (row.step()) rows.push_back(colonyAt(row, b.s.on, boxKindAt));
     nameShown(rows);
     std::sort(rows.begin(), rows.end(), livingThenNatural);

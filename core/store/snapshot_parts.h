@@ -53,6 +53,7 @@ struct SnapshotBuild {
     IdIndex colonyAt;
     IdIndex yardAt;
     VisitSigns signs;
+    std::optional<YardId> only = {}; ///< colonies of that yard on the day, and who is kin to them
 };
 
 /// The enum whose word the cell holds; Error(Book) for any other.

@@ -5,11 +5,21 @@
 
 namespace core::store {
 
+namespace {
+
+const Day kLastDay = dayOf(9999, 12, 31);
+
+void begin(SnapshotBuild& b, Day on) {
+    b.s.on = on;
+    b.s.settings = settings(b.db);
+}
+
+} // namespace
+
 Snapshot readSnapshot(const Database& db, Day on, Checks checks) {
     const ReadTransaction oneState(db);
     SnapshotBuild b{db, {}, {}, {}, {}};
-    b.s.on = on;
-    b.s.settings = settings(db);
+    begin(b, on);
     readYards(b);
     readColonies(b);
     readStays(b);
@@ -20,6 +30,34 @@ Snapshot readSnapshot(const Database& db, Day on, Checks checks) {
     readSigns(b);
     readLatest(b);
     readChecks(b, checks);
+    return std::move(b.s);
+}
+
+Snapshot readForHolds(const Database& db) {
+    const ReadTransaction oneState(db);
+    SnapshotBuild b{db, {}, {}, {}, {}};
+    begin(b, kLastDay);
+    readYards(b);
+    readColonies(b);
+    readStays(b);
+    readTransfers(b);
+    readLineage(b);
+    readResults(b);
+    readTreatments(b);
+    readSigns(b);
+    readChecks(b, Checks::All);
+    return std::move(b.s);
+}
+
+Snapshot readYardGlance(const Database& db, YardId yard, Day on) {
+    const ReadTransaction oneState(db);
+    SnapshotBuild b{db, {}, {}, {}, {}, yard};
+    begin(b, on);
+    readYards(b);
+    readColonies(b);
+    readStays(b);
+    readLineage(b);
+    readLatest(b);
     return std::move(b.s);
 }
 

@@ -1,4 +1,6 @@
 #include "core/exchange/import.h"
+#include "core/rules/facts.h"
+#include "core/rules/holds_then.h"
 #include "core/store/check.h"
 #include "core/store/snapshot_reader.h"
 #include "tests/store/snapshot_text.h"
@@ -10,7 +12,9 @@
 
 #include <QFileInfo>
 
+#include <map>
 #include <set>
+#include <tuple>
 
 using namespace core;
 using namespace core::store;
@@ -52,6 +56,43 @@ private:
     bool m_good = false;
 };
 
+/// A glance at a yard says of each of its hives what the whole book says.
+void expectGlances(const Database& db, const Snapshot& all) {
+    const auto facts = rules::colonyFacts(all);
+    for (size_t y = 0; y < all.yards.size(); ++y) {
+        const Snapshot part = readYardGlance(db, all.yards[y].id, all.on);
+        const auto partFacts = rules::colonyFacts(part);
+        std::map<ColonyId, const rules::ColonyFacts*> found;
+        for (const rules::ColonyFacts& f : partFacts)
+            if (f.yard.value == static_cast<qint32>(y)) found[part.colony(f.colony).id] = &f;
+        size_t here = 0;
+        for (const rules::ColonyFacts& f : facts) {
+            if (f.yard.value != static_cast<qint32>(y)) continue;
+            ++here;
+            const auto it = found.find(all.colony(f.colony).id);
+            ASSERT_NE(it, found.end()) << all.colony(f.colony).shown.toStdString();
+            const rules::ColonyFacts& g = *it->second;
+            EXPECT_EQ(part.colony(g.colony).shown, all.colony(f.colony).shown);
+            EXPECT_EQ(part.placeOf(g.colony)->stand, all.placeOf(f.colony)->stand);
+            EXPECT_EQ(std::tie(g.strength, g.noStrength, g.counted, g.queen, g.boxes, g.gross, g.stores, g.freshStart),
+                      std::tie(f.strength, f.noStrength, f.counted, f.queen, f.boxes, f.gross, f.stores, f.freshStart))
+                << all.colony(f.colony).shown.toStdString();
+        }
+        EXPECT_EQ(here, found.size());
+    }
+}
+
+/// What holds rest on, read once, is what each day's own reading has.
+void expectHolds(const Snapshot& whole, const Snapshot& all) {
+    const auto linesOf = [](const Snapshot& s, const std::vector<rules::Hold>& holds) {
+        std::set<std::pair<ColonyId, rules::HoldKind>> out;
+        for (const rules::Hold& h : holds) out.emplace(s.colony(h.colony).id, h.kind);
+        return out;
+    };
+    const Snapshot then = rules::forHoldsThen(whole, all.on);
+    EXPECT_EQ(linesOf(then, rules::holds(then)), linesOf(all, rules::holds(all)));
+}
+
 void expectSame(const QString& folder, const std::vector<Day>& days) {
     const Imported book(folder);
     ASSERT_TRUE(book.good()) << book.said();
@@ -68,6 +109,8 @@ void expectSame(const QString& folder, const std::vector<Day>& days) {
             const auto own = all.checksOf(c.colony);
             ASSERT_TRUE(std::any_of(own.begin(), own.end(), [&](const SnapCheck& o) { return o.day == c.day; }));
         }
+        expectGlances(*db, all);
+        expectHolds(readForHolds(*db), needed);
         needed.checks = all.checks;
         ASSERT_EQ(difference(linesOf(all), linesOf(needed)), "");
     }

@@ -4,6 +4,7 @@
 #include "ui/board/board.h"
 #include "ui/look/text_size.h"
 #include "ui/table/hive_table.h"
+#include "ui/time/time_desk.h"
 #include "ui/window/commands.h"
 #include "ui/window/furniture.h"
 #include "ui/window/yard_list.h"
@@ -193,21 +194,22 @@ TEST_F(Furnished, F6GoesAroundThePanes) {
     key(Qt::Key_T, Qt::ControlModifier);
     window->setPlace(Place::MergeDay);
     const auto* page = window->page();
-    QWidget* const panes[] = {page->plan(), page->table(), page->board(), page->yards()};
+    QWidget* const panes[] = {page->plan(), page->time()->bar(), page->table(), page->board(), page->yards()};
     const auto in = [](const QWidget* pane) {
         const QWidget* now = QApplication::focusWidget();
         return now && (pane == now || pane->isAncestorOf(now));
     };
     ASSERT_TRUE(in(panes[0]));
-    for (int i = 1; i <= 4; ++i) {
+    for (int i = 1; i <= 5; ++i) {
         key(Qt::Key_F6);
-        EXPECT_TRUE(in(panes[i % 4])) << i;
+        EXPECT_TRUE(in(panes[i % 5])) << i;
     }
-    for (int i = 3; i >= 0; --i) {
+    for (int i = 4; i >= 0; --i) {
         key(Qt::Key_F6, Qt::ShiftModifier);
         EXPECT_TRUE(in(panes[i])) << i;
     }
     key(Qt::Key_T, Qt::ControlModifier);
+    key(Qt::Key_F6);
     key(Qt::Key_F6);
     EXPECT_TRUE(in(page->board())) << "a pane that is not shown is passed over";
 }

@@ -47,11 +47,24 @@ core::Day Desk::likelyMergeDay() const {
 }
 
 QString Desk::carryBarred() const {
-    if (!m_onlyRead.isEmpty()) return m_onlyRead;
-    if (!present())
-        return tr("This is the yard on %1. Hives are carried in the present: go back to today first.")
+    if (m_day > today() && m_onlyRead.isEmpty())
+        return tr("This is the yard on %1, which is still to come. Hives are carried in the present: go back to today.")
             .arg(look::dayText(m_day));
-    return {};
+    return writeBarred();
+}
+
+QString Desk::writeBarred() const {
+    if (!m_onlyRead.isEmpty()) return m_onlyRead;
+    if (m_day >= today() || m_pastOpen) return {};
+    return tr("This is the yard on %1. Past days are for looking: open them to writing below the plan, or go back to "
+              "today.")
+        .arg(look::dayText(m_day));
+}
+
+void Desk::setPastOpen(bool open) {
+    if (open == m_pastOpen) return;
+    m_pastOpen = open;
+    emit read();
 }
 
 void Desk::setAuthor(const QString& name) {
@@ -64,6 +77,7 @@ void Desk::setAuthor(const QString& name) {
 void Desk::setDay(core::Day day) {
     if (day == m_day) return;
     m_day = day;
+    if (present()) m_pastOpen = false;
     readAgain();
 }
 
@@ -188,7 +202,7 @@ void Desk::carry(core::ColonyId colony, core::MmPoint to) {
     if (!barred.isEmpty()) return emit said(barred);
     try {
         const auto text = done(tr("Carry a hive"), [&](const auto& correction) {
-            return m_session->apply([&](const edit::EditContext& c) { return edit::carryHive(c, colony, to, today()); },
+            return m_session->apply([&](const edit::EditContext& c) { return edit::carryHive(c, colony, to, day()); },
                                     correction);
         });
         if (text && !text->isEmpty()) emit did(*text);

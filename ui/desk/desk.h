@@ -37,8 +37,14 @@ public:
     core::Day likelyMergeDay() const;
     /// Why nothing can be changed here; empty: it can.
     QString onlyRead() const { return m_onlyRead; }
-    /// Empty where hives may be carried; else why not.
+    /// Empty where hives may be carried on the day shown; else why not. Past days are only looked at until they are
+    /// opened, days to come always.
     QString carryBarred() const;
+    /// The same of records. On a day to come they are of today.
+    QString writeBarred() const;
+    /// Whether past days can be written; never when a book is opened, and no more once today is shown.
+    bool pastOpen() const { return m_pastOpen; }
+    void setPastOpen(bool open);
 
     /// Who writes: the "by" of the history's lines and what is proposed for the "by" of records; empty: nobody named.
     QString author() const { return m_author; }
@@ -50,7 +56,7 @@ public:
     /// `lead` is the one chosen. Those that do not stand in the lead's yard are passed over.
     void select(const std::vector<core::ColonyId>& colonies, core::ColonyId lead);
 
-    /// Carried today. What was done, or why not, comes with said().
+    /// Carried on the day shown. What was done, or why not, comes with said().
     void carry(core::ColonyId colony, core::MmPoint to);
     /// Nothing is written; says what the rules think of uniting the two.
     void explainDrop(core::ColonyId carried, core::ColonyId onto);
@@ -94,6 +100,7 @@ private:
     Dialogs& m_dialogs;
     Reading m_reading;
     QString m_onlyRead;
+    bool m_pastOpen = false;
     bool m_behind = false; ///< another changed the book, and it could not be read since
     QTimer m_poll;
     QString m_author;

@@ -11,6 +11,7 @@
 #include <QPainter>
 #include <QToolTip>
 
+#include <algorithm>
 #include <cmath>
 
 namespace ui::plan {
@@ -53,6 +54,7 @@ PlanView::~PlanView() = default;
 
 void PlanView::setScene(Scene scene) {
     const bool another = scene.yard != m_scene.yard;
+    const bool otherDay = !another && scene.on != m_scene.on;
     if (m_carry && !scene.find(m_carry->colony)) abortCarry();
     if (m_tool && another) m_tool->abort();
     m_scene = std::move(scene);
@@ -60,7 +62,7 @@ void PlanView::setScene(Scene scene) {
     m_magnified = magnificationNow();
     m_routed.reset();
     stale();
-    if (another || m_fitted) fit();
+    if (another || (m_fitted && !(otherDay && allInView()))) fit();
 }
 
 void PlanView::setEmptyText(const QString& text) {
@@ -118,6 +120,14 @@ void PlanView::bringIntoView(size_t hive) {
     const QPointF inside(std::clamp(at.x(), comfortable.left(), comfortable.right()),
                          std::clamp(at.y(), comfortable.top(), comfortable.bottom()));
     scroll(inside - at);
+}
+
+bool PlanView::allInView() const {
+    constexpr int kClear = 36; // pixels around
+    const QRectF inside = QRectF(rect()).adjusted(kClear, kClear, -kClear, -kClear);
+    const auto in = [&](core::MmPoint at) { return inside.contains(m_camera.toView(at)); };
+    return std::ranges::all_of(m_scene.hives, in, &HiveMark::at) &&
+           std::ranges::all_of(m_scene.stands, in, &StandMark::at);
 }
 
 void PlanView::stale() {

@@ -33,7 +33,8 @@ public:
     explicit PlanView(QWidget* parent = nullptr);
     ~PlanView() override;
 
-    /// The chosen hive and the part of the yard in view stay, unless it is another yard.
+    /// The chosen hive and the part of the yard in view stay, unless it is another yard. What is shown whole stays so;
+    /// on another day of the yard nothing is scaled anew while all is in view.
     void setScene(Scene scene);
     const Scene& scene() const { return m_scene; }
     void setChosen(std::optional<core::ColonyId> colony);
@@ -129,6 +130,7 @@ private:
     void zoomAt(double factor, const QPointF& at);
     void scroll(const QPointF& pixels);
     void bringIntoView(size_t hive);
+    bool allInView() const;
     bool nudgeKey(QKeyEvent* event);
     bool aimKey(QKeyEvent* event);
     static std::optional<core::MmPoint> wayOfKey(const QKeyEvent& event);

@@ -152,6 +152,7 @@ Scene sceneOf(const core::Snapshot& s, core::YardIx yard, const std::vector<core
               const std::vector<core::rules::Hold>& holds, const core::rules::Plan* plan) {
     Scene scene;
     scene.yard = s.yard(yard).name;
+    scene.on = s.on;
     scene.gate = s.yard(yard).gate;
     scene.units = s.settings.shown();
     Builder build(s, scene);

@@ -71,6 +71,7 @@ struct FixedMark {
 /// What the drawing of one yard on one day shows, read by painter, table and tests alike.
 struct Scene {
     QString yard;
+    std::optional<core::Day> on;
     core::MmPoint gate;
     bool blank = false; ///< ground that is no yard yet: no gate
     core::ShownUnits units;

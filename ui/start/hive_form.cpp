@@ -73,7 +73,7 @@ Values HiveForm::start() const {
     v[kHeading] = m_kept.heading;
     v[kBox] = m_kept.box.isEmpty() ? usualBox(m_desk) : m_kept.box;
     v[kBrood] = m_kept.broodBoxes;
-    v[kSince] = m_kept.since.isEmpty() ? form::typedDay(m_desk.today()) : m_kept.since;
+    v[kSince] = m_kept.since.isEmpty() || !m_desk.present() ? form::typedDay(m_desk.day()) : m_kept.since;
     putPlace(v, m_at);
     return v;
 }

@@ -90,12 +90,27 @@ core::MmPoint nextRowStart(const desk::Desk& desk, core::YardId yard) {
 }
 
 std::vector<plan::StandMark> emptyStands(const desk::Desk& desk, core::YardId yard) {
-    std::vector<plan::StandMark> out;
+    return emptyStands(desk.session(), desk.reading().snapshot, yard);
+}
+
+std::vector<plan::StandMark> emptyStands(const core::edit::Session& session, const core::Snapshot& s,
+                                         core::YardId yard) {
     std::set<core::StandId> taken;
-    for (const core::rules::ColonyFacts& f : desk.reading().facts)
-        if (const core::SnapStay* stay = desk.reading().snapshot.placeOf(f.colony)) taken.insert(stay->stand);
-    for (const core::Stand& s : desk.session().standsOf(yard))
-        if (!s.removed && !taken.contains(s.id)) out.push_back({s.id, s.name, s.at});
+    for (size_t i = 0; i < s.livingCount(); ++i)
+        if (const core::SnapStay* stay = s.placeOf({static_cast<qint32>(i)})) taken.insert(stay->stand);
+    const bool past = s.on < session.clock().today();
+    std::map<core::StandId, core::StandUse> uses;
+    if (past)
+        for (const core::StandUse& use : session.standUses(yard)) uses.emplace(use.stand, use);
+    const auto there = [&](const core::Stand& stand) {
+        if (!past) return !stand.removed;
+        const auto use = uses.find(stand.id);
+        if (use == uses.end() || use->second.first > s.on) return false;
+        return !stand.removed || !use->second.last || *use->second.last > s.on;
+    };
+    std::vector<plan::StandMark> out;
+    for (const core::Stand& stand : session.standsOf(yard))
+        if (there(stand) && !taken.contains(stand.id)) out.push_back({stand.id, stand.name, stand.at});
     return out;
 }
 

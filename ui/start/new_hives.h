@@ -34,8 +34,12 @@ QString nextLabel(const desk::Desk& desk, core::YardId yard);
 /// Where the next row begins: three metres behind the gate, or behind the yard's hives as seen from it.
 core::MmPoint nextRowStart(const desk::Desk& desk, core::YardId yard);
 
-/// The stands of this yard that bear no hive today, in natural order. Throws Error(Book).
+/// The stands of this yard that bear no hive on the day shown, in natural order. On a past day those that are known to
+/// have been there: between their first use and their last, or still there. Throws Error(Book).
 std::vector<plan::StandMark> emptyStands(const desk::Desk& desk, core::YardId yard);
+/// `s`: of the day, with all hives of the yard.
+std::vector<plan::StandMark> emptyStands(const core::edit::Session& session, const core::Snapshot& s,
+                                         core::YardId yard);
 
 /// The hive of this yard, standing today, to which one at `at` would be too near.
 std::optional<QString> tooNear(const desk::Desk& desk, core::YardId yard, core::MmPoint at);

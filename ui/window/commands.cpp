@@ -1,6 +1,7 @@
 #include "ui/window/commands.h"
 
 #include "ui/window/pick_commands.h"
+#include "ui/window/time_commands.h"
 #include "ui/window/yard_commands.h"
 
 #include <QAction>
@@ -55,6 +56,8 @@ Commands::Commands(QMenuBar* bar, QWidget* window) : QObject(window), m_window(w
     yardPlan = add(view, tr("Yard &plan"), QStringLiteral("Ctrl+1"), tr("The yard as it stands today"));
     mergeDay = add(view, tr("&Merge day"), QStringLiteral("Ctrl+2"), tr("What to unite, and what not to touch"));
     view->addSeparator();
+    m_time = new TimeCommands(view, window);
+    view->addSeparator();
     zoomIn = add(view, tr("Zoom &in"), QStringLiteral("Ctrl++"), tr("Look closer"));
     zoomOut = add(view, tr("Zoom &out"), QStringLiteral("Ctrl+-"), tr("Look from further away"));
     fit = add(view, tr("&Whole yard"), QStringLiteral("Ctrl+0"), tr("Show the whole yard"));
@@ -73,7 +76,8 @@ Commands::Commands(QMenuBar* bar, QWidget* window) : QObject(window), m_window(w
     usual->setShortcuts({QKeySequence(QStringLiteral("Ctrl+Shift+0")), QKeySequence(QStringLiteral("Ctrl+Shift+)"))});
     zoomIn->setShortcuts({QKeySequence(QStringLiteral("Ctrl++")), QKeySequence(QStringLiteral("Ctrl+="))});
     view->addSeparator();
-    nextPane = add(view, tr("&Next pane"), QStringLiteral("F6"), tr("The keys go on: yards, plan, table, right side"));
+    nextPane = add(view, tr("&Next pane"), QStringLiteral("F6"),
+                   tr("The keys go on: yards, plan, date bar, table, right side"));
     paneBefore = add(view, tr("Pane &before"), QStringLiteral("Shift+F6"), tr("The keys go back a pane"));
     setBookOpen(false, false);
     setUndo({}, {});
@@ -88,6 +92,7 @@ void Commands::setBookOpen(bool open, bool writable) {
     tryAgain->setEnabled(open && !writable);
     m_pick->setBookOpen(open);
     m_yards->setBookOpen(open && writable);
+    m_time->setBookOpen(open);
     for (const auto& [what, action] : notes) action->setEnabled(open && writable);
 }
 

@@ -15,6 +15,7 @@ class QMenuBar;
 namespace ui::window {
 
 class PickCommands;
+class TimeCommands;
 class YardCommands;
 
 /// The window's commands by name, with keys and menus; the window connects them.
@@ -38,6 +39,7 @@ public:
 
     YardCommands* yards() const { return m_yards; }
     PickCommands* pick() const { return m_pick; }
+    TimeCommands* time() const { return m_time; }
 
 signals:
     void recentAsked(const QString& path);
@@ -49,6 +51,7 @@ private:
     QWidget* m_window;
     PickCommands* m_pick;
     YardCommands* m_yards;
+    TimeCommands* m_time;
     QMenu* m_recent;
     QMenu* m_authors;
 };

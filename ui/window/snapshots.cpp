@@ -9,6 +9,7 @@
 #include "ui/settings/settings_dialog.h"
 #include "ui/start/start_desk.h"
 #include "ui/survey/survey_desk.h"
+#include "ui/time/time_desk.h"
 #include "ui/window/main_window.h"
 #include "ui/window/work_page.h"
 
@@ -22,6 +23,8 @@
 namespace ui::window {
 
 namespace {
+
+constexpr int kDaysBack = 75; // into the summer before a fall merge day
 
 struct FixedClock : core::Clock {
     explicit FixedClock(core::Day day) : m_day(day) {}
@@ -123,6 +126,9 @@ void takeAll(const QString& book, core::Day on, Camera& camera, const QString& s
     camera.take(window, QStringLiteral("table-") + shade);
     window.page()->setTableShown(false);
     window.setPlace(Place::YardPlan);
+    window.page()->time()->goTo(on - kDaysBack);
+    camera.take(window, QStringLiteral("past-day-") + shade);
+    window.page()->time()->today();
     window.page()->logVisit();
     camera.take(window, QStringLiteral("visit-") + shade);
     camera.take(*history::showHistory(*window.desk(), dialogs, window.page()), QStringLiteral("history-") + shade);

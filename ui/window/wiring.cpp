@@ -11,6 +11,7 @@
 #include "ui/window/pick_commands.h"
 #include "ui/window/read_banner.h"
 #include "ui/window/status_line.h"
+#include "ui/window/time_commands.h"
 #include "ui/window/to_paper.h"
 #include "ui/window/welcome.h"
 #include "ui/window/work_page.h"
@@ -111,6 +112,7 @@ void wire(MainWindow& window, Commands& commands, Dialogs& dialogs) {
     wireView(window, commands, dialogs);
     commands.pick()->wire(window);
     commands.yards()->wire(window, dialogs);
+    commands.time()->wire(window);
     wireWelcome(window, commands);
     QObject::connect(window.topBar(), &TopBar::undoAsked, &window, &MainWindow::undo);
     QObject::connect(window.topBar(), &TopBar::placeAsked, &window, &MainWindow::setPlace);

@@ -10,6 +10,7 @@
 #include "ui/start/start_desk.h"
 #include "ui/survey/survey_desk.h"
 #include "ui/table/hive_table.h"
+#include "ui/time/time_desk.h"
 #include "ui/visit/visit_form.h"
 #include "ui/window/panes.h"
 #include "ui/window/yard_list.h"
@@ -27,6 +28,7 @@
 namespace ui::window {
 
 namespace {
+constexpr int kMergeDaysAhead = 60; // a merge day may be planned
 constexpr int kRightInDigits = 40;
 constexpr int kRightLeast = 330;
 constexpr int kRightMost = 520;
@@ -61,10 +63,17 @@ void WorkPage::buildMiddle(QSplitter* across) {
     auto* down = new QSplitter(Qt::Vertical, across);
     down->setObjectName(QStringLiteral("down"));
     down->setHandleWidth(1);
-    m_plan = new plan::PlanView(down);
+    auto* above = new QWidget(down);
+    auto* stack = new QVBoxLayout(above);
+    stack->setContentsMargins(0, 0, 0, 0);
+    stack->setSpacing(0);
+    m_plan = new plan::PlanView(above);
+    m_time = new time::TimeDesk(m_desk, *m_plan, m_dialogs, above);
+    stack->addWidget(m_plan, 1);
+    stack->addWidget(m_time->bar());
     m_table = new table::HiveTable(down);
     m_table->hide();
-    down->addWidget(m_plan);
+    down->addWidget(above);
     down->addWidget(m_table);
     down->setStretchFactor(0, 3);
     down->setStretchFactor(1, 2);
@@ -180,6 +189,7 @@ void WorkPage::setPlace(Place place) {
     m_panel->close();
     m_survey->setOn(false);
     m_place = place;
+    m_time->setAhead(place == Place::MergeDay ? kMergeDaysAhead : 0);
     if (place == Place::MergeDay && !m_mergeDay) m_mergeDay = m_desk.likelyMergeDay();
     m_card->setBackShown(place == Place::MergeDay);
     const core::Day day = place == Place::MergeDay ? *m_mergeDay : m_desk.today();
@@ -232,13 +242,14 @@ form::FormPanel* WorkPage::openForm(std::unique_ptr<form::Form> form) {
 }
 
 void WorkPage::goToPane(int by) {
-    std::vector<QWidget*> panes{m_yards, m_plan};
+    std::vector<QWidget*> panes{m_yards, m_plan, m_time->bar()};
     if (m_table->isVisible()) panes.push_back(m_table);
     panes.push_back(m_right->currentWidget());
     goOn(panes, by);
 }
 
 void WorkPage::showAll() {
+    if (m_place == Place::MergeDay) m_mergeDay = m_desk.day();
     judgeForms();
     m_yards->show(m_desk.reading(), m_desk.yard());
     m_plan->setCarryBarred(m_desk.carryBarred());
@@ -258,7 +269,7 @@ void WorkPage::showYard() {
         const core::rules::Plan* plan = m_place == Place::MergeDay ? &r.plan : nullptr;
         plan::Scene scene = plan::sceneOf(r.snapshot, *yard, r.facts, r.plan.holds, plan);
         guarded(m_dialogs, [&] { scene.fixed = plan::fixedMarks(m_desk.session().fixedThingsOf(*m_desk.yard())); });
-        if (m_place == Place::YardPlan && m_desk.present())
+        if (m_place == Place::YardPlan)
             guarded(m_dialogs, [&] { scene.stands = start::emptyStands(m_desk, *m_desk.yard()); });
         m_plan->setScene(std::move(scene));
         m_board->show(r, *yard);

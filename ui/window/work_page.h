@@ -36,6 +36,9 @@ class SurveyDesk;
 namespace ui::table {
 class HiveTable;
 }
+namespace ui::time {
+class TimeDesk;
+}
 namespace ui::visit {
 class VisitForm;
 }
@@ -71,6 +74,7 @@ public:
     start::StartDesk* start() const { return m_start; }
     pick::Picker* picker() const { return m_picker; }
     survey::SurveyDesk* survey() const { return m_survey; }
+    time::TimeDesk* time() const { return m_time; }
     board::Board* board() const { return m_board; }
     YardList* yards() const { return m_yards; }
     card::ColonyCard* card() const { return m_card; }
@@ -132,6 +136,7 @@ private:
     pick::Picker* m_picker;
     survey::SurveyDesk* m_survey;
     start::EmptyYard* m_empty;
+    time::TimeDesk* m_time;
     std::optional<core::ColonyId> m_ended; ///< whose card is shown, though it lives no more
     std::optional<core::ColonyId> m_found; ///< asked for, shown once the form has closed
 };

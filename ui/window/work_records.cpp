@@ -37,7 +37,7 @@ void WorkPage::logVisit() {
 }
 
 void WorkPage::startVisit(core::ColonyId colony, const std::optional<core::Visit>& was) {
-    if (!m_desk.onlyRead().isEmpty()) return emit m_desk.said(m_desk.onlyRead());
+    if (const QString barred = m_desk.writeBarred(); !barred.isEmpty()) return emit m_desk.said(barred);
     if (!mayLeaveForm()) return;
     m_panel->close();
     const edit::Session& book = m_desk.session();
@@ -80,6 +80,7 @@ void WorkPage::note(records::NewRecord what) {
     guarded(m_dialogs, [&] {
         const auto colony = subject();
         if (!colony) return emit m_desk.said(tr("Choose a hive first: what happened to it is noted here."));
+        if (const QString barred = m_desk.writeBarred(); !barred.isEmpty()) return emit m_desk.said(barred);
         const core::Day day = std::min(m_desk.day(), m_desk.today());
         try {
             openForm(records::newForm(m_desk.session(), what, *colony, day));
@@ -92,6 +93,7 @@ void WorkPage::note(records::NewRecord what) {
 
 void WorkPage::openRecord(const records::RecordRow& record) {
     guarded(m_dialogs, [&] {
+        if (const QString barred = m_desk.writeBarred(); !barred.isEmpty()) return emit m_desk.said(barred);
         try {
             if (record.kind == records::RecordKind::Visit) {
                 std::optional<core::Visit> visit;
@@ -109,6 +111,7 @@ void WorkPage::openRecord(const records::RecordRow& record) {
 
 void WorkPage::takeBack(const records::RecordRow& record) {
     guarded(m_dialogs, [&] {
+        if (const QString barred = m_desk.writeBarred(); !barred.isEmpty()) return emit m_desk.said(barred);
         try {
             const bool done = m_desk.save(records::takingBackText(record), records::takingBack(record));
             if (!done) emit m_desk.said(tr("It stays: a correction needs a reason and a name."));
