@@ -32,6 +32,8 @@ struct Attachment {
     QByteArray text;
 };
 
+class EditContext;
+
 /// What one edit does: one transaction, one history line, one undo step.
 struct ChangeSet {
     QString text; ///< past tense, names the thing: the undo menu's text and the history line
@@ -39,6 +41,9 @@ struct ChangeSet {
     std::vector<BulkInsert> bulk; ///< written before `rows`
     std::vector<BulkDelete> gone; ///< deleted after `rows`; what the undo of `bulk` does
     std::vector<Attachment> attachments;
+    /// Where set: what stands against the edit (empty: nothing). It is then only written as a fact, with a reason and a
+    /// name. Asked by the Session, with the context of the edit; never of an undo.
+    std::function<QString(const EditContext& c)> against = {};
     bool empty() const { return rows.empty() && bulk.empty() && gone.empty(); }
 };
 

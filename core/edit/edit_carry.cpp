@@ -1,10 +1,13 @@
+#include "core/edit/carrying.h"
 #include "core/edit/edit_checks.h"
 #include "core/edit/edits.h"
-#include "core/edit/row_change.h"
+
+#include <QStringList>
 
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <set>
 
 namespace core::edit {
 
@@ -33,124 +36,77 @@ QString windText(MmPoint step) {
     }
 }
 
-/// Where the hive stands now, and how it came there.
-struct Standing {
-    Placement open; ///< its present, open placement
-    Stand stand;
-    std::optional<Placement> today;  ///< `open`, when it is a carry of the day asked for
-    std::optional<Placement> before; ///< of `today`: where it stood before that carry
-};
-
-Standing standingOf(const EditContext& c, const Colony& colony, Day day) {
-    Standing s;
-    const auto open = c.openPlacement(colony.id);
-    if (!open) refuse(Edits::tr("%1 stands on no stand.").arg(colony.label));
-    s.open = *open;
-    const auto stand = c.stand(open->stand);
-    if (!stand) refuse(Edits::tr("%1 stands on no stand.").arg(colony.label));
-    s.stand = *stand;
-    if (open->since != day || open->first) return s;
-    s.today = open;
-    const auto all = c.placementsOf(colony.id);
-    if (all.size() > 1) s.before = all[all.size() - 2];
-    return s;
+QString distanceText(const EditContext& c, MmPoint a, MmPoint b) {
+    const LengthUnit unit = c.settings().showLength;
+    return QStringLiteral("%1 %2").arg(decimalText(distanceTenths(a, b, unit), 1), unitSign(unit));
 }
 
-const Stand* standAt(const std::vector<Stand>& stands, MmPoint at) {
-    // A stand in use before one that was taken away.
-    const Stand* found = nullptr;
-    for (const Stand& stand : stands)
-        if (stand.at == at && (!found || (found->removed && !stand.removed))) found = &stand;
-    return found;
+/// "A1", "A1, A2 and A3", "12 hives"
+QString namesOf(const EditContext& c, const std::vector<OnTheWay>& hives) {
+    constexpr size_t kMostNamed = 4;
+    if (hives.size() > kMostNamed) return Edits::tr("%1 hives").arg(hives.size());
+    QStringList names;
+    for (const OnTheWay& hive : hives) names << shownName(c, hive.colony, hive.to.day);
+    const QString last = names.takeLast();
+    return names.isEmpty() ? last : Edits::tr("%1 and %2").arg(names.join(QStringLiteral(", ")), last);
 }
 
-/// The stand at that point, which the change makes or brings back where there is none.
-Stand standFor(const EditContext& c, YardId yard, const std::vector<Stand>& stands, MmPoint at, ChangeSet& change) {
-    if (const Stand* old = standAt(stands, at)) return standAgain(*old, change);
-    const Stand fresh{StandId{c.nextId(Table::Stand)}, yard, nextStandName(stands), at, false};
-    change.rows.push_back(added(fresh));
-    return fresh;
-}
-
-/// The carry of that day is gone; the placement before it is open again.
-void takeBack(const Standing& s, ChangeSet& change) {
-    change.rows.push_back(deleted(*s.today));
-    Placement open = *s.before;
-    open.until.reset();
-    change.rows.push_back(changed(*s.before, open));
-}
-
-/// First carry of the day: the open placement ends, a new one begins.
-void moveOn(const EditContext& c, const Standing& s, StandId to, const CarryTo& carry, ChangeSet& change) {
-    Placement left = s.open;
-    left.until = carry.day;
-    change.rows.push_back(changed(s.open, left));
-    change.rows.push_back(added(Placement{PlacementId{c.nextId(Table::Placement)}, s.open.colony, to, carry.headingDeg,
-                                          carry.day, std::nullopt, false}));
-}
-
-bool comesBack(const EditContext& c, const Standing& s, const CarryTo& carry) {
-    if (!s.today || !s.before) return false;
-    const auto home = c.stand(s.before->stand);
-    return home && home->yard == carry.yard && home->at == carry.to;
-}
-
-void checkDay(const EditContext& c, const Colony& colony, const Placement& open, Day day) {
-    needLife(c, colony, day);
-    if (colony.ended)
-        refuse(Edits::tr("%1 ended on %2; its hive is no longer carried.")
-                   .arg(shownName(c, colony, day), isoText(*colony.ended)));
-    if (day < open.since)
-        refuse(Edits::tr("%1 was carried on %2; an earlier carry cannot be added after it.")
-                   .arg(shownName(c, colony, day), isoText(open.since)));
+/// How far all of them go alike, or where to.
+QString wayText(const EditContext& c, const std::vector<OnTheWay>& hives) {
+    const OnTheWay& first = hives.front();
+    const MmPoint step = first.to.to - first.stand.at;
+    const auto oneYard = [&](const OnTheWay& h) { return h.to.yard == first.to.yard && !h.staysInYard(); };
+    const auto alike = [&](const OnTheWay& h) { return h.staysInYard() && h.to.to - h.stand.at == step; };
+    if (std::all_of(hives.begin(), hives.end(), oneYard))
+        return Edits::tr(" to %1").arg(needYard(c, first.to.yard).name);
+    if (!std::all_of(hives.begin(), hives.end(), alike)) return {};
+    return QStringLiteral(" %1 %2").arg(distanceText(c, first.stand.at, first.to.to), windText(step));
 }
 
 } // namespace
 
-ChangeSet carryTo(const EditContext& c, const CarryTo& carry) {
-    constexpr int kFarthestMm = 10'000'000;
-    constexpr int kLastHeading = 359;
-    const Colony colony = needColony(c, carry.colony);
-    if (colony.ended) checkDay(c, colony, {}, carry.day);
-    const Standing s = standingOf(c, colony, carry.day);
-    checkDay(c, colony, s.open, carry.day);
-    const Yard yard = needYard(c, carry.yard);
-    const bool sameYard = s.stand.yard == carry.yard;
-    if (sameYard && s.stand.at == carry.to) return {};
-    if (std::max(std::abs(carry.to.x), std::abs(carry.to.y)) > kFarthestMm)
-        refuse(Edits::tr("A stand lies at most 10000 m from the yard's origin."));
-    checkRange(carry.headingDeg, 0, kLastHeading, Edits::tr("Heading"));
-    const auto stands = c.standsOf(carry.yard);
-    needBareGround(c, stands, carry.to, carry.colony, carry.day);
-
-    const LengthUnit unit = c.settings().showLength;
-    ChangeSet change;
-    const QString name = shownName(c, colony, carry.day);
-    change.text = sameYard ? Edits::tr("Carried %1 %2 %3 %4")
-                                 .arg(name, decimalText(distanceTenths(s.stand.at, carry.to, unit), 1), unitSign(unit),
-                                      windText(carry.to - s.stand.at))
-                           : Edits::tr("Carried %1 to %2").arg(name, yard.name);
-    if (comesBack(c, s, carry)) {
-        takeBack(s, change);
-    } else {
-        const Stand there = standFor(c, carry.yard, stands, carry.to, change);
-        if (s.today) {
-            Placement moved = *s.today;
-            moved.stand = there.id;
-            if (carry.headingDeg) moved.headingDeg = carry.headingDeg;
-            change.rows.push_back(changed(*s.today, moved));
-        } else {
-            moveOn(c, s, there.id, carry, change);
-        }
+ChangeSet carryHives(const EditContext& c, const std::vector<CarryTo>& carries) {
+    std::vector<OnTheWay> hives;
+    std::set<ColonyId> once;
+    for (const CarryTo& carry : carries) {
+        if (!once.insert(carry.colony).second) refuse(Edits::tr("One hive is carried to one place."));
+        if (carry.day != carries.front().day) refuse(Edits::tr("Hives carried together are carried on one day."));
+        OnTheWay hive = onTheWay(c, carry);
+        if (!hive.movesNowhere()) hives.push_back(std::move(hive));
     }
-    if (s.today) dropStandOf(c, *s.today, change);
+    if (hives.empty()) return {};
+    ChangeSet change;
+    change.rows = setDown(c, hives);
+    change.text = Edits::tr("Carried %1").arg(namesOf(c, hives)) + wayText(c, hives);
+    change.against = againstYards(hives);
     return change;
 }
+
+ChangeSet carryTo(const EditContext& c, const CarryTo& carry) { return carryHives(c, {carry}); }
 
 ChangeSet carryHive(const EditContext& c, ColonyId id, MmPoint to, Day day) {
     const auto open = c.openPlacement(id);
     const auto stand = open ? c.stand(open->stand) : std::nullopt;
     return carryTo(c, {id, stand ? stand->yard : YardId{}, to, std::nullopt, day});
+}
+
+ChangeSet swapHives(const EditContext& c, ColonyId one, ColonyId other, Day day) {
+    if (one == other) refuse(Edits::tr("Two hives are swapped."));
+    const auto placeOf = [&](ColonyId id) {
+        const auto open = c.openPlacement(id);
+        const auto stand = open ? c.stand(open->stand) : std::nullopt;
+        if (!stand) refuse(Edits::tr("%1 stands on no stand.").arg(needColony(c, id).label));
+        return *stand;
+    };
+    const Stand a = placeOf(one);
+    const Stand b = placeOf(other);
+    if (a.yard != b.yard) refuse(Edits::tr("Hives are swapped within one yard."));
+    ChangeSet change =
+        carryHives(c, {{one, b.yard, b.at, std::nullopt, day}, {other, a.yard, a.at, std::nullopt, day}});
+    change.text = Edits::tr("Swapped %1 and %2, %3 apart")
+                      .arg(shownName(c, needColony(c, one), day), shownName(c, needColony(c, other), day),
+                           distanceText(c, a.at, b.at));
+    return change;
 }
 
 } // namespace core::edit

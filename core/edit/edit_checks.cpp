@@ -4,6 +4,8 @@
 #include "core/edit/edits.h"
 #include "core/edit/row_change.h"
 
+#include <algorithm>
+
 namespace core::edit {
 
 namespace {
@@ -13,7 +15,10 @@ constexpr int kLongestName = 60;
 QString numberText(int value) { return QString::number(value); }
 
 /// It stands on this stand on `day` or comes there later, and does not leave that day.
-bool bars(const Placement& p, ColonyId own, Day day) { return p.colony != own && (!p.until || *p.until > day); }
+bool bars(const Placement& p, std::span<const ColonyId> own, Day day) {
+    const bool stays = !p.until || *p.until > day;
+    return stays && std::find(own.begin(), own.end(), p.colony) == own.end();
+}
 
 } // namespace
 
@@ -84,7 +89,8 @@ QString nextStandName(const std::vector<Stand>& stands) {
     return QString::number(greatest + 1);
 }
 
-void needBareGround(const EditContext& c, const std::vector<Stand>& stands, MmPoint at, ColonyId own, Day day) {
+void needBareGround(const EditContext& c, const std::vector<Stand>& stands, MmPoint at, std::span<const ColonyId> own,
+                    Day day) {
     for (const Stand& stand : stands) {
         if (squaredDistance(stand.at, at) >= qint64(kStandApartMm) * kStandApartMm) continue;
         for (const Placement& p : c.placementsAt(stand.id)) {

@@ -6,6 +6,8 @@
 
 #include <QCoreApplication>
 
+#include <span>
+
 // What several edits check.
 
 namespace core::edit {
@@ -39,8 +41,10 @@ void checkRange(std::optional<int> value, int least, int most, const QString& fi
 /// One more than the greatest number among the yard's stand names.
 QString nextStandName(const std::vector<Stand>& stands);
 
-/// Refuses where another colony's hive stands, from that day on, on the stand or nearer to it than kStandApartMm.
-void needBareGround(const EditContext& c, const std::vector<Stand>& stands, MmPoint at, ColonyId own, Day day);
+/// Refuses where the hive of a colony that is none of `own` stands, from that day on, on the stand or nearer to it than
+/// kStandApartMm.
+void needBareGround(const EditContext& c, const std::vector<Stand>& stands, MmPoint at, std::span<const ColonyId> own,
+                    Day day);
 
 /// The stand as it bears a hive again; adds to the change that it is no longer taken away.
 Stand standAgain(const Stand& old, ChangeSet& change);

@@ -67,7 +67,7 @@ ChangeSet addColony(const EditContext& c, const NewColony& asked) {
     ChangeSet change;
     const Stand stand = firstStand(c, asked.stand, change);
     const Yard yard = needYard(c, stand.yard);
-    needBareGround(c, c.standsOf(stand.yard), stand.at, colony.id, colony.since);
+    needBareGround(c, c.standsOf(stand.yard), stand.at, {&colony.id, 1}, colony.since);
     change.text = Edits::tr("Added %1 on stand %2 of %3").arg(colony.label, stand.name, yard.name);
     change.rows.push_back(added(colony));
     change.rows.push_back(added(Placement{PlacementId{c.nextId(Table::Placement)}, colony.id, stand.id,

@@ -24,8 +24,14 @@ struct CarryTo {
     std::optional<int> headingDeg;
     Day day;
 };
-/// As carryHive, and from yard to yard.
+/// As carryHive, and from yard to yard. From yard to yard while a foulbrood or order hold stands in either: only as a
+/// fact (ChangeSet::against, rule 4.15).
 ChangeSet carryTo(const EditContext& c, const CarryTo& carry);
+/// Several at once, on one day: each may take the place that another of them leaves. Those that stand there already
+/// are passed over.
+ChangeSet carryHives(const EditContext& c, const std::vector<CarryTo>& carries);
+/// Each on the other's place, within one yard; both look where they looked before.
+ChangeSet swapHives(const EditContext& c, ColonyId one, ColonyId other, Day day);
 /// A hive closer to another's stand than this may not be set down (millimetres).
 constexpr int kStandApartMm = 300;
 

@@ -45,9 +45,12 @@ void needReason(const Correction& why) {
         throw Error(Error::Kind::BadData, Edits::tr("A correction of the record needs a reason and a name."));
 }
 
-/// The rows of all edits, each of which finds those before it written; the book is as it was afterwards.
-std::vector<RowChange> rowsInTurn(const store::Database& db, Day today, const std::vector<Edit>& edits) {
-    std::vector<RowChange> rows;
+/// The rows of all edits, each of which finds those before it written, and what stands against them; the book is as it
+/// was afterwards.
+ChangeSet allInTurn(const store::Database& db, Day today, const QString& text, const std::vector<Edit>& edits) {
+    ChangeSet all;
+    all.text = text;
+    QStringList against;
     db.exec("SAVEPOINT in_turn");
     const auto forget = qScopeGuard([&db] {
         try {
@@ -58,18 +61,27 @@ std::vector<RowChange> rowsInTurn(const store::Database& db, Day today, const st
         }
     });
     for (const Edit& edit : edits) {
-        const ChangeSet change = edit(StoreContext(db, today));
+        const StoreContext context(db, today);
+        const ChangeSet change = edit(context);
         Q_ASSERT(change.bulk.empty() && change.gone.empty());
+        if (change.against) against << change.against(context);
         for (const RowChange& row : change.rows) store::writeRow(db, row);
-        rows.insert(rows.end(), change.rows.begin(), change.rows.end());
+        all.rows.insert(all.rows.end(), change.rows.begin(), change.rows.end());
     }
-    return rows;
+    against.removeAll(QString());
+    if (!against.isEmpty()) all.against = [against](const EditContext&) { return against.join(u' '); };
+    return all;
+}
+
+void needNothingAgainst(const QString& sentence) {
+    if (!sentence.isEmpty()) throw Error(Error::Kind::Correction, sentence);
 }
 
 /// What listeners are told: of inserted ranges the table and ids.
 ChangeSet told(ChangeSet change) {
     for (BulkInsert& range : change.bulk) range.row = nullptr;
     change.attachments.clear();
+    change.against = nullptr;
     return change;
 }
 
@@ -134,11 +146,7 @@ std::optional<HistoryLine> Session::apply(const Edit& edit, const std::optional<
 
 std::optional<HistoryLine> Session::applyInTurn(const QString& text, const std::vector<Edit>& edits,
                                                 const std::optional<Correction>& correction) {
-    return applyWhat(
-        [&] {
-            return ChangeSet{text, rowsInTurn(*d->db, d->clock->today(), edits), {}, {}, {}};
-        },
-        correction);
+    return applyWhat([&] { return allInTurn(*d->db, d->clock->today(), text, edits); }, correction);
 }
 
 std::optional<HistoryLine> Session::applyWhat(const std::function<ChangeSet()>& what,
@@ -150,6 +158,7 @@ std::optional<HistoryLine> Session::applyWhat(const std::function<ChangeSet()>& 
         store::Transaction transaction(*d->db);
         change = what();
         if (change.empty()) return std::nullopt;
+        if (change.against && !correction) needNothingAgainst(change.against(StoreContext(*d->db, d->clock->today())));
         line = d->write(change, store::HistoryKind::Do, std::nullopt, correction);
         transaction.commit();
     }

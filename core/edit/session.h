@@ -56,8 +56,8 @@ public:
     void takeOver();
 
     /// Writes what the edit returns. nullopt: nothing changed, no line. Throws Error; then nothing is written.
-    /// Error(Correction): the edit alters or deletes a record that a foulbrood hold rests on, and no correction came;
-    /// the message names the holds that would change.
+    /// Error(Correction): the edit alters or deletes a record that a foulbrood hold rests on, or something stands
+    /// against it (ChangeSet::against), and no correction came; the message names the holds.
     std::optional<HistoryLine> apply(const Edit& edit, const std::optional<Correction>& correction = {});
 
     /// Several edits as one: each reads what those before it made, the rules too; one line under `text`, one undo. The

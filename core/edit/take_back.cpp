@@ -167,7 +167,7 @@ void needSoundBook(const store::Database& db, const ChangeSet& change, Day today
         if (placement.until || !stand) continue;
         // It stood there until then: from that day on the ground must be free again.
         const auto left = row.before ? fromRow<Placement>(row.id, *row.before).until : std::nullopt;
-        needBareGround(c, c.standsOf(stand->yard), stand->at, placement.colony, left.value_or(placement.since));
+        needBareGround(c, c.standsOf(stand->yard), stand->at, {&placement.colony, 1}, left.value_or(placement.since));
     }
 }
 

@@ -23,6 +23,7 @@ constexpr char kWeights[] = "OMAFRA, Best Management Practices for Ontario Beeke
 constexpr char kEfbWeeks[] = "Scottish Government, European foulbrood control plan 2020: 6 weeks (two brood cycles)";
 constexpr char kNear[] = "Lindström, Korpela, Fries 2008, Apidologie 39:515-522: spread within 1 km likely; "
                          "Bienenseuchen-Verordnung § 10(1): at least 1 km";
+constexpr char kCustom[] = "assumption (custom, 3 feet or 3 miles: a rule of thumb of trade guides, no law of nature)";
 constexpr char kSyrup[] = "own calculation from the CRC Handbook sucrose table at 20 °C: 0.8844 kg sugar a litre, "
                           "stores of 18 % water";
 constexpr char kFiveDays[] = "Bees and how to keep Bees, p. 47: examine 5 days after uniting";
@@ -89,6 +90,10 @@ const SettingField kFields[] = {
      "A yard within this distance of the yard of a foulbrood source gives a caution."},
     {"move.drift_m", &Settings::moveDriftM, 0, 1000 * kMillion, kFree, "m", kAssumed,
      "A held colony within this distance of a stand that is emptied gives a caution: foragers drift."},
+    {"move.step_m", &Settings::moveStepM, 0, 1000 * kMillion, kFree, "m", kCustom,
+     "A hive carried no farther than this in the flying season is found again by its foragers."},
+    {"move.far_m", &Settings::moveFarM, 0, 100'000 * kMillion, kFree, "m", kCustom,
+     "A hive carried at least so far in the flying season does not lose its foragers to the old place."},
     // Value of a union
     {"value.winter", &Settings::winter, 0, 0, kFree, "thousandths", kAssumed,
      "Chance to be alive in spring, at 0 to 12 frames of bees."},

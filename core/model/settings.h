@@ -62,6 +62,8 @@ struct Settings {
     Millionths mitesFall{3'000'000};
     Millionths afbNearM{1'000'000'000};
     Millionths moveDriftM{3'000'000};
+    Millionths moveStepM{900'000};
+    Millionths moveFarM{4'800'000'000};
     // Value of a union
     ValueTable winter{0, 50, 120, 300, 480, 640, 750, 820, 880, 905, 920, 928, 934};
     ValueTable divide{0, 0, 0, 0, 0, 0, 0, 400, 800, 900, 1000, 1000, 1000};

@@ -1,6 +1,7 @@
 #include "core/rules/cautions.h"
 
 #include "core/rules/calc/mites.h"
+#include "core/rules/drift.h"
 #include "core/rules/limits.h"
 #include "core/rules/pairs.h"
 
@@ -16,7 +17,6 @@ namespace {
 constexpr int kMitesMaxAgeDays = fixed::kSampleDays;
 constexpr Quarters kMuchHeavier = fixed::kMuchHeavier;
 constexpr size_t kKinds = 9;
-__extension__ using Wide = __int128;
 
 /// Valid stores of the colony, both boxes of a two-box colony together.
 std::optional<Quarters> allStores(const ColonyFacts& f) {
@@ -240,16 +240,11 @@ Cautions::Found Cautions::lowerHeavier(const Union& united) const {
 
 Cautions::Found Cautions::driftToHeld(ColonyIx emptied) const {
     const SnapStay& stand = m_view.placeOf(emptied);
-    const Wide limit = m_view.s.settings.moveDriftM.value; // micrometres
-    const LengthUnit unit = m_view.s.settings.showLength;
     QStringList near;
     Reason why{"4.5"};
     for (const ColonyIx held : m_held[static_cast<size_t>(stand.yard.value)]) {
-        const qint64 squared = squaredDistance(stand.at, m_view.placeOf(held).at); // mm²
-        if (Wide(squared) * 1'000'000 > limit * limit) continue;
-        near += QStringLiteral("%1 (%2 %3)")
-                    .arg(m_view.name(held), decimalText(distanceTenths(stand.at, m_view.placeOf(held).at, unit), 1),
-                         unitSign(unit));
+        if (!withinDrift(m_view.s.settings, stand.at, m_view.placeOf(held).at)) continue;
+        near += driftName(m_view.s, held, stand.at, m_view.placeOf(held).at);
         why.fact("held", held);
     }
     if (near.isEmpty()) return {};

@@ -9,9 +9,12 @@ namespace core::rules {
 
 namespace {
 
-QString mayUnite(const DayView& view, const Union& united, ColonyIx a, ColonyIx b) {
-    return QStringLiteral("%1 and %2 may unite, gain %3: ").arg(view.name(a), view.name(b)).arg(united.gain) +
-           united.because.join(u' ');
+void tellUnion(const DayView& view, ColonyIx a, ColonyIx b, Explanation& e) {
+    const Union united = composeUnion(view, {a, b, *e.gain, false});
+    e.moved = united.moved;
+    e.summary = QStringLiteral("%1 and %2 may unite, gain %3: ").arg(view.name(a), view.name(b)).arg(united.gain) +
+                united.because.join(u' ');
+    e.why = united.why;
 }
 
 QString mayNot(const DayView& view, ColonyIx a, ColonyIx b, const Explanation& e) {
@@ -24,19 +27,20 @@ QString mayNot(const DayView& view, ColonyIx a, ColonyIx b, const Explanation& e
 
 } // namespace
 
+Explanation explain(const DayView& view, ColonyIx a, ColonyIx b) {
+    if (a == b) throw Error(Error::Kind::BadData, QStringLiteral("%1 cannot be united with itself.").arg(view.name(a)));
+    Explanation out{objections(view, a, b), judgePair(view, a, b).gain, {}, {}, {}};
+    if (out.objections.empty())
+        tellUnion(view, a, b, out);
+    else
+        out.summary = mayNot(view, a, b, out);
+    return out;
+}
+
 Explanation explain(const Snapshot& s, ColonyIx a, ColonyIx b) {
     if (a == b)
         throw Error(Error::Kind::BadData, QStringLiteral("%1 cannot be united with itself.").arg(s.colony(a).shown));
-    const DayView view = viewOf(s);
-    Explanation out{objections(view, a, b), judgePair(view, a, b).gain, {}};
-    if (!out.objections.empty()) {
-        out.summary = mayNot(view, a, b, out);
-        return out;
-    }
-    const Union united = composeUnion(view, {a, b, *out.gain, false});
-    out.summary = mayUnite(view, united, a, b);
-    out.why = united.why;
-    return out;
+    return explain(viewOf(s), a, b);
 }
 
 } // namespace core::rules

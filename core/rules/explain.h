@@ -21,9 +21,14 @@ struct Objection {
 struct Explanation {
     std::vector<Objection> objections; ///< empty: they may
     std::optional<int> gain;           ///< thousandths, where both have a strength
+    std::optional<ColonyIx> moved;     ///< which of them is carried, where they may
     QString summary;                   ///< one sentence: the union and its reasons, or what stands against it
     Reason why = {};                   ///< of a union that may be
 };
 Explanation explain(const Snapshot& s, ColonyIx a, ColonyIx b);
+
+struct DayView;
+/// The same of a view made before, for many pairs of one day.
+Explanation explain(const DayView& view, ColonyIx a, ColonyIx b);
 
 } // namespace core::rules

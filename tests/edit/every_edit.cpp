@@ -57,6 +57,10 @@ std::pair<std::string, ChangeSet> EveryEdit::made(const EditContext& c) {
         return {"logTreatment", treatment(c)};
     case 8:
         return {"newBoxKind", boxKind(c)};
+    case 15:
+        return {"swapHives", swapHives(c, colony(c), colony(c), day() + 20)};
+    case 16:
+        return {"carryHives", carrySome(c)};
     case 10:
         return {"addStand", addStand(c, YardId{1 + upTo(1)}, {}, m_some.point())};
     default:
@@ -67,6 +71,19 @@ std::pair<std::string, ChangeSet> EveryEdit::made(const EditContext& c) {
 ChangeSet EveryEdit::unite(const EditContext& c) {
     const auto how = upTo(1) ? LineageHow::United : LineageHow::ShakenOut;
     return recordUnion(c, {{}, day() + 20, how, colony(c), colony(c), {}, {}});
+}
+
+/// One step aside, often onto places that others of them leave.
+ChangeSet EveryEdit::carrySome(const EditContext& c) {
+    const Day on = day() + 20;
+    std::vector<CarryTo> carries;
+    for (int i = 0; i <= upTo(3); ++i) {
+        const ColonyId id = colony(c);
+        const auto open = c.openPlacement(id);
+        const auto stand = open ? c.stand(open->stand) : std::nullopt;
+        if (stand) carries.push_back({id, stand->yard, stand->at + MmPoint{1000, 0}, {}, on});
+    }
+    return carryHives(c, carries);
 }
 
 void EveryEdit::see(Visit& v) {

@@ -37,6 +37,7 @@ private:
     ChangeSet divide(const EditContext& c);
     ChangeSet unite(const EditContext& c);
     ChangeSet row(const EditContext& c);
+    ChangeSet carrySome(const EditContext& c);
     ChangeSet result(const EditContext& c);
     ChangeSet treatment(const EditContext& c);
     ChangeSet boxKind(const EditContext& c);

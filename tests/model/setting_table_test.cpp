@@ -67,6 +67,8 @@ TEST(SettingTable, DefaultsAreThoseOfTheRules) {
         {"mites.fall", "3"},
         {"afb.near_m", "1000"},
         {"move.drift_m", "3"},
+        {"move.step_m", "0.9"},
+        {"move.far_m", "4800"},
         {"gain.min", "50"},
         {"gain.min_queen", "1"},
         {"carry.per_m", "1"},

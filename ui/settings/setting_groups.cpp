@@ -41,6 +41,8 @@ QHash<QString, QString> titles() {
         {"mites.fall", Says::tr("Mites high, August to December")},
         {"afb.near_m", Says::tr("Foulbrood near by, within")},
         {"move.drift_m", Says::tr("Drift to a held hive, within")},
+        {"move.step_m", Says::tr("A hive is found again, carried up to")},
+        {"move.far_m", Says::tr("Foragers do not return, carried from")},
         {"value.winter", Says::tr("Alive in spring")},
         {"value.divide", Says::tr("Then divided in two")},
         {"gain.min", Says::tr("Least gain, for strength")},
@@ -96,7 +98,7 @@ std::vector<SettingGroup> settingGroups() {
           "efb.clear_days", "efb.back_days", "doubt.recheck_days", "doubt.back_days"}},
         {Says::tr("Cautions"),
          Says::tr("A caution warns and does not bar."),
-         {"mites.spring", "mites.fall", "afb.near_m", "move.drift_m"}},
+         {"mites.spring", "mites.fall", "afb.near_m", "move.drift_m", "move.step_m", "move.far_m"}},
         {Says::tr("Value tables"),
          Says::tr("What a colony is expected to give, in thousandths, at 0 to 12 frames of bees. Assumptions, not your "
                   "own winters."),
