@@ -96,19 +96,19 @@ TEST(PlanScene, AnUnrecordedBoxIsDrawnAsATenFrameOne) {
 TEST(PlanGround, HivesSnapToRowsElseToATenthOfAMetre) {
     const Scene scene = drawn(kilnField());
     const core::ColonyId k1 = hive(scene, "K1").colony;
-    EXPECT_EQ(snapped(scene, {5049, 90}, k1, 120), (core::MmPoint{5000, 0})) << "y of the row K2 to K5";
-    EXPECT_EQ(snapped(scene, {4951, 1951}, k1, 120), (core::MmPoint{5000, 2000}));
-    EXPECT_EQ(snapped(scene, {3930, 2040}, k1, 120), (core::MmPoint{4000, 2000})) << "x of K3 and K8";
+    EXPECT_EQ(snapped(scene, {5049, 90}, {&k1, 1}, 120), (core::MmPoint{5000, 0})) << "y of the row K2 to K5";
+    EXPECT_EQ(snapped(scene, {4951, 1951}, {&k1, 1}, 120), (core::MmPoint{5000, 2000}));
+    EXPECT_EQ(snapped(scene, {3930, 2040}, {&k1, 1}, 120), (core::MmPoint{4000, 2000})) << "x of K3 and K8";
 }
 
 TEST(PlanGround, AHiveStandsWhereItsBodyIs) {
     const Scene scene = drawn(kilnField());
     const core::ColonyId k1 = hive(scene, "K1").colony;
     const core::ColonyId k2 = hive(scene, "K2").colony;
-    EXPECT_EQ(standingAt(scene, {2100, 100}, k1, 1.8), k2);
-    EXPECT_EQ(standingAt(scene, {2412, 0}, k1, 1.0), k2) << "closer than it is wide";
-    EXPECT_FALSE(standingAt(scene, {2414, 0}, k1, 1.0));
-    EXPECT_FALSE(standingAt(scene, {0, 100}, k1, 1.8)) << "itself is not in the way";
+    EXPECT_EQ(standingAt(scene, {2100, 100}, {&k1, 1}, 1.8), k2);
+    EXPECT_EQ(standingAt(scene, {2412, 0}, {&k1, 1}, 1.0), k2) << "closer than it is wide";
+    EXPECT_FALSE(standingAt(scene, {2414, 0}, {&k1, 1}, 1.0));
+    EXPECT_FALSE(standingAt(scene, {0, 100}, {&k1, 1}, 1.8)) << "itself is not in the way";
 }
 
 TEST(PlanGround, TabWalksThroughTheHivesAndOut) {

@@ -85,9 +85,8 @@ TEST_F(TwoWindows, AnEditWhileTheSecondReadsIsNotShownByHalves) {
         visit.colony = book.idOf(QStringLiteral("A2"));
         visit.day = book.clock().day;
         visit.beesTop = core::Quarters{37};
-        window->desk()->save(QStringLiteral("Log a visit"), [visit](const core::edit::EditContext& c) {
-            return core::edit::logVisit(c, visit);
-        });
+        window->desk()->save(QStringLiteral("Log a visit"),
+                             [visit](const core::edit::EditContext& c) { return core::edit::logVisit(c, visit); });
     });
     second->desk()->choose(book.idOf(QStringLiteral("A2")));
     ASSERT_EQ(edits, 1);
@@ -158,7 +157,10 @@ TEST(HeldBook, OfAKilledProgramIsWritableByTryAgain) {
     ASSERT_TRUE(program.waitForFinished());
     window.tryAgain();
     EXPECT_FALSE(window.desk()->session().readOnly());
-    window.desk()->carry(book.idOf(QStringLiteral("A1")), {0, 4000});
+    const core::ColonyId a1 = book.idOf(QStringLiteral("A1"));
+    window.desk()->save(QStringLiteral("Carry a hive"), [&](const core::edit::EditContext& c) {
+        return core::edit::carryHive(c, a1, {0, 4000}, book.clock().day);
+    });
     EXPECT_EQ(book.placeOf(QStringLiteral("A1")), (core::MmPoint{0, 4000}));
 }
 #endif

@@ -1,7 +1,5 @@
 #include "ui/desk/desk.h"
 
-#include "core/edit/edits.h"
-#include "core/rules/explain.h"
 #include "ui/look/words.h"
 
 #include <algorithm>
@@ -197,38 +195,13 @@ Desk::done(const QString& what,
     return line ? line->text : QString();
 }
 
-void Desk::carry(core::ColonyId colony, core::MmPoint to) {
-    const QString barred = carryBarred();
-    if (!barred.isEmpty()) return emit said(barred);
-    try {
-        const auto text = done(tr("Carry a hive"), [&](const auto& correction) {
-            return m_session->apply([&](const edit::EditContext& c) { return edit::carryHive(c, colony, to, day()); },
-                                    correction);
-        });
-        if (text && !text->isEmpty()) emit did(*text);
-    } catch (const core::Error& e) {
-        if (e.kind() == core::Error::Kind::Book || e.kind() == core::Error::Kind::Internal) throw;
-        emit said(e.userMessage()); // refused: said where the eye is, the hive is back
-        emit read();
-    }
-}
-
-void Desk::explainDrop(core::ColonyId carried, core::ColonyId onto) {
-    const auto a = m_reading.find(carried);
-    const auto b = m_reading.find(onto);
-    if (!a || !b) return;
-    const auto why = core::rules::explain(m_reading.snapshot, *a, *b);
-    const QString stands = tr("%1 stands there.").arg(m_reading.snapshot.colony(*b).shown);
-    emit said(stands + u' ' + tr("On uniting: %1").arg(why.summary));
-}
-
-bool Desk::save(const QString& what, const edit::Edit& edit) {
+bool Desk::save(const QString& what, const edit::Edit& edit, const QString& also) {
     const auto text = done(what, [&](const auto& correction) { return m_session->apply(edit, correction); });
     if (!text) return false;
     if (text->isEmpty())
         emit said(tr("Nothing was changed."));
     else
-        emit did(*text);
+        emit did(also.isEmpty() ? *text : tr("%1. %2").arg(*text, also));
     return true;
 }
 

@@ -56,13 +56,9 @@ public:
     /// `lead` is the one chosen. Those that do not stand in the lead's yard are passed over.
     void select(const std::vector<core::ColonyId>& colonies, core::ColonyId lead);
 
-    /// Carried on the day shown. What was done, or why not, comes with said().
-    void carry(core::ColonyId colony, core::MmPoint to);
-    /// Nothing is written; says what the rules think of uniting the two.
-    void explainDrop(core::ColonyId carried, core::ColonyId onto);
-    /// Writes what the edit returns and says it; `what` names it where the book wants a correction. False: that was not
-    /// given, and nothing was written. Throws Error as Session::apply.
-    bool save(const QString& what, const core::edit::Edit& edit);
+    /// Writes what the edit returns and says it, with `also` after it; `what` names it where the book wants a
+    /// correction. False: that was not given, and nothing was written. Throws Error as Session::apply.
+    bool save(const QString& what, const core::edit::Edit& edit, const QString& also = {});
     void undo();
     void redo();
     /// Takes the edit of a past line back (`text`: its sentence). Throws Error as Session::takeBack.

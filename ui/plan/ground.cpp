@@ -1,5 +1,6 @@
 #include "ui/plan/ground.h"
 
+#include <algorithm>
 #include <cmath>
 #include <cstdlib>
 
@@ -7,6 +8,10 @@ namespace ui::plan {
 
 namespace {
 qint32 toTenth(qint32 mm) { return static_cast<qint32>(std::lround(mm / 100.0)) * 100; }
+
+bool isOf(std::span<const core::ColonyId> some, core::ColonyId one) {
+    return std::find(some.begin(), some.end(), one) != some.end();
+}
 
 const StandMark* nearestStand(const Scene& scene, core::MmPoint at, int reach) {
     const StandMark* nearest = nullptr;
@@ -21,13 +26,13 @@ const StandMark* nearestStand(const Scene& scene, core::MmPoint at, int reach) {
 }
 } // namespace
 
-core::MmPoint snapped(const Scene& scene, core::MmPoint at, core::ColonyId carried, int reach) {
+core::MmPoint snapped(const Scene& scene, core::MmPoint at, std::span<const core::ColonyId> carried, int reach) {
     if (const StandMark* stand = nearestStand(scene, at, reach)) return stand->at;
     core::MmPoint out{toTenth(at.x), toTenth(at.y)};
     int bestX = reach;
     int bestY = reach;
     for (const HiveMark& h : scene.hives) {
-        if (h.colony == carried) continue;
+        if (isOf(carried, h.colony)) continue;
         if (std::abs(h.at.x - at.x) < bestX) {
             bestX = std::abs(h.at.x - at.x);
             out.x = h.at.x;
@@ -40,12 +45,12 @@ core::MmPoint snapped(const Scene& scene, core::MmPoint at, core::ColonyId carri
     return out;
 }
 
-std::optional<core::ColonyId> standingAt(const Scene& scene, core::MmPoint at, core::ColonyId carried,
+std::optional<core::ColonyId> standingAt(const Scene& scene, core::MmPoint at, std::span<const core::ColonyId> carried,
                                          double magnified) {
     std::optional<core::ColonyId> found;
     double nearest = 1e12;
     for (const HiveMark& h : scene.hives) {
-        if (h.colony == carried) continue;
+        if (isOf(carried, h.colony)) continue;
         const double apart = std::sqrt(static_cast<double>(core::squaredDistance(h.at, at)));
         const double body = std::max<double>(h.widthMm, h.widthMm * magnified / 2);
         if (apart >= body || apart >= nearest) continue;

@@ -100,10 +100,13 @@ void paintScene(QPainter& p, const Scene& scene, const Layout& layout, const Tex
     p.save();
     p.translate(camera.offset());
     const QRectF seen = camera.visible().adjusted(-40, -60, 40, 40);
+    const auto up = [&shown](size_t i) {
+        return !shown.pickedUp.empty() && std::binary_search(shown.pickedUp.begin(), shown.pickedUp.end(), i);
+    };
     const auto visible = [&seen](const HivePlace& h) { return seen.intersects(h.box); };
     for (size_t i = 0; i < layout.hives.size(); ++i) {
         if (!visible(layout.hives[i])) continue;
-        if (i == shown.pickedUp)
+        if (up(i))
             paintGhost(p, scene.hives[i], layout.hives[i], c);
         else if (layout.detail == Detail::Bar)
             sprites.paint(p, scene.hives[i], layout.hives[i], c);
@@ -118,15 +121,15 @@ void paintScene(QPainter& p, const Scene& scene, const Layout& layout, const Tex
         if (seen.intersects(reachOf(layout.unions[i]))) arcs.push_back(i);
     for (size_t i : arcs) paintUnion(p, layout.unions[i], i == shown.chosenUnion, bold, c);
     for (size_t i = 0; i < layout.hives.size(); ++i)
-        if (visible(layout.hives[i]) && i != shown.pickedUp)
+        if (visible(layout.hives[i]) && !up(i))
             paintTexts(p, scene.hives[i], layout.hives[i], texts, i, scene.units.volume, c);
     const bool far = layout.detail != Detail::Combs;
     for (size_t i : arcs)
         paintSign(p, layout.unions[i], scene.unions[i], i == shown.chosenUnion, far, texts, sprites, c);
     for (const size_t i : shown.selected)
-        if (i != shown.chosen && i != shown.pickedUp && visible(layout.hives[i]))
+        if (i != shown.chosen && !up(i) && visible(layout.hives[i]))
             paintFrame(p, layout.hives[i], Emphasis::Selected, c);
-    if (shown.chosen && *shown.chosen < layout.hives.size() && shown.chosen != shown.pickedUp)
+    if (shown.chosen && *shown.chosen < layout.hives.size() && !up(*shown.chosen))
         paintFrame(p, layout.hives[*shown.chosen], shown.focus ? Emphasis::ChosenWithFocus : Emphasis::Chosen, c);
     p.restore();
     paintNorth(p, camera, texts.lineFont(), c);

@@ -15,7 +15,7 @@ struct Shown {
     std::optional<size_t> chosen;
     std::vector<size_t> selected;      ///< framed as well
     bool focus = false;                ///< the view has the keyboard
-    std::optional<size_t> pickedUp;    ///< drawn as a ghost; its preview is drawn on top by paintPreview
+    std::vector<size_t> pickedUp;      ///< ascending; drawn as ghosts, their preview comes on top (paintPreview)
     std::optional<size_t> chosenUnion; ///< drawn heavier
     double magnified = 1;              ///< hives, against life
     QString gateWord;                  ///< empty: in the window's language

@@ -4,7 +4,6 @@
 #include "ui/plan/ground.h"
 #include "ui/plan/plan_view.h"
 
-#include "ui/look/words.h"
 #include "ui/plan/sprites.h"
 
 #include <QKeyEvent>
@@ -88,6 +87,7 @@ QRect PlanView::boxOf(core::ColonyId colony) {
 
 void PlanView::mousePressEvent(QMouseEvent* event) {
     ensureLayout();
+    setDrift({});
     const bool grip = event->button() == Qt::MiddleButton || (event->button() == Qt::LeftButton && m_spaceHeld);
     if (grip) {
         m_scrollFrom = event->position();
@@ -105,9 +105,7 @@ void PlanView::mousePressEvent(QMouseEvent* event) {
         return m_band.press(event->position(), m_camera, adding);
     }
     if (adding) return toggle(*hive);
-    choose(hive);
-    if (m_tool) return;
-    m_drag.press(m_scene.hives[*hive].colony, m_scene.hives[*hive].at, event->position());
+    pressHive(*hive, *event);
 }
 
 void PlanView::mouseMoveEvent(QMouseEvent* event) {
@@ -127,34 +125,7 @@ void PlanView::mouseMoveEvent(QMouseEvent* event) {
         setCursor(over ? Qt::PointingHandCursor : Qt::ArrowCursor);
         return;
     }
-    const auto carry = m_drag.move(event->position(), !(event->modifiers() & Qt::AltModifier));
-    if (!carry) return;
-    if (!m_carryBarred.isEmpty()) {
-        m_drag.abort();
-        emit said(m_carryBarred);
-        return;
-    }
-    showCarry(*carry);
-}
-
-void PlanView::startCarrying() {
-    m_frameStale = true;
-    setCursor(Qt::ClosedHandCursor);
-    emit carryingChanged(true);
-}
-
-void PlanView::showCarry(const Carry& carry) {
-    const bool begins = !m_carry;
-    m_carry = carry;
-    if (begins) startCarrying();
-    const auto hive = m_scene.find(carry.colony);
-    const auto other = carry.blockedBy ? m_scene.find(*carry.blockedBy) : std::nullopt;
-    if (hive && other)
-        emit said(tr("%1: %2 stands there.").arg(m_scene.hives[*hive].label, m_scene.hives[*other].label));
-    else if (hive && carry.to != carry.from)
-        emit said(
-            tr("%1: %2.").arg(m_scene.hives[*hive].label, look::wayText(carry.from, carry.to, m_scene.units.length)));
-    update();
+    dragTo(*event);
 }
 
 void PlanView::mouseReleaseEvent(QMouseEvent* event) {
@@ -184,36 +155,6 @@ void PlanView::clickGround(const QMouseEvent& event) {
     if (event.modifiers() & (Qt::ControlModifier | Qt::ShiftModifier)) return; // adds nothing
     choose(std::nullopt);
     if (const StandMark* stand = standAt(event.position())) emit standChosen(stand->stand);
-}
-
-void PlanView::setDown() {
-    m_nudgeDone.stop();
-    const bool shown = m_carry.has_value();
-    m_carry.reset();
-    const auto carry = m_drag.release();
-    if (!shown) return;
-    unsetCursor();
-    m_frameStale = true;
-    update();
-    emit carryingChanged(false);
-    if (!carry) return;
-    if (carry->blockedBy)
-        emit droppedOn(carry->colony, *carry->blockedBy);
-    else
-        emit carryAsked(carry->colony, carry->to);
-}
-
-void PlanView::abortCarry() {
-    m_nudgeDone.stop();
-    const bool shown = m_carry.has_value();
-    m_carry.reset();
-    m_drag.abort();
-    if (!shown) return;
-    unsetCursor();
-    m_frameStale = true;
-    update();
-    emit carryingChanged(false);
-    emit said(tr("Back where it stood; nothing was changed."));
 }
 
 void PlanView::mouseDoubleClickEvent(QMouseEvent* event) {
@@ -251,34 +192,14 @@ std::optional<core::MmPoint> PlanView::wayOfKey(const QKeyEvent& event) {
     }
 }
 
-bool PlanView::nudgeKey(QKeyEvent* event) {
-    const auto asked = wayOfKey(*event);
-    if (!asked) return false;
-    const core::MmPoint way = *asked;
-    if (event->modifiers() & Qt::ControlModifier) {
-        scroll(QPointF(-way.x * 60, way.y * 60));
-        return true;
-    }
-    const auto hive = chosenAt();
-    if (!hive || m_tool) return true;
-    if (!m_carryBarred.isEmpty()) {
-        emit said(m_carryBarred);
-        return true;
-    }
-    const int step = event->modifiers() & Qt::ShiftModifier ? 10 : 100;
-    ensureLayout();
-    showCarry(m_drag.nudge(m_scene.hives[*hive].colony, m_scene.hives[*hive].at, {way.x * step, way.y * step}));
-    m_nudgeDone.start();
-    return true;
-}
-
 void PlanView::keyPressEvent(QKeyEvent* event) {
     if (aimKey(event) || toolKey(event) || nudgeKey(event)) return;
     const auto hive = chosenAt();
     switch (event->key()) {
     case Qt::Key_Escape:
         if (m_band.pressed()) return endBand();
-        return m_drag.state() != DragMachine::State::Idle ? abortCarry() : choose(std::nullopt);
+        if (m_drag.state() != DragMachine::State::Idle) return abortCarry();
+        return m_drift.empty() ? choose(std::nullopt) : setDrift({});
     case Qt::Key_Return:
     case Qt::Key_Enter:
         if (m_drag.carrying()) return setDown();

@@ -24,10 +24,13 @@ constexpr int kNudgeBurstMs = 700; // arrow keys within this are one carry
 PlanView::PlanView(QWidget* parent)
     : QWidget(parent),
       m_drag({[this](const QPointF& p) { return m_camera.toPlan(p); },
-              [this](core::MmPoint at, core::ColonyId id) {
-                  return snapped(m_scene, at, id, static_cast<int>(std::min(8000 / m_camera.pixelsPerMetre, 400.0)));
+              [this](core::MmPoint at, std::span<const core::ColonyId> carried) {
+                  return snapped(m_scene, at, carried,
+                                 static_cast<int>(std::min(8000 / m_camera.pixelsPerMetre, 400.0)));
               },
-              [this](core::MmPoint at, core::ColonyId id) { return standingAt(m_scene, at, id, m_magnified); }},
+              [this](core::MmPoint at, std::span<const core::ColonyId> carried) {
+                  return standingAt(m_scene, at, carried, m_magnified);
+              }},
              QApplication::startDragDistance()) {
     PlanAccessible::install(); // before anything asks how the plan is to be shown
     connect(this, &PlanView::hiveFocused, this, [this](core::ColonyId colony) { announceHive(*this, colony); });
@@ -55,7 +58,8 @@ PlanView::~PlanView() = default;
 void PlanView::setScene(Scene scene) {
     const bool another = scene.yard != m_scene.yard;
     const bool otherDay = !another && scene.on != m_scene.on;
-    if (m_carry && !scene.find(m_carry->colony)) abortCarry();
+    keepCarry(scene);
+    if (another) m_drift.clear();
     if (m_tool && another) m_tool->abort();
     m_scene = std::move(scene);
     m_texts = std::make_unique<Texts>(m_scene, font());
@@ -163,7 +167,10 @@ Shown PlanView::shownNow() const {
     shown.magnified = m_magnified;
     for (const core::ColonyId colony : m_selected)
         if (const auto hive = m_scene.find(colony)) shown.selected.push_back(*hive);
-    if (m_carry) shown.pickedUp = m_scene.find(m_carry->colony);
+    if (m_carry)
+        for (const OnWay& hive : m_carry->all())
+            if (const auto at = m_scene.find(hive.colony)) shown.pickedUp.push_back(*at);
+    std::sort(shown.pickedUp.begin(), shown.pickedUp.end());
     return shown;
 }
 
@@ -189,20 +196,10 @@ void PlanView::paintEvent(QPaintEvent*) {
     p.drawPixmap(0, 0, m_frame);
     m_sketch.paint(p, m_camera, m_magnified, look::coloursOf(*this));
     paintMarks(p);
+    drawDrift(p);
     if (m_carry) drawPreview(p);
     m_band.paint(p, m_layout, m_band.holds(m_scene, m_camera), m_camera, look::coloursOf(*this));
     if (m_tool) m_tool->paint(p, m_camera, look::coloursOf(*this));
-}
-
-void PlanView::drawPreview(QPainter& p) const {
-    const auto hive = m_scene.find(m_carry->colony);
-    if (!hive) return;
-    const QPointF offset = m_camera.offset();
-    p.translate(offset);
-    const QString text =
-        m_carry->to == m_carry->from ? QString() : look::distanceOf(m_carry->from, m_carry->to, m_scene.units.length);
-    paintPreview(p, m_scene.hives[*hive], m_layout.hives[*hive], m_camera.toView(m_carry->to) - offset, text,
-                 m_carry->blockedBy.has_value(), *m_texts, m_layout.detail, look::coloursOf(*this));
 }
 
 void PlanView::resizeEvent(QResizeEvent*) {

@@ -3,6 +3,7 @@
 #include "ui/plan/aim.h"
 #include "ui/plan/band.h"
 #include "ui/plan/camera.h"
+#include "ui/plan/carry_guide.h"
 #include "ui/plan/drag_machine.h"
 #include "ui/plan/flight.h"
 #include "ui/plan/layout.h"
@@ -50,6 +51,11 @@ public:
     void flyBack(const Sight& sight);
     /// Empty: hives may be carried. Else why not, said when it is tried.
     void setCarryBarred(const QString& why) { m_carryBarred = why; }
+    /// Whom the plan asks while hives are in the hand; nullptr: nobody. Outlives its use here.
+    void setCarryGuide(CarryGuide* guide) { m_guide = guide; }
+    /// Where foragers are likely to drift to, until the next press, Escape, or another yard.
+    void setDrift(std::vector<Drift> drift);
+    const std::vector<Drift>& drift() const { return m_carry ? m_words.drift : m_drift; }
     /// Said in the middle of an empty drawing.
     void setEmptyText(const QString& text);
     /// Drawn over the yard until it is taken away by an empty one; comes into view, unless it is in the hand.
@@ -63,7 +69,8 @@ public:
 
     const Camera& camera() const { return m_camera; }
     bool carrying() const { return m_drag.carrying(); }
-    QPointF viewPointOf(core::ColonyId colony) const; ///< for tests; a hive of the scene
+    const std::optional<Carry>& carry() const { return m_carry; } ///< in the hand just now
+    QPointF viewPointOf(core::ColonyId colony) const;             ///< for tests; a hive of the scene
     std::optional<core::ColonyId> chosenHive() const { return m_chosen; }
     QRect boxOf(core::ColonyId colony); ///< in the view; of a hive that is not drawn an empty one
     void pick(core::ColonyId colony);   ///< as by a click
@@ -79,9 +86,8 @@ signals:
     /// Several, by hand; `lead`, the chosen one, is among them. (Of one alone chosen() tells.)
     void selectAsked(const std::vector<core::ColonyId>& colonies, core::ColonyId lead);
     void opened(core::ColonyId colony);
-    void carryAsked(core::ColonyId colony, core::MmPoint to);
-    void droppedOn(core::ColonyId carried, core::ColonyId onto);
-    void hiveFocused(core::ColonyId colony); ///< the keys are on it now; screen readers are told
+    void setDownAsked(const ui::plan::Carry& carry); ///< also where another hive stands
+    void hiveFocused(core::ColonyId colony);         ///< the keys are on it now; screen readers are told
     void said(const QString& sentence);
     void carryingChanged(bool carrying);    ///< other edits wait meanwhile
     void standChosen(core::StandId stand);  ///< an empty one was clicked
@@ -141,14 +147,20 @@ private:
     double magnificationNow() const;
     void showSketch();
     void tellSketch();
+    void pressHive(size_t hive, const QMouseEvent& event);
+    void dragTo(const QMouseEvent& event);
+    std::vector<Picked> pickedWith(core::ColonyId hive) const;
     void setDown();
-    void abortCarry();
+    std::optional<Carry> emptyHand();
+    void abortCarry(const QString& why = {});
+    void keepCarry(const Scene& next);
     void showCarry(const Carry& carry);
-    void startCarrying();
+    CarryWords plainWords(const Carry& carry) const;
     void stale();
     void ensureLayout();
     void renderFrame();
     void drawPreview(QPainter& p) const;
+    void drawDrift(QPainter& p) const;
     Shown shownNow() const;
 
     Scene m_scene;
@@ -174,6 +186,10 @@ private:
     bool m_frameStale = true;
     DragMachine m_drag;
     std::optional<Carry> m_carry;
+    CarryWords m_words; ///< of m_carry
+    CarryGuide* m_guide = nullptr;
+    std::vector<Drift> m_drift;
+    std::optional<core::ColonyId> m_pressedSelected; ///< chosen alone where the press stays a click
     std::optional<QPointF> m_scrollFrom;
     bool m_spaceHeld = false;
     bool m_groundPressed = false;

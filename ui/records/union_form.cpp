@@ -12,11 +12,6 @@ namespace edit = core::edit;
 using core::LineageHow;
 using form::Values;
 
-namespace {
-const QString kHow = QStringLiteral("how");
-const QString kInto = QStringLiteral("into");
-} // namespace
-
 UnionForm::UnionForm(const edit::Session& book, core::ColonyId about, core::Day day)
     : RecordForm(book), m_about(about), m_day(day) {}
 

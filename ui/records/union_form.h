@@ -18,6 +18,9 @@ public:
     core::edit::Edit edit(const form::Values& values) const override;
 
 protected:
+    inline static const QString kHow = QStringLiteral("how");
+    inline static const QString kInto = QStringLiteral("into");
+
     void judge(form::Judge& judge, const form::Values& values) const override;
     bool quick() const override { return false; } // holds are of the whole book
 

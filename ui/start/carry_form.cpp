@@ -53,7 +53,8 @@ std::vector<form::Field> CarryForm::fields() const {
                                   .kind = form::Kind::Yard,
                                   .label = Carries::tr("To &yard"),
                                   .spoken = Carries::tr("Yard it was carried to"),
-                                  .options = form::yardOptions(m_desk.session())}};
+                                  .options = form::yardOptions(m_desk.session()),
+                                  .note = [this](const Values& values) { return papers(values); }}};
     form::Field heading = headingField();
     heading.label = Carries::tr("&Entrance looks");
     heading.hint = Carries::tr("as before");
@@ -67,6 +68,14 @@ Values CarryForm::start() const {
     Values v{{kDay, form::typedDay(m_desk.day())}};
     if (const auto yard = m_desk.session().yard(m_stand.yard)) v[kYard] = yard->name;
     return v;
+}
+
+/// What stands against it is asked for a reason and a name when it is saved (rule 4.15).
+QString CarryForm::papers(const Values& values) const {
+    const auto yard = yardOf(values);
+    if (!yard || *yard == m_stand.yard) return {};
+    return Carries::tr("Movement rules may ask for papers: the inspector knows. Held for foulbrood or by an order, no "
+                       "hive goes from yard to yard.");
 }
 
 std::optional<core::YardId> CarryForm::yardOf(const Values& values) const {
@@ -101,18 +110,6 @@ std::vector<form::Problem> CarryForm::problems(const Values& values) const {
         judge.add({}, e.userMessage());
     }
     return judge.take();
-}
-
-/// Moving bees that are held is never a matter of course.
-QStringList CarryForm::odd(const Values& values) const {
-    const auto ix = m_desk.reading().find(m_colony.id);
-    const auto yard = yardOf(values);
-    if (!ix || !yard || *yard == m_stand.yard) return {};
-    for (const core::rules::Hold& hold : m_desk.reading().holdsOf(*ix))
-        if (hold.kind != core::rules::HoldKind::BroodNotChecked)
-            return {Carries::tr("%1 is held: %2 Moving it spreads what it may have; the inspector decides.")
-                        .arg(m_colony.label, hold.because())};
-    return {};
 }
 
 edit::Edit CarryForm::edit(const Values& values) const {

@@ -18,7 +18,6 @@ public:
     std::vector<form::Field> fields() const override;
     form::Values start() const override;
     std::vector<form::Problem> problems(const form::Values& values) const override;
-    QStringList odd(const form::Values& values) const override;
     core::edit::Edit edit(const form::Values& values) const override;
     std::optional<QString> meanwhile() const override;
 
@@ -27,6 +26,7 @@ public:
     plan::Sketch sketch(const form::Values& values) const;
 
 private:
+    QString papers(const form::Values& values) const;
     std::optional<core::edit::CarryTo> carryOf(const form::Values& values) const;
 
     const desk::Desk& m_desk;

@@ -101,8 +101,8 @@ std::optional<core::edit::Correction> RealDialogs::correction(const QString& wha
     title->setFont(look::headingFont(dialog.font()));
     all->addWidget(title);
     all->addWidget(wrapped(message, &dialog));
-    all->addWidget(wrapped(Asked::tr("A foulbrood hold rests on this record. Taking it back is kept as a correction, "
-                                     "with the old value, the reason and your name."),
+    all->addWidget(wrapped(Asked::tr("The history keeps it as a correction: what it was and what it became, the reason "
+                                     "and your name."),
                            &dialog));
     auto* form = new QFormLayout;
     auto* reason = new QLineEdit(&dialog);

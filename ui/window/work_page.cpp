@@ -3,6 +3,7 @@
 #include "ui/board/board.h"
 #include "ui/card/colony_card.h"
 #include "ui/form/form_panel.h"
+#include "ui/hand/hand_desk.h"
 #include "ui/pick/picker.h"
 #include "ui/plan/plan_view.h"
 #include "ui/records/record_list.h"
@@ -118,11 +119,9 @@ void WorkPage::connectPlan() {
     connect(&m_desk, &desk::Desk::selectedChanged, this, &WorkPage::showSelected);
     m_picker = new pick::Picker(m_desk, *m_plan, this);
     connect(m_plan, &plan::PlanView::opened, this, &WorkPage::openCard);
-    connect(m_plan, &plan::PlanView::carryAsked, this,
-            [this](core::ColonyId colony, core::MmPoint to) { guarded(m_dialogs, [&] { m_desk.carry(colony, to); }); });
-    connect(m_plan, &plan::PlanView::droppedOn, this, [this](core::ColonyId carried, core::ColonyId onto) {
-        guarded(m_dialogs, [&] { m_desk.explainDrop(carried, onto); });
-    });
+    m_hand = new hand::HandDesk(
+        m_desk, *m_plan, m_dialogs, m_yards->asTarget(),
+        [this](auto form) { return openForm(std::move(form)) != nullptr; }, this);
     connect(m_plan, &plan::PlanView::said, &m_desk, &desk::Desk::said);
     connect(m_plan, &plan::PlanView::carryingChanged, this, &WorkPage::carryingChanged);
 }

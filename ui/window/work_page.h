@@ -23,6 +23,9 @@ class FormPanel;
 namespace ui::pick {
 class Picker;
 }
+namespace ui::hand {
+class HandDesk;
+}
 namespace ui::plan {
 class PlanView;
 }
@@ -75,6 +78,7 @@ public:
     pick::Picker* picker() const { return m_picker; }
     survey::SurveyDesk* survey() const { return m_survey; }
     time::TimeDesk* time() const { return m_time; }
+    hand::HandDesk* hand() const { return m_hand; }
     board::Board* board() const { return m_board; }
     YardList* yards() const { return m_yards; }
     card::ColonyCard* card() const { return m_card; }
@@ -132,6 +136,7 @@ private:
     board::Board* m_board;
     visit::VisitForm* m_form;
     form::FormPanel* m_panel;
+    hand::HandDesk* m_hand;
     start::StartDesk* m_start;
     pick::Picker* m_picker;
     survey::SurveyDesk* m_survey;

@@ -1,6 +1,7 @@
 #include "ui/window/yard_commands.h"
 
 #include "ui/dialogs.h"
+#include "ui/hand/hand_desk.h"
 #include "ui/start/start_desk.h"
 #include "ui/survey/survey_desk.h"
 #include "ui/window/main_window.h"
@@ -27,6 +28,8 @@ YardCommands::YardCommands(QMenuBar* bar, QWidget* window) : QObject(window) {
                      tr("Click on the drawing where each hive stands"));
     carry = add(tr("Carry the chosen &hive to…"), QStringLiteral("Ctrl+Shift+C"),
                 tr("To another place or yard, on any day; today's carries are dragged"));
+    swap = add(tr("S&wap the two selected hives"), QStringLiteral("Ctrl+Shift+W"),
+               tr("Two hives change places; by mouse: drag one onto the other with Shift"));
     survey = add(tr("&Survey: correct the drawing"), QStringLiteral("Ctrl+Shift+S"),
                  tr("Move stands, turn hives, draw hedges and sheds: no hive is carried by it"));
     survey->setCheckable(true);
@@ -44,7 +47,7 @@ void YardCommands::setBookOpen(bool writable) {
 
 void YardCommands::setYards(bool any) {
     m_any = any;
-    for (QAction* a : {hiveRow, placeHives, carry, changeYard, survey}) a->setEnabled(m_writable && any);
+    for (QAction* a : {hiveRow, placeHives, carry, swap, changeYard, survey}) a->setEnabled(m_writable && any);
 }
 
 void YardCommands::wire(MainWindow& window, Dialogs& dialogs) {
@@ -58,6 +61,7 @@ void YardCommands::wire(MainWindow& window, Dialogs& dialogs) {
     begin(changeYard, [](start::StartDesk& s) { s.changeYard(); });
     begin(hiveRow, [](start::StartDesk& s) { s.hiveRow(); });
     begin(carry, [](start::StartDesk& s) { s.carry(); });
+    onPage(window, swap, [&dialogs](WorkPage& page) { guarded(dialogs, [&] { page.hand()->swapSelected(); }); });
     begin(placeHives, [](start::StartDesk& s) { s.placeHives(); });
     wireSurvey(window);
 }

@@ -19,7 +19,7 @@ class YardCommands : public QObject {
 public:
     YardCommands(QMenuBar* bar, QWidget* window);
 
-    QAction *newYard, *changeYard, *hiveRow, *placeHives, *carry, *survey;
+    QAction *newYard, *changeYard, *hiveRow, *placeHives, *carry, *swap, *survey;
 
     void setBookOpen(bool writable);
     void setYards(bool any); ///< those of a yard need one

@@ -2,6 +2,7 @@
 
 #include "ui/look/colours.h"
 #include "ui/look/type.h"
+#include "ui/plan/paint_hive.h"
 
 #include <QLabel>
 #include <QListView>
@@ -14,6 +15,14 @@ namespace {
 constexpr int kWideInDigits = 25;
 constexpr int kLeastWide = 170;
 constexpr int kMostWide = 340;
+
+/// Where hives would be set down; refused: in orange, and barred.
+void paintMark(QPainter& p, const QRectF& frame, bool refused, const look::Colours& c) {
+    p.setPen(QPen(refused ? c.warn : c.planned, 2, Qt::DashLine));
+    p.setBrush(c.paper);
+    p.drawRoundedRect(frame.adjusted(1, 1, -1, -1), 4, 4);
+    if (refused) plan::hatch(p, QPolygonF(QRectF(frame.left() + 1, frame.top() + 1, 9, frame.height() - 2)), 7, c);
+}
 } // namespace
 
 void YardModel::show(const desk::Reading& reading) {
@@ -29,6 +38,13 @@ int YardModel::rowOf(core::YardId yard) const {
     for (size_t i = 0; i < m_lines.size(); ++i)
         if (m_lines[i].yard == yard) return static_cast<int>(i);
     return -1;
+}
+
+void YardModel::mark(std::optional<core::YardId> yard, bool refused) {
+    if (yard == m_marked && refused == m_refused) return;
+    m_marked = yard;
+    m_refused = refused;
+    if (!m_lines.empty()) emit dataChanged(index(0), index(rowCount() - 1));
 }
 
 int YardModel::rowCount(const QModelIndex& parent) const {
@@ -50,7 +66,8 @@ QVariant YardModel::data(const QModelIndex& index, int role) const {
 }
 
 void YardDelegate::paint(QPainter* p, const QStyleOptionViewItem& option, const QModelIndex& index) const {
-    const desk::YardLine& line = static_cast<const YardModel*>(index.model())->at(index.row());
+    const YardModel& model = *static_cast<const YardModel*>(index.model());
+    const desk::YardLine& line = model.at(index.row());
     const look::Colours c = look::coloursOf(*option.widget);
     p->save();
     p->setRenderHint(QPainter::Antialiasing, true);
@@ -62,6 +79,7 @@ void YardDelegate::paint(QPainter* p, const QStyleOptionViewItem& option, const 
         p->setBrush(c.paper);
         p->drawRoundedRect(frame.adjusted(0.5, 0.5, -0.5, -0.5), 4, 4);
     }
+    if (model.marked(index.row())) paintMark(*p, frame, model.refused(), c);
     QFont name = option.font;
     name.setBold(chosen);
     const QRectF inner = frame.adjusted(12, 6, -12, -6);
@@ -117,6 +135,15 @@ void YardList::changeEvent(QEvent* event) {
 
 void YardList::sizeToText() {
     setMinimumWidth(std::clamp(kWideInDigits * fontMetrics().horizontalAdvance(u'0'), kLeastWide, kMostWide));
+}
+
+hand::HandGuide::Yards YardList::asTarget() {
+    const auto at = [this](const QPoint& global) -> std::optional<core::YardId> {
+        const QPoint inside = m_list->viewport()->mapFromGlobal(global);
+        const QModelIndex row = m_list->viewport()->rect().contains(inside) ? m_list->indexAt(inside) : QModelIndex();
+        return row.isValid() ? std::optional(m_model->at(row.row()).yard) : std::nullopt;
+    };
+    return {at, [this](std::optional<core::YardId> yard, bool refused) { m_model->mark(yard, refused); }};
 }
 
 void YardList::show(const desk::Reading& reading, std::optional<core::YardId> yard) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "ui/desk/reading.h"
+#include "ui/hand/hand_guide.h"
 
 #include <QAbstractListModel>
 #include <QStyledItemDelegate>
@@ -18,12 +19,18 @@ public:
     void show(const desk::Reading& reading);
     const desk::YardLine& at(int row) const { return m_lines[static_cast<size_t>(row)]; }
     int rowOf(core::YardId yard) const; ///< −1 where it is not
+    /// The yard that hives are held over.
+    void mark(std::optional<core::YardId> yard, bool refused);
+    bool marked(int row) const { return m_marked == at(row).yard; }
+    bool refused() const { return m_refused; }
 
     int rowCount(const QModelIndex& parent = {}) const override;
     QVariant data(const QModelIndex& index, int role) const override;
 
 private:
     std::vector<desk::YardLine> m_lines;
+    std::optional<core::YardId> m_marked;
+    bool m_refused = false;
 };
 
 class YardDelegate : public QStyledItemDelegate {
@@ -41,6 +48,8 @@ public:
     void show(const desk::Reading& reading, std::optional<core::YardId> chosen);
     const YardModel& model() const { return *m_model; }
     QListView* list() const { return m_list; }
+    /// Hives can be set down on its yards.
+    hand::HandGuide::Yards asTarget();
 
 signals:
     void chosen(core::YardId yard);
