@@ -31,7 +31,7 @@ std::pair<std::string, ChangeSet> EveryEdit::next(const EditContext& c) {
 }
 
 std::pair<std::string, ChangeSet> EveryEdit::made(const EditContext& c) {
-    switch (upTo(16)) {
+    switch (upTo(18)) {
     case 0:
         return {"some edit", m_some.next(c)};
     case 1:

@@ -6,10 +6,13 @@
 #include "ui/hand/hand_desk.h"
 #include "ui/window/yard_list.h"
 
+#include <QApplication>
 #include <QLabel>
 #include <QListView>
 #include <QProcess>
 #include <QPushButton>
+
+#include <cmath>
 
 // Gestures of the hand on the plan: several hives, two swapped, on another hive, on another yard; each by mouse and by
 // keys, its abort and its undo.
@@ -107,15 +110,17 @@ TEST_F(Hands, EscapeAndUndoTakeTheDriftAway) {
 TEST_F(Hands, AHeldNeighbourIsDrawnOtherwiseInGreyToo) {
     drag(at("A4"), ground({6000, 4000}));
     const QImage with = plan()->grab().toImage().convertToFormat(QImage::Format_Grayscale8);
-    const double body = plan()->boxOf(id("A3")).width();
-    const auto bar = [&](const char* label, int side) { // ink across the way, at the edge of the hive
-        const QPoint edge = at(label) + QPoint(side * static_cast<int>(body / 2 + 4), 0);
+    const QRect box = plan()->boxOf(id("A3"));
+    const int clear = static_cast<int>(std::hypot(box.width(), box.height()) / 2 + 3);
+    const auto bar = [&](const char* label, int side) { // ink across the way, clear of the hive
+        const QPoint end = at(label) + QPoint(side * clear, 0);
         int dark = 0;
         for (int y = -12; y <= 12; ++y)
-            for (int x = -14; x <= 14; ++x) dark += qGray(with.pixel(edge + QPoint(x, y))) < 190 ? 1 : 0;
+            for (int x = -8; x <= 8; ++x) dark += qGray(with.pixel(end + QPoint(x, y))) < 190 ? 1 : 0;
         return dark;
     };
-    EXPECT_GT(bar("A3", 1), bar("A5", -1)) << "a bar across the end";
+    EXPECT_GT(bar("A5", -1), 10) << "an angle";
+    EXPECT_GT(bar("A3", 1), bar("A5", -1) + 30) << "a bar across the end";
 }
 
 // Several.

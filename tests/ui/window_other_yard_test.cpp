@@ -46,7 +46,7 @@ struct OtherYard : tests::OpenWindow {
     QString yardOf(const char* label) const {
         const auto reader = edit::Session::open(book.path(), book.clock(), edit::Session::Access::ReadOnly);
         const core::Snapshot s = reader->snapshot(book.clock().day);
-        return s.yard(s.placeOf(s.livingNamed(QLatin1StringView(label)).value())->yard).name;
+        return s.yard(s.placeOf(s.livingNamed(QString::fromLatin1(label)).value())->yard).name;
     }
     const ui::window::YardModel& model() const { return window->page()->yards()->model(); }
 };

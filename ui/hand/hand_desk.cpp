@@ -46,11 +46,16 @@ bool HandDesk::done(const QString& what, const edit::Edit& edit, const QString& 
     return false;
 }
 
+QString HandDesk::lineOf(const Carry& carry) {
+    const QString line = m_guide->wordsOf(carry).line;
+    m_guide->emptied(); // the hand is
+    return line;
+}
+
 void HandDesk::setDown(const Carry& down) {
     if (barred()) return;
     if (down.yard) return toYard(down);
-    if (down.several() && down.blocked())
-        return emit m_desk.said(tr("%1 Nothing was carried.").arg(m_guide->wordsOf(down).line));
+    if (down.several() && down.blocked()) return emit m_desk.said(tr("%1 Nothing was carried.").arg(lineOf(down)));
     if (!down.blockedBy) return carry(down);
     down.swap ? swap(down.colony, *down.blockedBy) : propose(down.colony, *down.blockedBy);
 }
@@ -107,7 +112,7 @@ void HandDesk::propose(core::ColonyId carried, core::ColonyId onto) {
 
 void HandDesk::toYard(const Carry& carried) {
     const core::YardId yard = *carried.yard;
-    if (yard == m_desk.yard()) return emit m_desk.said(m_guide->wordsOf(carried).line);
+    if (yard == m_desk.yard()) return emit m_desk.said(lineOf(carried));
     const auto carries = placesIn(m_desk, yard, carried.all());
     QStringList also = m_guide->foragers(carried);
     also.prepend(HandGuide::papers());

@@ -34,6 +34,7 @@ private:
     void propose(core::ColonyId carried, core::ColonyId onto);
     void toYard(const plan::Carry& carry);
     bool barred();
+    QString lineOf(const plan::Carry& carry);
     /// Writes, and says what was done and `also`; a refusal is said where the eye is. False: nothing was written.
     bool done(const QString& what, const core::edit::Edit& edit, const QString& also);
 

@@ -38,7 +38,7 @@ void PlanView::pressHive(size_t hive, const QMouseEvent& event) {
 
 void PlanView::dragTo(const QMouseEvent& event) {
     std::optional<Carry> carry;
-    if (m_guide && m_drag.carrying() && !rect().contains(event.position().toPoint()))
+    if (m_guide && !rect().contains(event.position().toPoint()))
         carry = m_drag.moveOutside(m_guide->yardAt(event.globalPosition().toPoint()));
     else
         carry = m_drag.move(event.position(), !(event.modifiers() & Qt::AltModifier),
