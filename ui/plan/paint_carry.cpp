@@ -1,5 +1,7 @@
 #include "ui/plan/paint_carry.h"
 
+#include "ui/plan/hive_shape.h"
+
 #include <QPainter>
 
 namespace ui::plan {
