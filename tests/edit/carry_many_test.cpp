@@ -145,6 +145,7 @@ protected:
         r.verdict = verdict;
         r.method = Method::Inspector;
         r.by = QStringLiteral("inspector");
+        r.paper = QStringLiteral("12");
         apply([&](const EditContext& c) { return logResult(c, r); });
     }
     void sign(ColonyId colony, Sign sign, Day day) {

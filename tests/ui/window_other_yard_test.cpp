@@ -34,6 +34,7 @@ struct OtherYard : tests::OpenWindow {
         r.verdict = core::Verdict::Order;
         r.method = core::Method::Inspector;
         r.by = QStringLiteral("inspector");
+        r.paper = QStringLiteral("12");
         write([&](const edit::EditContext& c) { return edit::logResult(c, r); });
     }
     core::YardId home() const { return *window->desk()->yard(); }
