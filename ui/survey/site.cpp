@@ -138,7 +138,7 @@ core::MmPoint Site::snapped(core::MmPoint at, const std::vector<Spot>& without) 
         others.hives.push_back(mark);
     }
     const int reach = static_cast<int>(std::min(8000 / m_plan.camera().pixelsPerMetre, 400.0));
-    return plan::snapped(others, at, core::ColonyId{-1}, reach);
+    return plan::snapped(others, at, {}, reach);
 }
 
 core::MmPoint Site::snappedToHive(const plan::Touch& at) const {
