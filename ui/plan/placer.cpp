@@ -133,7 +133,9 @@ private:
         const double half = std::clamp(h.size.width() / 2, kLetterOnHive / 2, m_texts.lineHeight() / 2);
         const QRectF spot = around(h.centre, half);
         h.badgeOn = m_taken.free(spot, owner(i));
-        if (h.badgeOn) h.badge = spot;
+        if (!h.badgeOn) return;
+        h.badge = spot;
+        m_taken.insert(spot, owner(i));
     }
 
     void placeLabel(size_t i) {
