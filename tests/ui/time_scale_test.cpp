@@ -4,6 +4,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 
 namespace {
@@ -52,8 +53,7 @@ TEST(TimeScale, ASeasonShowsMonthsAndTenYearsTheYears) {
     std::vector<QString> years;
     for (const ScaleMark& m : scale.marks(widthOf))
         if (!m.text.isEmpty()) years.push_back(m.text);
-    EXPECT_EQ(years.size(), 9u);
-    EXPECT_EQ(years.front(), QStringLiteral("2018"));
+    for (int year = 2018; year <= 2026; ++year) EXPECT_TRUE(std::ranges::count(years, QString::number(year))) << year;
     scale.showDays(180, dayOf(2026, 9, 15));
     const auto marks = scale.marks(widthOf);
     EXPECT_TRUE(std::ranges::any_of(marks, [](const ScaleMark& m) { return m.text == QStringLiteral("Jun"); }));
