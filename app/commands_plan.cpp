@@ -5,6 +5,7 @@
 #include "core/report/plan_json.h"
 #include "core/report/plan_text.h"
 #include "core/rules/explain.h"
+#include "core/rules/finding_words.h"
 #include "core/rules/plan.h"
 
 #include <QJsonDocument>
@@ -56,7 +57,8 @@ int runAdvise(const QStringList& words, const core::Clock& clock, Streams io) {
     a.count(QStringLiteral("most"), 0, 1'000'000); // usage comes before the book
     core::Snapshot s = snapshotOf(a, clock);
     if (a.has(QStringLiteral("json"))) inSi(s);
-    const core::rules::Plan plan = core::rules::advise(s, requestOf(a, s));
+    core::rules::Plan plan = core::rules::advise(s, requestOf(a, s));
+    if (a.has(QStringLiteral("json"))) dropReasons(plan);
     if (a.has(QStringLiteral("json")))
         printJson(io.out, core::report::planJson(s, plan));
     else

@@ -103,6 +103,29 @@ Sentence weightSentence(const Snapshot& s, const Feed& feed, const Teller& t) {
 
 } // namespace
 
+void dropReasons(Plan& plan) {
+    const auto drop = [](auto& findings) {
+        for (auto& finding : findings) finding.why = {};
+    };
+    drop(plan.holds);
+    drop(plan.separate);
+    drop(plan.alone);
+    drop(plan.boxOrder);
+    drop(plan.feed);
+    drop(plan.divides);
+    drop(plan.due);
+    for (UnresolvedColony& u : plan.unresolved) u.reason = {};
+    for (ColonyCaution& c : plan.cautions) c.caution.why = {};
+    for (Union& u : plan.unions) {
+        u.why = {};
+        drop(u.cautions);
+    }
+    for (ShakeOut& o : plan.shakeOuts) {
+        o.why = {};
+        drop(o.cautions);
+    }
+}
+
 Sentences sentencesOf(const Snapshot& s, const Alone& a) {
     const Teller t(s, a.why);
     Sentences out{classSentence(t, a)};

@@ -16,4 +16,7 @@ Sentences sentencesOf(const Snapshot& s, const Feed& feed);
 Sentences sentencesOf(const Snapshot& s, const Divide& divide);
 Sentences sentencesOf(const Snapshot& s, const Due& due);
 
+/// Frees the data of a plan's reasons, for one who only writes the words it has: a big book's JSON needs the room.
+void dropReasons(Plan& plan);
+
 } // namespace core::rules

@@ -77,6 +77,13 @@ template <class Fact> Day latestOf(std::span<const Fact> facts) {
         ->last;
 }
 
+// The first links as data; the words have them all.
+void addLinks(const std::vector<Gift>& chain, Reason& why) {
+    constexpr size_t kMostFacts = 12;
+    for (const Gift& gift : chain)
+        if (why.facts.size() < kMostFacts) why.fact("link", gift);
+}
+
 QString windowText(const Evidence& e, const Source& source, Reason& why) {
     const char* limit = source.treated ? "trace.masked_days" : "trace.days";
     why.fact("links count from", source.open).limit(limit);
@@ -115,7 +122,7 @@ void addReach(const Evidence& e, const Source& source, const ReachFact& fact, QS
     }
     for (const ReachFact::Chain& chain : fact.chains) {
         sentences << chainText(e, chain.gifts) + u'.';
-        for (const Gift& gift : chain.gifts) why.fact("link", gift);
+        addLinks(chain.gifts, why);
         if (chain.stood) sentences << stayText(e, *chain.stood, source);
     }
 }
@@ -131,7 +138,7 @@ Told contactReason(const Evidence& e, const std::vector<Source>& sources, std::s
         sentences << sourceText(e, source) << windowText(e, source, why);
         for (const auto& chain : fact.chains) {
             sentences << chainText(e, chain) + u'.';
-            for (const Gift& gift : chain) why.fact("link", gift);
+            addLinks(chain, why);
         }
     }
     const QString own = ownLift(e, facts.front().colony, latestOf(facts), false, why);

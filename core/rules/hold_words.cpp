@@ -44,6 +44,8 @@ QString pastText(const Evidence& e, const Source& source) {
 } // namespace
 
 Told told(const QStringList& sentences, const QString& lift, Reason why) {
+    why.facts.shrink_to_fit();
+    why.limits.shrink_to_fit();
     return {sentences.join(u' '), lift, std::move(why)};
 }
 

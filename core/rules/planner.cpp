@@ -46,22 +46,24 @@ public:
     }
 
     Plan plan() {
-        addHolds();
         addUnions();
         addShakeOuts();
         addOthers();
         addFeed();
         m_plan.due = dueChecks(m_view, m_plan.yards);
         m_plan.totals = totalsOf(m_view, m_plan, m_living);
+        takeHolds();
         return std::move(m_plan);
     }
 
 private:
     Part& partOf(ColonyIx c) { return m_part[static_cast<size_t>(c.value)]; }
 
-    void addHolds() {
-        for (const Hold& hold : m_view.holds)
-            if (std::binary_search(m_living.begin(), m_living.end(), hold.colony)) m_plan.holds.push_back(hold);
+    /// Out of the view, last: twice the words and reasons of a troubled book would be too many.
+    void takeHolds() {
+        for (Hold& hold : m_view.holds)
+            if (std::binary_search(m_living.begin(), m_living.end(), hold.colony))
+                m_plan.holds.push_back(std::move(hold));
     }
 
     void addUnions() {
