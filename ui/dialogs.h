@@ -23,6 +23,8 @@ struct Dialogs {
     virtual std::optional<QString> bookToMake() = 0;
     virtual std::optional<QString> folderOfCsv() = 0;
     virtual std::optional<QString> pdfToWrite(const QString& suggestedName) = 0;
+    /// `title` says what of; its ending (".svg") is that of the name.
+    virtual std::optional<QString> fileToWrite(const QString& title, const QString& suggestedName) = 0;
     /// A record on which a foulbrood hold rests is to be taken back: `message` names the holds that would change.
     /// Both name and reason, or nothing.
     virtual std::optional<core::edit::Correction> correction(const QString& what, const QString& message) = 0;

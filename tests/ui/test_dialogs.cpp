@@ -31,6 +31,12 @@ std::optional<QString> TestDialogs::pdfToWrite(const QString&) {
     return pdf;
 }
 
+std::optional<QString> TestDialogs::fileToWrite(const QString& title, const QString& suggestedName) {
+    if (!file) ADD_FAILURE() << "asked for a file: " << title.toStdString();
+    suggested = suggestedName;
+    return file;
+}
+
 std::optional<core::edit::Correction> TestDialogs::correction(const QString& what, const QString& message) {
     asked << message;
     if (!expectCorrection) ADD_FAILURE() << "a correction was asked for: " << what.toStdString();

@@ -13,6 +13,8 @@ struct TestDialogs : ui::Dialogs {
     bool expectError = false;
     std::optional<QString> folder;
     std::optional<QString> pdf;
+    std::optional<QString> file; ///< of fileToWrite
+    QString suggested;           ///< its name, as last proposed
     std::optional<QString> made; ///< the path of a new book
     QStringList errors;
     QStringList faults;
@@ -24,6 +26,7 @@ struct TestDialogs : ui::Dialogs {
     std::optional<QString> bookToMake() override;
     std::optional<QString> folderOfCsv() override;
     std::optional<QString> pdfToWrite(const QString& suggestedName) override;
+    std::optional<QString> fileToWrite(const QString& title, const QString& suggestedName) override;
     std::optional<core::edit::Correction> correction(const QString& what, const QString& message) override;
 };
 

@@ -6,13 +6,12 @@
 
 namespace ui::print {
 
-namespace {
-
-/// Letter where the system measures in inches, else A4.
 core::report::Paper usualPaper() {
     return QLocale::system().measurementSystem() == QLocale::MetricSystem ? core::report::Paper::A4
                                                                           : core::report::Paper::Letter;
 }
+
+namespace {
 
 WorksheetJob jobOf(const window::PaperJob& job) {
     core::report::WorksheetOptions options;

@@ -60,6 +60,11 @@ VisitForm::VisitForm(QWidget* parent) : QScrollArea(parent) {
     m_title = new QLabel(this);
     m_title->setFont(look::headingFont(font()));
     all->addWidget(m_title);
+    m_step = new QLabel(this);
+    m_step->setObjectName(QStringLiteral("visitStep"));
+    m_step->setProperty("quiet", true);
+    m_step->hide();
+    all->addWidget(m_step);
     m_meanwhile = warning(QStringLiteral("meanwhile"));
     all->addWidget(m_meanwhile);
     auto* grid = new QGridLayout;
@@ -237,6 +242,7 @@ void VisitForm::start(const VisitPlace& place, const VisitDraft& draft, Odd odd)
     m_odd = std::move(odd);
     m_asked.clear();
     m_meanwhile->hide();
+    m_step->hide();
     m_title->setText(place.was ? tr("A visit of %1").arg(place.label) : tr("Visit of %1").arg(place.label));
     m_save->setText(place.was ? tr("&Save changes") : tr("&Save visit"));
     const bool pounds = place.weightUnit == core::WeightUnit::Pounds;
@@ -267,6 +273,11 @@ void VisitForm::judgeAgain(const VisitPlace& place, const QString& meanwhile) {
     const bool leaving = m_leaving;
     check();
     m_leaving = leaving;
+}
+
+void VisitForm::setStep(const QString& text) {
+    m_step->setText(text);
+    m_step->setVisible(!text.isEmpty());
 }
 
 void VisitForm::refuse(const QString& why) {

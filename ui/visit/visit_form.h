@@ -35,6 +35,8 @@ public:
     void judgeAgain(const VisitPlace& place, const QString& meanwhile);
     /// It was not saved, and why; what was typed stays.
     void refuse(const QString& why);
+    /// Which of several it is, said below the title until another one begins.
+    void setStep(const QString& text);
     const VisitPlace& place() const { return m_place; }
     VisitDraft draft() const;
     bool dirty() const { return draft() != m_started; }
@@ -66,6 +68,7 @@ private:
     VisitDraft m_started;
     bool m_leaving = false; ///< Escape was pressed once over typing not saved
     QLabel* m_title = nullptr;
+    QLabel* m_step = nullptr;
     QLabel* m_weightLabel = nullptr;
     QDateEdit* m_day = nullptr;
     QComboBox* m_boxes = nullptr;

@@ -1,6 +1,7 @@
 #include "ui/window/commands.h"
 
 #include "ui/window/pick_commands.h"
+#include "ui/window/plan_paper.h"
 #include "ui/window/time_commands.h"
 #include "ui/window/yard_commands.h"
 
@@ -34,6 +35,7 @@ Commands::Commands(QMenuBar* bar, QWidget* window) : QObject(window), m_window(w
         add(book, tr("Pre&view worksheet"), QStringLiteral("Ctrl+Shift+P"), tr("Look at the merge day's worksheet"));
     print = add(book, tr("&Print worksheet…"), QStringLiteral("Ctrl+P"), tr("Print the merge day's worksheet"));
     pdf = add(book, tr("Worksheet as P&DF…"), {}, tr("Write the merge day's worksheet to a file"));
+    m_planPaper = new PlanPaper(book, window);
     book->addSeparator();
     settings =
         add(book, tr("&Settings…"), QStringLiteral("Ctrl+,"), tr("Limits, seasons, weights and units of this book"));
@@ -49,6 +51,7 @@ Commands::Commands(QMenuBar* bar, QWidget* window) : QObject(window), m_window(w
     m_yards = new YardCommands(bar, window);
     QMenu* record = bar->addMenu(tr("&Record"));
     logVisit = add(record, tr("&Visit…"), QStringLiteral("Ctrl+L"), tr("Write down a visit of the chosen hive"));
+    m_pick->addVisits(record);
     record->addSeparator();
     for (const records::NewRecordWords& w : records::newRecordWords())
         notes.emplace_back(w.what, add(record, w.text, w.keys, w.tip));
@@ -90,7 +93,8 @@ void Commands::setBookOpen(bool open, bool writable) {
     for (QAction* a : {importCsv, logVisit}) a->setEnabled(open && writable);
     columns->setEnabled(open);
     tryAgain->setEnabled(open && !writable);
-    m_pick->setBookOpen(open);
+    m_pick->setBookOpen(open, writable);
+    m_planPaper->setBookOpen(open);
     m_yards->setBookOpen(open && writable);
     m_time->setBookOpen(open);
     for (const auto& [what, action] : notes) action->setEnabled(open && writable);

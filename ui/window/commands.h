@@ -15,6 +15,7 @@ class QMenuBar;
 namespace ui::window {
 
 class PickCommands;
+class PlanPaper;
 class TimeCommands;
 class YardCommands;
 
@@ -39,6 +40,7 @@ public:
 
     YardCommands* yards() const { return m_yards; }
     PickCommands* pick() const { return m_pick; }
+    PlanPaper* planPaper() const { return m_planPaper; }
     TimeCommands* time() const { return m_time; }
 
 signals:
@@ -50,6 +52,7 @@ private:
 
     QWidget* m_window;
     PickCommands* m_pick;
+    PlanPaper* m_planPaper;
     YardCommands* m_yards;
     TimeCommands* m_time;
     QMenu* m_recent;

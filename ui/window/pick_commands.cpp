@@ -10,7 +10,7 @@
 
 namespace ui::window {
 
-PickCommands::PickCommands(QMenu* edit, QWidget* window) : QObject(window) {
+PickCommands::PickCommands(QMenu* edit, QWidget* window) : QObject(window), m_window(window) {
     const auto add = [window](QMenu* menu, const QString& text, const QString& keys, const QString& tip) {
         QAction* action = menu->addAction(text);
         if (!keys.isEmpty()) action->setShortcut(QKeySequence(keys));
@@ -30,7 +30,15 @@ PickCommands::PickCommands(QMenu* edit, QWidget* window) : QObject(window) {
     none = add(select, tr("Non&e"), QStringLiteral("Ctrl+Shift+A"), tr("No hive of the yard"));
 }
 
-void PickCommands::setBookOpen(bool open) {
+void PickCommands::addVisits(QMenu* record) {
+    visits = record->addAction(tr("&Visits of those selected"));
+    visits->setShortcut(QKeySequence(QStringLiteral("Ctrl+Shift+L")));
+    visits->setStatusTip(tr("One after the other along a short walk from the gate; again: passes the hive over"));
+    m_window->addAction(visits);
+}
+
+void PickCommands::setBookOpen(bool open, bool writable) {
+    visits->setEnabled(open && writable);
     for (QAction* a : {find, all, others, none}) a->setEnabled(open);
     for (const auto& [words, action] : byRule) action->setEnabled(open);
     select->setEnabled(open);
@@ -40,6 +48,7 @@ void PickCommands::wire(MainWindow& window) {
     const auto begin = [&window](QAction* action, auto work) {
         onPage(window, action, [work](WorkPage& page) { work(*page.picker()); });
     };
+    onPage(window, visits, [](WorkPage& page) { page.walk(); });
     begin(find, [](pick::Picker& p) { p.find(); });
     begin(all, [](pick::Picker& p) { p.select(pick::Picker::Whole::All); });
     begin(others, [](pick::Picker& p) { p.select(pick::Picker::Whole::Others); });

@@ -19,13 +19,18 @@ class PickCommands : public QObject {
     Q_OBJECT
 public:
     PickCommands(QMenu* edit, QWidget* window);
+    void addVisits(QMenu* record);
 
     QAction *find, *all, *others, *none;
+    QAction* visits = nullptr; ///< of those selected, one after the other
     std::vector<std::pair<pick::RuleWords, QAction*>> byRule;
     QMenu* select; ///< all of these but `find`
 
-    void setBookOpen(bool open);
+    void setBookOpen(bool open, bool writable);
     void wire(MainWindow& window);
+
+private:
+    QWidget* m_window;
 };
 
 } // namespace ui::window

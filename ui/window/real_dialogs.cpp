@@ -8,6 +8,7 @@
 #include <QDialogButtonBox>
 #include <QDir>
 #include <QFileDialog>
+#include <QFileInfo>
 #include <QFormLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -90,6 +91,13 @@ std::optional<QString> RealDialogs::pdfToWrite(const QString& suggestedName) {
     const QString path = QFileDialog::getSaveFileName(QApplication::activeWindow(), Asked::tr("Worksheet as PDF"),
                                                       suggestedName, Asked::tr("PDF (*.pdf)"));
     return given(withEnding(path, QStringLiteral(".pdf")));
+}
+
+std::optional<QString> RealDialogs::fileToWrite(const QString& title, const QString& suggestedName) {
+    const QString ending = QFileInfo(suggestedName).suffix();
+    const QString path = QFileDialog::getSaveFileName(QApplication::activeWindow(), title, suggestedName,
+                                                      Asked::tr("%1 (*.%2)").arg(ending.toUpper(), ending));
+    return given(withEnding(path, QLatin1Char('.') + ending));
 }
 
 std::optional<core::edit::Correction> RealDialogs::correction(const QString& what, const QString& message) {

@@ -43,6 +43,7 @@ struct NoDialogs : Dialogs {
     std::optional<QString> bookToMake() override { return std::nullopt; }
     std::optional<QString> folderOfCsv() override { return std::nullopt; }
     std::optional<QString> pdfToWrite(const QString&) override { return std::nullopt; }
+    std::optional<QString> fileToWrite(const QString&, const QString&) override { return std::nullopt; }
     std::optional<core::edit::Correction> correction(const QString& what, const QString&) override {
         refuse(what);
         return std::nullopt;

@@ -9,6 +9,8 @@
 #include "ui/table/hive_table.h"
 #include "ui/window/commands.h"
 #include "ui/window/pick_commands.h"
+#include "ui/window/plan_menu.h"
+#include "ui/window/plan_paper.h"
 #include "ui/window/read_banner.h"
 #include "ui/window/status_line.h"
 #include "ui/window/time_commands.h"
@@ -111,6 +113,8 @@ void wire(MainWindow& window, Commands& commands, Dialogs& dialogs) {
     wireEdit(window, commands);
     wireView(window, commands, dialogs);
     commands.pick()->wire(window);
+    commands.planPaper()->wire(window, dialogs);
+    new PlanMenu(window, commands); // the window's
     commands.yards()->wire(window, dialogs);
     commands.time()->wire(window);
     wireWelcome(window, commands);

@@ -5,6 +5,7 @@
 #include "ui/form/form_panel.h"
 #include "ui/hand/hand_desk.h"
 #include "ui/pick/picker.h"
+#include "ui/pick/visit_walk.h"
 #include "ui/plan/plan_view.h"
 #include "ui/records/record_list.h"
 #include "ui/start/empty_yard.h"
@@ -148,6 +149,9 @@ void WorkPage::connectRight() {
     });
     connect(m_form, &visit::VisitForm::said, &m_desk, &desk::Desk::said);
     connect(m_form, &visit::VisitForm::leaveAsked, this, &WorkPage::settleRight);
+    m_walk = new pick::VisitWalk(
+        m_desk, *m_form, [this](std::optional<core::ColonyId> colony) { return turnTo(colony); }, this);
+    connect(m_form, &visit::VisitForm::leaveAsked, m_walk, &pick::VisitWalk::left);
     connect(m_form, &visit::VisitForm::saveAsked, this, &WorkPage::saveVisit);
 }
 

@@ -22,7 +22,8 @@ class FormPanel;
 } // namespace ui::form
 namespace ui::pick {
 class Picker;
-}
+class VisitWalk;
+} // namespace ui::pick
 namespace ui::hand {
 class HandDesk;
 }
@@ -61,6 +62,8 @@ public:
     Place place() const { return m_place; }
     void setTableShown(bool shown);
     void logVisit();
+    /// The visits of those selected, one after the other; under way, on to the next one.
+    void walk();
     /// The form of another record of the chosen hive, or of the ended colony whose card is shown.
     void note(records::NewRecord what);
     /// Asks for a colony by its name, living or ended, and shows its card.
@@ -116,6 +119,7 @@ private:
     void openCard(core::ColonyId colony);
     std::optional<core::Colony> subject() const;
     void startVisit(core::ColonyId colony, const std::optional<core::Visit>& was);
+    bool turnTo(std::optional<core::ColonyId> colony);
     void saveVisit(const core::Visit& visit);
     void openRecord(const records::RecordRow& record);
     void takeBack(const records::RecordRow& record);
@@ -140,6 +144,7 @@ private:
     start::StartDesk* m_start;
     pick::Picker* m_picker;
     survey::SurveyDesk* m_survey;
+    pick::VisitWalk* m_walk;
     start::EmptyYard* m_empty;
     time::TimeDesk* m_time;
     std::optional<core::ColonyId> m_ended; ///< whose card is shown, though it lives no more

@@ -2,6 +2,7 @@
 #include "core/edit/put_right.h"
 #include "ui/card/colony_card.h"
 #include "ui/form/form_panel.h"
+#include "ui/pick/visit_walk.h"
 #include "ui/records/find_form.h"
 #include "ui/records/odd.h"
 #include "ui/records/put_right.h"
@@ -60,6 +61,17 @@ void WorkPage::startVisit(core::ColonyId colony, const std::optional<core::Visit
     m_form->start(place, was ? visit::draftOf(*was, place.weightUnit) : draft, odd);
 }
 
+void WorkPage::walk() {
+    guarded(m_dialogs, [this] { m_walk->goOn(); });
+}
+
+/// The walk's next hive: false where its form did not open. Or the form is done with.
+bool WorkPage::turnTo(std::optional<core::ColonyId> colony) {
+    if (!colony) return settleRight(), false;
+    startVisit(*colony, {});
+    return m_right->currentWidget() == m_form && m_form->place().colony == *colony;
+}
+
 /// A refusal, a full disk or a stale record keeps the form with all that was typed.
 void WorkPage::saveVisit(const core::Visit& visit) {
     const bool anew = !m_form->place().was;
@@ -68,7 +80,11 @@ void WorkPage::saveVisit(const core::Visit& visit) {
             m_desk.save(anew ? tr("Log a visit") : tr("Change a visit"), [&](const edit::EditContext& c) {
                 return anew ? edit::logVisit(c, visit) : edit::changeVisit(c, visit);
             });
-        if (saved) return settleRight();
+        if (saved) {
+            settleRight();
+            if (anew) m_walk->saved(visit.colony);
+            return;
+        }
         m_form->refuse(tr("Nothing is saved yet: the question was not answered."));
     } catch (const std::exception& e) {
         const auto* known = dynamic_cast<const core::Error*>(&e);
