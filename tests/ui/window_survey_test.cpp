@@ -1,5 +1,6 @@
 #include "tests/ui/open_window.h"
 
+#include "core/edit/edits.h"
 #include "ui/survey/survey_desk.h"
 #include "ui/window/commands.h"
 #include "ui/window/yard_commands.h"
@@ -30,6 +31,12 @@ struct Surveying : tests::OpenWindow {
     std::string last() const { return book.history().front().toStdString(); }
     void click(MmPoint where, Qt::KeyboardModifiers with = {}) const {
         QTest::mouseClick(plan(), Qt::LeftButton, with, ground(where));
+    }
+    void carryA1(MmPoint to) const {
+        const core::ColonyId a1 = book.idOf(QStringLiteral("A1"));
+        window->desk()->save(QStringLiteral("Carry"), [&](const core::edit::EditContext& c) {
+            return core::edit::carryHive(c, a1, to, window->desk()->day());
+        });
     }
     void press(const char* button) const {
         auto* b = survey()->band()->findChild<QToolButton*>(QLatin1StringView(button));
@@ -159,14 +166,14 @@ TEST_F(Surveying, StandsAreNotDrawnIntoEachOther) {
 
 TEST_F(Surveying, WhatIsUnderWayIsGivenUpWhenTheBookChanges) {
     drag(at("A5"), ground({8000, 1500}), false);
-    window->desk()->carry(book.idOf(QStringLiteral("A1")), {0, -1500});
+    carryA1({0, -1500});
     QTest::mouseRelease(plan(), Qt::LeftButton, {}, ground({8000, 1500}));
     EXPECT_EQ(placeOf("A5"), (MmPoint{8000, 0}));
     EXPECT_EQ(lines(), 1u) << "the carry alone";
 }
 
 TEST_F(Surveying, AnEmptyStandIsMovedByMouseAndByKeys) {
-    window->desk()->carry(book.idOf(QStringLiteral("A1")), {0, -2500});
+    carryA1({0, -2500});
     drag(ground({0, 0}), ground({0, 1000}));
     const auto standAt = [&](MmPoint where) {
         for (const core::Stand& s : window->desk()->session().standsOf(*window->desk()->yard()))

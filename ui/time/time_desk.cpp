@@ -180,7 +180,9 @@ void TimeDesk::glance(core::Day day) {
     if (!m_desk.yard()) return;
     m_glancing = true;
     m_plan.setCarryBarred(tr("The yard on %1 is still being read.").arg(look::dayText(day)));
-    m_plan.setScene(m_glance.sceneOf(*m_desk.yard(), day));
+    plan::Scene scene = m_glance.sceneOf(*m_desk.yard(), day);
+    scene.fixed = m_plan.scene().fixed; // the same on every day
+    m_plan.setScene(std::move(scene));
     showDay(day);
 }
 
