@@ -33,7 +33,7 @@ TEST(SettingTable, EachSettingStandsOnceAndKeepsItsDefault) {
         EXPECT_EQ(settings, Settings{}) << info.name.toStdString();
         EXPECT_EQ(settingNamed(info.name), &info);
     }
-    EXPECT_EQ(names.size(), 47U);
+    EXPECT_EQ(names.size(), 49U);
 }
 
 // Source: core/rules/README.md, each setting beside its rule.

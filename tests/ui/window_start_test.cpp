@@ -298,7 +298,7 @@ TEST_F(Placing, AnEmptyStandTakesTheNextColony) {
     hand->clickGround({1000, 2000});
     hand->clickGround({3000, 2000});
     hand->key(Qt::Key_Escape);
-    hand->drag({1000, 2000}, {1000, 5000}); // carried: its stand is empty
+    hand->drag({1000, 2000}, {2000, 3000}); // carried: its stand is empty
     ASSERT_EQ(plan()->scene().stands.size(), 1u) << said();
     EXPECT_EQ(plan()->scene().stands[0].at, (core::MmPoint{1000, 2000}));
     hand->clickGround({1000, 2000});
@@ -313,7 +313,7 @@ TEST_F(Placing, AnEmptyStandTakesTheNextColony) {
 TEST_F(Placing, AnEmptyStandIsChosenByName) {
     hand->clickGround({1000, 2000});
     hand->key(Qt::Key_Escape);
-    hand->drag({1000, 2000}, {1000, 5000});
+    hand->drag({1000, 2000}, {2000, 3000});
     hand->key(Qt::Key_G, Qt::ControlModifier);
     hand->fill(QStringLiteral("stand"), QStringLiteral("1"));
     EXPECT_EQ(plan()->sketch().hives.at(0).mark.at, (core::MmPoint{1000, 2000}));

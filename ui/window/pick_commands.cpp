@@ -31,7 +31,7 @@ PickCommands::PickCommands(QMenu* edit, QWidget* window) : QObject(window), m_wi
 }
 
 void PickCommands::addVisits(QMenu* record) {
-    visits = record->addAction(tr("&Visits of those selected"));
+    visits = record->addAction(tr("Vis&its of those selected"));
     visits->setShortcut(QKeySequence(QStringLiteral("Ctrl+Shift+L")));
     visits->setStatusTip(tr("One after the other along a short walk from the gate; again: passes the hive over"));
     m_window->addAction(visits);
