@@ -32,7 +32,8 @@ status 0 "$program" import second.yardwright --yards first/yards.csv --colonies 
     --treatments first/treatments.csv --lineage first/lineage.csv --placements first/placements.csv \
     --box-kinds first/box_kinds.csv --settings first/settings.csv
 status 0 "$program" export second.yardwright --to second
-for file in first/*.csv; do
+for file in first/*.csv; do # the ten that are read back; fixed_things.csv is further
+    [ "$file" = first/fixed_things.csv ] && continue
     cmp -s "$file" "second/${file#first/}" || fail "$file differs after import and export"
 done
 status 4 "$program" set demo.yardwright afb.recheck_days 59

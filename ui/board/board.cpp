@@ -52,6 +52,7 @@ void Board::buildHead() {
     m_day->setCalendarPopup(true);
     m_day->setAccessibleName(tr("Day of the merge day"));
     m_day->setObjectName(QStringLiteral("mergeDay"));
+    m_day->setMinimumWidth(fontMetrics().horizontalAdvance(QStringLiteral("30 Sept 2026")) + 58); // with its arrow
     connect(m_day, &QDateEdit::dateChanged, this, [this](QDate date) {
         if (!m_telling && date.isValid()) emit dayAsked(core::dayOf(date));
     });

@@ -17,9 +17,9 @@ struct Cards {
     Q_DECLARE_TR_FUNCTIONS(Cards)
 };
 
-QString strengthText(const core::rules::ColonyFacts& f) {
+QString strengthText(const core::rules::ColonyFacts& f, core::Day on) {
     if (f.strength) {
-        QString text = Cards::tr("%1 on %2").arg(look::framesOf(*f.strength), look::shortDayText(*f.counted));
+        QString text = Cards::tr("%1 on %2").arg(look::framesOf(*f.strength), look::dayTextFrom(*f.counted, on));
         if (f.strengthClass) text += QStringLiteral(", ") + look::classText(*f.strengthClass);
         return text;
     }
@@ -54,7 +54,7 @@ QString placeText(const desk::Reading& r, core::ColonyIx colony) {
 void addFacts(CardContent& out, const desk::Reading& r, core::ColonyIx colony) {
     const auto& f = r.factsOf(colony);
     const core::SnapColony& c = r.snapshot.colony(colony);
-    out.facts.emplace_back(Cards::tr("Strength"), strengthText(f));
+    out.facts.emplace_back(Cards::tr("Strength"), strengthText(f, r.snapshot.on));
     out.facts.emplace_back(Cards::tr("Queen"), look::queenText(f.queen));
     out.facts.emplace_back(Cards::tr("Stores"), storesText(f));
     out.facts.emplace_back(Cards::tr("Weight"),

@@ -63,7 +63,7 @@ void addBrood(const desk::Reading& r, const core::rules::ColonyFacts& f, std::ve
     out.push_back(
         {Figures::tr("Brood"),
          Figures::tr("%1 on %2; at most %3 to %4 cells")
-             .arg(look::framesOf(core::Quarters{4 * *f.broodFrames}), look::shortDayText(*f.broodDay),
+             .arg(look::framesOf(core::Quarters{4 * *f.broodFrames}), look::dayTextFrom(*f.broodDay, r.snapshot.on),
                   hundreds(brood.cells.low), hundreds(brood.cells.high)),
          Figures::tr("Where the frames are full on both sides: 6100 (BBKA module notes, 2015) to 6688 cells a "
                      "frame (Aurell et al. 2024).") +
@@ -86,13 +86,14 @@ void addStores(const desk::Reading& r, const core::rules::ColonyFacts& f, std::v
              assumedComb(comb.assumed)});
 }
 
-void addMites(const core::rules::ColonyFacts& f, std::vector<CardFigure>& out) {
+void addMites(const desk::Reading& r, const core::rules::ColonyFacts& f, std::vector<CardFigure>& out) {
     if (!f.mites || f.mites->sample < 1) return;
-    out.push_back({Figures::tr("Mites"),
-                   Figures::tr("%1 in %2 bees on %3: %4")
-                       .arg(QString::number(f.mites->mites), QString::number(f.mites->sample),
-                            look::shortDayText(f.mites->day), look::sampleText(f.mites->mites, f.mites->sample)),
-                   look::sampleSource()});
+    out.push_back(
+        {Figures::tr("Mites"),
+         Figures::tr("%1 in %2 bees on %3: %4")
+             .arg(QString::number(f.mites->mites), QString::number(f.mites->sample),
+                  look::dayTextFrom(f.mites->day, r.snapshot.on), look::sampleText(f.mites->mites, f.mites->sample)),
+         look::sampleSource()});
 }
 
 QString dayRange(const calc::DayRange& days) {
@@ -130,7 +131,7 @@ std::vector<CardFigure> figuresOf(const desk::Reading& r, core::ColonyIx colony)
     addBees(r, f, out);
     addBrood(r, f, out);
     addStores(r, f, out);
-    addMites(f, out);
+    addMites(r, f, out);
     addNewQueen(r, f, out);
     return out;
 }

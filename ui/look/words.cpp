@@ -18,6 +18,10 @@ QString dayText(core::Day day) { return QLocale().toString(core::toDate(day), QS
 
 QString shortDayText(core::Day day) { return QLocale().toString(core::toDate(day), QStringLiteral("d MMM")); }
 
+QString dayTextFrom(core::Day day, core::Day on) {
+    return core::toDate(day).year() == core::toDate(on).year() ? shortDayText(day) : dayText(day);
+}
+
 QString framesOf(core::Quarters q) {
     return q.value == 4 ? Words::tr("1 frame") : Words::tr("%1 frames").arg(core::framesText(q));
 }

@@ -11,6 +11,8 @@ namespace ui::look {
 /// "15 Sep 2026", "15 Sep"
 QString dayText(core::Day day);
 QString shortDayText(core::Day day);
+/// Short, with its year where that is not the year of `on`.
+QString dayTextFrom(core::Day day, core::Day on);
 /// "5.25 frames", "1 frame"
 QString framesOf(core::Quarters q);
 /// "4.0 m", "13.1 ft", with the decimal point on every screen

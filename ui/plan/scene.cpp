@@ -21,13 +21,13 @@ struct Scenes {
     Q_DECLARE_TR_FUNCTIONS(Scenes)
 };
 
-QString strengthLine(const core::rules::ColonyFacts& f) {
+QString strengthLine(const core::rules::ColonyFacts& f, core::Day on) {
     if (f.strength) return look::framesOf(*f.strength);
     switch (f.noStrength) {
     case core::rules::NoStrength::NoBees:
         return Scenes::tr("no bees");
     case core::rules::NoStrength::CountOld:
-        if (f.counted) return Scenes::tr("not counted since %1").arg(look::shortDayText(*f.counted));
+        if (f.counted) return Scenes::tr("not counted since %1").arg(look::dayTextFrom(*f.counted, on));
         break;
     case core::rules::NoStrength::NoCount:
         break;
@@ -51,7 +51,7 @@ HiveMark markOf(const core::Snapshot& s, const core::rules::ColonyFacts& f, cons
     const core::SnapColony& c = s.colony(f.colony);
     m.colony = c.id;
     m.label = c.shown;
-    m.line = strengthLine(f);
+    m.line = strengthLine(f, s.on);
     if (f.strengthClass) m.strengthWord = look::classText(*f.strengthClass);
     m.stand = stay.standName;
     m.at = stay.at;

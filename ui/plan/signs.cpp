@@ -144,6 +144,20 @@ void shorten(HivePlace& h, size_t hive, const Texts& texts, const RectGrid& inTh
     h.lineForm = LineForm::Brief;
 }
 
+/// One manner for all: where some strengths are a number alone, all are, but the chosen hive's.
+void evenStrengths(const Texts& texts, Layout& layout) {
+    const auto brief = [](const HivePlace& h) { return !h.line.isEmpty() && h.lineForm == LineForm::Brief; };
+    if (std::ranges::none_of(layout.hives, brief)) return;
+    for (size_t i = 0; i < layout.hives.size(); ++i) {
+        HivePlace& h = layout.hives[i];
+        if (h.line.isEmpty() || h.lineForm == LineForm::Brief || layout.chosen == i) continue;
+        const QStaticText& text = texts.line(i, LineForm::Brief);
+        if (text.text().isEmpty()) continue;
+        h.line = lineSpot(h, text.size());
+        h.lineForm = LineForm::Brief;
+    }
+}
+
 } // namespace
 
 void yieldTexts(const Texts& texts, Layout& layout) {
@@ -163,6 +177,7 @@ void yieldTexts(const Texts& texts, Layout& layout) {
         if (layout.textsYield && !h.label.isEmpty() && !marks.free(h.label)) h.label = h.line = {};
         if (!h.line.isEmpty() && !marks.free(h.line)) shorten(h, i, texts, marks);
     }
+    evenStrengths(texts, layout);
 }
 
 void placeSigns(const Scene& scene, const Texts& texts, Layout& layout) {
