@@ -73,11 +73,6 @@ struct OnPaper : testing::Test {
         return run("pdftotext",
                    {"-f", QString::number(page), "-l", QString::number(page), "-layout", file(".pdf"), "-"});
     }
-    std::set<QString> words() const {
-        const QString all = run("pdftotext", {file(".pdf"), "-"});
-        const QStringList list = all.split(QRegularExpression("\\s+"));
-        return {list.begin(), list.end()};
-    }
 };
 
 /// Middle of the ink within `reach` mm of a point, in mm of the page: of a hive that is its outline.
@@ -142,9 +137,10 @@ TEST_F(OnPaper, EveryLabelIsThereOfASmallAMiddlingAndALargeYard) {
         const PlanSheet sheet(jobOf(tests::yardOf(count, 2.2, 7)));
         EXPECT_EQ(sheet.unlabelled() == 0, count < 400) << count << ": of the largest, parts follow";
         ui::print::writePlanPdf(sheet.job(), file(".pdf"));
-        const auto found = words();
+        const QString all = run("pdftotext", {file(".pdf"), "-"}); // a union's number may stand close before a label
         int missing = 0;
-        for (const auto& h : sheet.job().scene.hives) missing += found.contains(h.label) ? 0 : 1;
+        for (const auto& h : sheet.job().scene.hives)
+            missing += all.contains(QRegularExpression(h.label + QStringLiteral("(?!\\d)"))) ? 0 : 1;
         EXPECT_EQ(missing, 0) << count;
     }
 }

@@ -9,7 +9,6 @@
 #include <QStyle>
 
 #include <algorithm>
-#include <cmath>
 
 namespace ui::plan {
 
@@ -112,7 +111,7 @@ void PlanView::setMarked(std::vector<core::ColonyId> colonies, std::optional<cor
     update();
 }
 
-/// A ring around each, seen at any distance; the first has two.
+/// A ring around each and its label, seen at any distance; the first has two.
 void PlanView::paintMarks(QPainter& p) {
     if (m_marked.empty()) return;
     ensureLayout();
@@ -125,12 +124,11 @@ void PlanView::paintMarks(QPainter& p) {
         const auto hive = m_scene.find(colony);
         if (!hive || *hive >= m_layout.hives.size()) continue;
         const HivePlace& place = m_layout.hives[*hive];
-        const double r = std::max(std::hypot(place.size.width(), place.size.height()) / 2 + 5, 9.0);
-        p.setPen(QPen(c.paper, 5));
-        p.drawEllipse(place.centre, r, r);
+        const QRectF least(place.centre - QPointF(7, 7), QSizeF(14, 14));
+        const QRectF ring = (place.box | place.label | least).adjusted(-7, -7, 7, 7);
         p.setPen(QPen(c.planned, 2.2, colony == m_markedFirst ? Qt::SolidLine : Qt::DashLine));
-        p.drawEllipse(place.centre, r, r);
-        if (colony == m_markedFirst) p.drawEllipse(place.centre, r + 5, r + 5);
+        p.drawRoundedRect(ring, 9, 9);
+        if (colony == m_markedFirst) p.drawRoundedRect(ring.adjusted(-5, -5, 5, 5), 13, 13);
     }
     p.restore();
 }
