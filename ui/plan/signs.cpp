@@ -78,7 +78,8 @@ private:
     int mine(size_t i) const { return static_cast<int>(2 * m_scene.hives.size() + i); }
 
     bool crossesLine(const QRectF& rect) const {
-        return std::ranges::any_of(m_layout.hives, [&](const HivePlace& h) { return h.line.intersects(rect); });
+        const QRectF apart = rect.adjusted(-6, 0, 6, 0); // else two figures read as one
+        return std::ranges::any_of(m_layout.hives, [&](const HivePlace& h) { return h.line.intersects(apart); });
     }
 
     /// Where the number may stand, the best first: on the arc; beside a short one, which would vanish beneath it.
