@@ -13,6 +13,11 @@ bool Reason::names(const char* limit) const {
     return std::any_of(limits.begin(), limits.end(), [limit](const char* l) { return sameName(l, limit); });
 }
 
+Reason& Reason::fact(const char* name, const Fact::Value& value) {
+    facts.push_back({name, value});
+    return *this;
+}
+
 Reason& Reason::limit(const char* name) {
     if (!names(name)) limits.push_back(name);
     return *this;

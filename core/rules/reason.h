@@ -28,10 +28,7 @@ struct Reason {
     std::vector<const char*> limits = {}; ///< by name, see limits.h; each once
     bool southern = false;                ///< days of the year move by six months
 
-    Reason& fact(const char* name, Fact::Value value) {
-        facts.push_back({name, std::move(value)});
-        return *this;
-    }
+    Reason& fact(const char* name, const Fact::Value& value);
     /// Names a limit, once.
     Reason& limit(const char* name);
     /// Takes in what another found, limits once.
