@@ -30,12 +30,12 @@ Colony colonyMade(const ChangeSet& change) {
 } // namespace
 
 ChangeSet recordUnion(const EditContext& c, const Lineage& typed) {
-    ChangeSet change = recordUnionAsFact(c, typed);
+    ChangeSet change = recordUnionWhateverHolds(c, typed);
     refuseHeld(c, {typed.colony, typed.into}, typed.day);
     return change;
 }
 
-ChangeSet recordUnionAsFact(const EditContext& c, const Lineage& typed) {
+ChangeSet recordUnionWhateverHolds(const EditContext& c, const Lineage& typed) {
     const Lineage l = checkedUnion(c, typed);
     const Colony colony = needColony(c, l.colony);
     const Colony into = needColony(c, l.into);

@@ -55,9 +55,8 @@ ChangeSet endColony(const EditContext& c, ColonyId colony, Day day, EndKind how)
 /// hold's sentence where either is held that day.
 ChangeSet recordUnion(const EditContext& c, const Lineage& lineage);
 
-/// The same though a hold stood against it: what was done is recorded, and all behind it is held. To be applied with a
-/// Correction: a reason and a name.
-ChangeSet recordUnionAsFact(const EditContext& c, const Lineage& lineage);
+/// The same without asking for holds: for an edit that asks by itself, or takes them as ChangeSet::against.
+ChangeSet recordUnionWhateverHolds(const EditContext& c, const Lineage& lineage);
 
 /// A divide: `made` begins that day (its `since`) as a colony of its own, `from` lives on; the lineage says so.
 struct Divide {

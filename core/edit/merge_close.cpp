@@ -24,8 +24,9 @@ std::optional<ColonyIx> living(const Snapshot& s, ColonyId id, Day day) {
     return std::nullopt;
 }
 
-/// What rule 4.7 has against it on its own day.
-void needUnitable(const EditContext& c, const StripClose& strip) {
+/// What bars it on its own day: of a union by rule 4.7, of a shake-out a hold. Throws it; returns where nothing does.
+void needDoable(const EditContext& c, const StripClose& strip) {
+    if (strip.how == LineageHow::ShakenOut) return refuseHeld(c, {strip.moved, strip.host}, strip.day);
     const Snapshot s = c.snapshot(strip.day);
     const auto moved = living(s, strip.moved, strip.day);
     const auto host = living(s, strip.host, strip.day);
@@ -38,6 +39,17 @@ void needUnitable(const EditContext& c, const StripClose& strip) {
                     Edits::tr("%1 may not be united: %2: %3")
                         .arg(pairName(c, strip.moved, strip.host, strip.day), o.rule, o.because));
     }
+}
+
+/// The same as a sentence; empty where nothing bars it.
+QString barring(const EditContext& c, const StripClose& strip) {
+    try {
+        needDoable(c, strip);
+    } catch (const Error& e) {
+        if (e.kind() == Error::Kind::Book) throw;
+        return e.userMessage();
+    }
+    return {};
 }
 
 void needInYard(const EditContext& c, const StripClose& strip) {
@@ -136,8 +148,9 @@ ChangeSet close(const EditContext& c, const StripClose& strip, bool asFact) {
     ChangeSet change;
     if (strip.outcome == StripOutcome::Done) {
         if (!asFact) needInYard(c, strip);
-        if (!asFact && strip.how == LineageHow::United) needUnitable(c, strip);
-        change = asFact ? recordUnionAsFact(c, lineageOf(strip)) : recordUnion(c, lineageOf(strip));
+        if (!asFact) needDoable(c, strip);
+        change = asFact ? recordUnionWhateverHolds(c, lineageOf(strip)) : recordUnion(c, lineageOf(strip));
+        if (asFact) change.against = [strip](const EditContext& book) { return barring(book, strip); };
     } else {
         change.text = outcomeText(c, strip);
     }

@@ -48,8 +48,8 @@ struct StripClose {
 /// written already; and of a union done, what 4.7 1 to 4 or 6 bars, by its rule and sentence (a hold: Error(Hold)).
 ChangeSet closeStrip(const EditContext& c, const StripClose& strip);
 
-/// The same for what was done though a rule bars it: a fact, and all that rests on it is held. It is to be applied with
-/// a Correction: a reason and a name.
+/// The same for what was done though a rule bars it: a fact, and all that rests on it is held. The Session asks for a
+/// reason and a name where something bars it (ChangeSet::against).
 ChangeSet closeStripAsFact(const EditContext& c, const StripClose& strip);
 
 } // namespace core::edit

@@ -160,9 +160,11 @@ TEST_F(Merging, AHeldPairIsRefusedByItsRuleAndRecordedAsAFactAlone) {
         thrownBy([&] { apply([&](const EditContext& c) { return closeStrip(c, strip(StripOutcome::Done)); }); });
     EXPECT_EQ(thrown.kind, Error::Kind::Hold);
     EXPECT_NE(thrown.message.find("4.7.2"), std::string::npos) << thrown.message;
+    const auto asFact = [&](const EditContext& c) { return closeStripAsFact(c, strip(StripOutcome::Done)); };
+    EXPECT_EQ(thrownBy([&] { apply(asFact); }).kind, Error::Kind::Correction) << "never without a reason and a name";
+    EXPECT_FALSE(session->colony(k5)->ended);
     const auto line =
-        session->apply([&](const EditContext& c) { return closeStripAsFact(c, strip(StripOutcome::Done)); },
-                       Correction{QStringLiteral("Ana"), QStringLiteral("done before the sign was seen")});
+        session->apply(asFact, Correction{QStringLiteral("Ana"), QStringLiteral("done before the sign was seen")});
     ASSERT_TRUE(line);
     EXPECT_EQ(session->colony(k5)->end, EndKind::United);
     EXPECT_EQ(problems(), "");
