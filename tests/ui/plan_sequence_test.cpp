@@ -7,6 +7,8 @@
 
 #include <QApplication>
 
+#include <algorithm>
+#include <numeric>
 #include <random>
 
 // After any seeded sequence of edits and undos, by hand and by others, the scene in the window is the one built anew
@@ -218,6 +220,13 @@ TEST_P(Sequence, WhatWasChosenAndSelectedIsSoAfterTheEditsOfOthers) {
     }
 }
 
-INSTANTIATE_TEST_SUITE_P(Seeds, Sequence, ::testing::Values(1u, 2u, 3u));
+/// One by default; YW_SEQUENCES=N tries N.
+std::vector<unsigned> seeds() {
+    std::vector<unsigned> out(static_cast<size_t>(std::max(1, qEnvironmentVariableIntValue("YW_SEQUENCES"))));
+    std::iota(out.begin(), out.end(), 1u);
+    return out;
+}
+
+INSTANTIATE_TEST_SUITE_P(Seeds, Sequence, ::testing::ValuesIn(seeds()));
 
 } // namespace
