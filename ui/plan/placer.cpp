@@ -105,15 +105,28 @@ private:
         static constexpr QPointF kWays[] = {{1, -1}, {-1, -1}, {1, -0.4}, {-1, -0.4}, {0, -1}, {1, 0.5}, {-1, 0.5}};
         static constexpr QPointF kAbove[] = {{0, -1}}; // amid many it would seem another hive's
         const double most = std::hypot(h.body.width(), h.body.height()) / 2 + size.width();
+        const std::vector<QPointF> others = near(i, 3 * most);
         for (const QPointF& way : m_out.textsYield ? std::span<const QPointF>(kAbove) : kWays)
             for (double out = h.size.width() / 3; out < most; out += 2) {
                 const QPointF at = h.centre + way * out;
                 const QRectF spot(at - QPointF(size.width() / 2, size.height() / 2), size);
-                if (!m_taken.free(spot)) continue;
+                const auto nearer = [&](const QPointF& other) { return apart(at, other) < apart(at, h.centre); };
+                if (std::ranges::any_of(others, nearer) || !m_taken.free(spot)) continue; // not another hive's letter
                 m_taken.insert(spot, owner(i));
                 return spot;
             }
         return {};
+    }
+
+    static double apart(const QPointF& a, const QPointF& b) { return std::hypot(a.x() - b.x(), a.y() - b.y()); }
+
+    /// The middles of other hives within `reach` pixels.
+    std::vector<QPointF> near(size_t i, double reach) const {
+        std::vector<QPointF> out;
+        for (size_t j = 0; j < m_out.hives.size(); ++j)
+            if (j != i && apart(m_out.hives[j].centre, m_out.hives[i].centre) < reach)
+                out.push_back(m_out.hives[j].centre);
+        return out;
     }
 
     void placeBadge(size_t i) {
