@@ -161,4 +161,30 @@ TEST(YardMoves, WithinTheYardNothingStandsAgainstIt) {
     EXPECT_EQ(againstYardMoves(two, {&goes, 1}).join(' '), "Held in Y: A (afb-suspected).");
 }
 
+std::string againstMove(const PlanBook& book, const QString& colony, const QString& yard) {
+    const Snapshot s = book.on(kFall);
+    const std::pair<ColonyId, YardId> move{s.colony(named(s, colony)).id, s.yard(*s.yardNamed(yard)).id};
+    return againstYardMoves(s, {&move, 1}).join(u' ').toStdString();
+}
+
+TEST(YardMoves, AHoldInTheYardItGoesToStandsAgainstIt) {
+    PlanBook book = PlanBook().colony("A").yard("W").colony("B", {{"yard", "W"}});
+    EXPECT_EQ(againstMove(book, "A", "W"), "");
+    book.visit("B", kCounted, {{"signs", "efb"}});
+    EXPECT_EQ(againstMove(book, "A", "W"), "Held in W: B (efb).") << "one that does not reach a neighbour by itself";
+}
+
+TEST(YardMoves, AnOrderThatNamesAnEmptyYardStandsAgainstIt) {
+    PlanBook book = PlanBook().colony("A").yard("W");
+    EXPECT_EQ(againstMove(book, "A", "W"), "");
+    book.row("results", {{"yard", "W"},
+                         {"date", "2026-09-01"},
+                         {"disease", "afb"},
+                         {"result", "order"},
+                         {"method", "inspector"},
+                         {"by", "inspector"},
+                         {"paper", "7"}});
+    EXPECT_EQ(againstMove(book, "A", "W"), "It would bring a hold on A (order).");
+}
+
 } // namespace
