@@ -149,7 +149,7 @@ ChangeSet close(const EditContext& c, const StripClose& strip, bool asFact) {
     if (strip.outcome == StripOutcome::Done) {
         if (!asFact) needInYard(c, strip);
         if (!asFact) needDoable(c, strip);
-        change = asFact ? recordUnionWhateverHolds(c, lineageOf(strip)) : recordUnion(c, lineageOf(strip));
+        change = recordUnionWhateverHolds(c, lineageOf(strip)); // holds are asked for once: above, or as `against`
         if (asFact) change.against = [strip](const EditContext& book) { return barring(book, strip); };
     } else {
         change.text = outcomeText(c, strip);
