@@ -14,11 +14,8 @@ void begin(SnapshotBuild& b, Day on) {
     b.s.settings = settings(b.db);
 }
 
-} // namespace
-
-Snapshot readSnapshot(const Database& db, Day on, Checks checks) {
-    const ReadTransaction oneState(db);
-    SnapshotBuild b{db, {}, {}, {}, {}};
+/// All that holds are traced by, but brood checks.
+void readRecords(SnapshotBuild& b, Day on) {
     begin(b, on);
     readYards(b);
     readColonies(b);
@@ -28,6 +25,14 @@ Snapshot readSnapshot(const Database& db, Day on, Checks checks) {
     readResults(b);
     readTreatments(b);
     readSigns(b);
+}
+
+} // namespace
+
+Snapshot readSnapshot(const Database& db, Day on, Checks checks) {
+    const ReadTransaction oneState(db);
+    SnapshotBuild b{db, {}, {}, {}, {}};
+    readRecords(b, on);
     readLatest(b);
     readChecks(b, checks);
     return std::move(b.s);
@@ -36,15 +41,7 @@ Snapshot readSnapshot(const Database& db, Day on, Checks checks) {
 Snapshot readForHolds(const Database& db) {
     const ReadTransaction oneState(db);
     SnapshotBuild b{db, {}, {}, {}, {}};
-    begin(b, kLastDay);
-    readYards(b);
-    readColonies(b);
-    readStays(b);
-    readTransfers(b);
-    readLineage(b);
-    readResults(b);
-    readTreatments(b);
-    readSigns(b);
+    readRecords(b, kLastDay);
     readChecks(b, Checks::All);
     return std::move(b.s);
 }
