@@ -28,16 +28,33 @@ Counts countsOf(const SheetInput& in) {
     return n;
 }
 
-PageTexts textsOf(const SheetInput& in, const WorksheetOptions& options) {
+QString titleOf(const SheetInput& in, Sheet sheet) {
+    switch (sheet) {
+    case Sheet::MergeDay:
+        return in.say("Merge day, %1");
+    case Sheet::Walk:
+        return in.say("Before the merge day, %1");
+    }
+    return {};
+}
+
+QString summaryOf(const SheetInput& in, const WorksheetOptions& options) {
     const Counts n = countsOf(in);
+    QStringList parts{in.say.longDay(in.plan.on)};
+    if (options.sheet == Sheet::Walk)
+        parts << in.say.count(static_cast<int>(options.walk.size()), "1 colony", "%1 colonies");
+    else
+        parts << in.say.count(n.colonies, "1 colony", "%1 colonies") << in.say.count(n.unions, "1 union", "%1 unions")
+              << in.say.count(n.shakeOuts, "1 shaken out", "%1 shaken out")
+              << in.say.count(n.held, "1 held", "%1 held");
+    return parts.join(QStringLiteral(" · "));
+}
+
+PageTexts textsOf(const SheetInput& in, const WorksheetOptions& options) {
     const QString& yard = in.s.yard(in.yard).name;
     PageTexts t;
-    t.title = in.say("Merge day, %1").arg(yard);
-    t.summary = QStringList{in.say.longDay(in.plan.on), in.say.count(n.colonies, "1 colony", "%1 colonies"),
-                            in.say.count(n.unions, "1 union", "%1 unions"),
-                            in.say.count(n.shakeOuts, "1 shaken out", "%1 shaken out"),
-                            in.say.count(n.held, "1 held", "%1 held")}
-                    .join(QStringLiteral(" · "));
+    t.title = titleOf(in, options.sheet).arg(yard);
+    t.summary = summaryOf(in, options);
     t.running = yard + QStringLiteral(" · ") + in.say.longDay(in.plan.on);
     t.page = in.say("page %1 of %2");
     t.continued = in.say("(continued)");
@@ -58,18 +75,11 @@ Section saying(const SheetInput& in, const QString& sentence) {
     return section;
 }
 
-} // namespace
-
-std::vector<Page> worksheetPages(const Snapshot& s, const rules::Plan& plan, YardIx yard,
-                                 const WorksheetOptions& options, const TextMeasure& measure) {
-    const std::vector<rules::ColonyFacts> facts = rules::colonyFacts(s);
-    const Words say(options.language, s.settings.shown());
-    const PageSize size = pageSize(options.paper);
-    const SheetInput in{s, plan, yard, facts, say, measure, size.contentWidth()};
+std::vector<Section> mergeDaySections(const SheetInput& in, double pageRoom) {
     const Section held = heldSection(in);
     std::vector<Section> sections{
         held.blocks.empty() ? saying(in, in.say("No colony of this yard is held on this day.")) : held,
-        drawingSection(in, size.contentHeight() - 12)};
+        drawingSection(in, pageRoom)};
     const Section unions = unionSection(in);
     const Section shakeOuts = shakeOutSection(in);
     sections.push_back(unions.blocks.empty() && shakeOuts.blocks.empty()
@@ -79,6 +89,25 @@ std::vector<Page> worksheetPages(const Snapshot& s, const rules::Plan& plan, Yar
     for (const auto part :
          {separateSection, openSection, boxSection, feedSection, mindSection, kitSection, checkSection, careSection})
         sections.push_back(part(in));
+    return sections;
+}
+
+std::vector<Section> walkSections(const SheetInput& in, const WorksheetOptions& options) {
+    const Section walk = walkSection(in, options.walk);
+    return {walk.blocks.empty() ? saying(in, in.say("Nothing is missing: every colony can be judged.")) : walk,
+            consolidateSection(in)};
+}
+
+} // namespace
+
+std::vector<Page> worksheetPages(const Snapshot& s, const rules::Plan& plan, YardIx yard,
+                                 const WorksheetOptions& options, const TextMeasure& measure) {
+    const std::vector<rules::ColonyFacts> facts = rules::colonyFacts(s);
+    const Words say(options.language, s.settings.shown());
+    const PageSize size = pageSize(options.paper);
+    const SheetInput in{s, plan, yard, facts, say, measure, size.contentWidth()};
+    const std::vector<Section> sections =
+        options.sheet == Sheet::Walk ? walkSections(in, options) : mergeDaySections(in, size.contentHeight() - 12);
     return pagesOf(sections, textsOf(in, options), size, measure);
 }
 

@@ -2,6 +2,7 @@
 
 #include "core/model/snapshot.h"
 #include "core/report/page.h"
+#include "core/report/sheet.h"
 #include "core/rules/plan.h"
 
 #include <QString>
@@ -20,6 +21,8 @@ struct WorksheetOptions {
     QString book;                 ///< its title
     qint64 revision = 0;          ///< number of the book's last history line
     std::optional<Day> printedOn; ///< not set: not printed on the pages
+    Sheet sheet = Sheet::MergeDay;
+    std::vector<WalkRow> walk; ///< of Sheet::Walk, in walking order
 };
 
 /// The merge-day worksheet of one yard: what must not be touched, the drawing, a strip a union in walking order,

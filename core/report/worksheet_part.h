@@ -50,6 +50,8 @@ Section mindSection(const SheetInput& in); ///< cautions of colonies in no union
 Section kitSection(const SheetInput& in);
 Section checkSection(const SheetInput& in);
 Section careSection(const SheetInput& in);
+Section walkSection(const SheetInput& in, const std::vector<WalkRow>& rows);
+Section consolidateSection(const SheetInput& in); ///< colonies of unions to bring down to one box
 
 /// The union of moved and host with its two boxes from the side, at the left top corner given; returns the y below.
 double stackDrawing(const SheetInput& in, const rules::Union& u, BlockPen& pen, double x, double y);

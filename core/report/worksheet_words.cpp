@@ -55,6 +55,12 @@ QString Words::longDay(Day day) const {
 }
 QString Words::weekday(Day day) const { return dated(m_language, day, "dddd d MMMM", "dddd d 'de' MMMM"); }
 
+QString Words::day(Day day, Day from) const {
+    const bool sameYear = toDate(day).year() == toDate(from).year();
+    return sameYear ? dated(m_language, day, "d MMMM", "d 'de' MMMM")
+                    : dated(m_language, day, "d MMMM yyyy", "d 'de' MMMM 'de' yyyy");
+}
+
 QString Words::direction(int deg) const {
     static constexpr const char* kWays[] = {"the north", "the north-east", "the east", "the south-east",
                                             "the south", "the south-west", "the west", "the north-west"};
@@ -145,6 +151,12 @@ QString Words::queen(rules::QueenPlan queen, const QString& moved, const QString
         break;
     }
     return (*this)("keep that of %1; %2 has none").arg(host, moved);
+}
+
+QString Words::queenSeen(QueenSeen seen) const {
+    static constexpr const char* kNames[] = {"seen", "eggs",           "virgin",   "drone-layer",
+                                             "none", "laying workers", "not known"};
+    return (*this)(kNames[static_cast<size_t>(seen)]);
 }
 
 QString Words::strengthClass(rules::StrengthClass c) const {

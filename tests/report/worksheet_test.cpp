@@ -1,5 +1,6 @@
 #include "core/report/worksheet.h"
 #include "core/report/worksheet_words.h"
+#include "core/rules/facts.h"
 
 #include "tests/report/page_reading.h"
 #include "tests/report/sample_yards.h"
@@ -199,7 +200,7 @@ TEST(Worksheet, SpanishHasEveryPhraseThatThePagesUse) {
     QSet<QString> phrases;
     for (const char* part :
          {"worksheet", "worksheet_cautions", "worksheet_drawing", "worksheet_holds", "worksheet_kit", "worksheet_lift",
-          "worksheet_lists", "worksheet_stack", "worksheet_steps", "worksheet_unions"}) {
+          "worksheet_lists", "worksheet_stack", "worksheet_steps", "worksheet_unions", "worksheet_walk"}) {
         QFile file(QStringLiteral(YW_SOURCE_DIR "/core/report/%1.cpp").arg(part));
         ASSERT_TRUE(file.open(QIODevice::ReadOnly)) << part;
         const QString source = QString::fromUtf8(file.readAll());
@@ -264,6 +265,55 @@ TEST(Worksheet, FollowsTheUnitsShown) {
         EXPECT_EQ(faultsOf(pages, EvenMeasure()).join("\n").toStdString(), "");
     }
     EXPECT_TRUE(flowing(pagesFor(kilnField())).contains(metric));
+}
+
+/// The walk along all colonies of the yard, everything asked of each.
+WorksheetOptions wholeWalk(const Sample& sample, Language language) {
+    WorksheetOptions options;
+    options.book = "north-hollow";
+    options.language = language;
+    options.sheet = Sheet::Walk;
+    const core::rules::Sentences why{core::rules::Sentence{"Its bees were never counted.", QStringList()}};
+    const std::vector<WalkAsk> all{WalkAsk::Count,  WalkAsk::BroodCheck, WalkAsk::Queen,
+                                   WalkAsk::Weight, WalkAsk::Stores,     WalkAsk::BroodFrames};
+    for (const auto& f : core::rules::colonyFacts(sample.s)) options.walk.push_back({f.colony, all, why});
+    return options;
+}
+
+TEST(Worksheet, TheWalkHasRoomForWhatIsMissingOfEachColony) {
+    const Sample sample = kilnField();
+    for (const Language language : {Language::English, Language::Spanish}) {
+        const auto pages =
+            worksheetPages(sample.s, sample.plan, sample.yard, wholeWalk(sample, language), EvenMeasure());
+        EXPECT_EQ(faultsOf(pages, EvenMeasure()).join("\n").toStdString(), "");
+        const std::vector<Zone> rows = zonesNamed(pages, "walk ");
+        ASSERT_EQ(rows.size(), 12u);
+        const QString text = flowing(pages);
+        const QStringList said =
+            language == Language::English
+                ? QStringList{"Before the merge day, Kiln Field",
+                              "Its bees were never counted.",
+                              "bees from above",
+                              "laying workers",
+                              "Last: 4 frames of bees on",
+                              "27.0 kg on",
+                              "K6 4 frames of bees, for union 3 with K5."}
+                : QStringList{"Antes del día de uniones, Kiln Field", "Nunca se contaron sus abejas.",
+                              "abejas por arriba", "obreras ponedoras"};
+        for (const QString& part : said)
+            EXPECT_TRUE(text.contains(part)) << part.toStdString() << "\nin:\n" << text.toStdString();
+        if (language == Language::English) continue;
+        for (const char* english : {" the ", " of ", " and ", " is ", "frames", "bees"})
+            EXPECT_FALSE(text.contains(english)) << english << "\nin:\n" << text.toStdString();
+    }
+}
+
+TEST(Worksheet, AWalkWithNothingMissingSaysSo) {
+    const Sample sample = kilnField();
+    WorksheetOptions options;
+    options.sheet = Sheet::Walk;
+    const auto pages = worksheetPages(sample.s, sample.plan, sample.yard, options, EvenMeasure());
+    EXPECT_TRUE(flowing(pages).contains("Nothing is missing"));
 }
 
 // Reviewed by eye once; `YW_UPDATE_GOLDEN=1` writes it anew.
