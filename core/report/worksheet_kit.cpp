@@ -1,5 +1,6 @@
 #include "core/report/worksheet_part.h"
 #include "core/rules/calc/syrup.h"
+#include "core/rules/kit_to_load.h"
 
 #include <cmath>
 
@@ -8,37 +9,6 @@
 namespace core::report {
 
 namespace {
-
-struct KitCount {
-    int unions = 0;
-    int shakeOuts = 0;
-    int boxes = 0;  ///< come free
-    int queens = 0; ///< to be removed
-    int carried = 0;
-    qint64 halfLitres = 0;
-};
-
-KitCount countKit(const SheetInput& in) {
-    KitCount kit;
-    for (const rules::Union& u : in.plan.unions) {
-        if (u.yard != in.yard) continue;
-        ++kit.unions;
-        ++kit.carried;
-        kit.boxes += static_cast<int>(u.consolidate.size());
-        kit.queens += u.queen == rules::QueenPlan::RemoveMoved ? 1 : 0;
-        for (const ColonyIx c : {u.moved, u.host}) kit.queens += in.of(c).queen == QueenSeen::DroneLayer ? 1 : 0;
-    }
-    for (const rules::ShakeOut& shaken : in.plan.shakeOuts) {
-        if (shaken.yard != in.yard) continue;
-        ++kit.shakeOuts;
-        ++kit.carried;
-        kit.boxes += in.of(shaken.colony).boxes;
-        kit.queens += shaken.removeQueen ? 1 : 0;
-    }
-    for (const rules::Feed& f : in.plan.feed)
-        if (in.here(f.colony)) kit.halfLitres += f.halfLitres;
-    return kit;
-}
 
 Block tickLine(const SheetInput& in, const QString& text) {
     Block block;
@@ -77,7 +47,9 @@ Block care(const SheetInput& in, const char* lead, const char* text, const QStri
 Section kitSection(const SheetInput& in) {
     Section section;
     section.heading = in.say("Kit");
-    const KitCount kit = countKit(in);
+    const rules::KitToLoad kit = rules::kitToLoad(in.s, in.facts, in.plan, in.yard);
+    const auto queens = static_cast<int>(kit.of(rules::KitThing::QueenCages));
+    const qint64 halfLitres = kit.of(rules::KitThing::SyrupHalfLitres);
     if (kit.unions + kit.shakeOuts > 0) {
         if (kit.unions > 0)
             section.blocks.push_back(
@@ -86,16 +58,16 @@ Section kitSection(const SheetInput& in) {
             section.blocks.push_back(tickLine(
                 in, in.say.count(kit.unions, "1 strap for the hive that is carried",
                                  "straps for %1 hives that are carried, and a barrow or a second pair of hands")));
-        if (kit.queens > 0)
-            section.blocks.push_back(tickLine(in, in.say.count(kit.queens, "a cage: 1 queen is to be removed",
-                                                               "cages: %1 queens are to be removed")));
+        if (queens > 0)
+            section.blocks.push_back(tickLine(
+                in, in.say.count(queens, "a cage: 1 queen is to be removed", "cages: %1 queens are to be removed")));
         section.blocks.push_back(
             tickLine(in, in.say("smoker with fuel, water, hive tool, brush, pencil, spare gloves")));
-        section.blocks.push_back(
-            tickLine(in, in.say("comes free: lids %1, floors %1, boxes %2")
-                             .arg(QString::number(kit.unions + kit.shakeOuts), QString::number(kit.boxes))));
+        section.blocks.push_back(tickLine(
+            in, in.say("comes free: lids %1, floors %1, boxes %2")
+                    .arg(QString::number(kit.unions + kit.shakeOuts), QString::number(kit.freed.boxesInAll()))));
     }
-    if (kit.halfLitres > 0) section.blocks.push_back(tickLine(in, syrupText(in, kit.halfLitres)));
+    if (halfLitres > 0) section.blocks.push_back(tickLine(in, syrupText(in, halfLitres)));
     return section;
 }
 

@@ -2,6 +2,7 @@
 
 #include "core/rules/calc/mites.h"
 #include "core/rules/drift.h"
+#include "core/rules/last_moved.h"
 #include "core/rules/limits.h"
 #include "core/rules/pairs.h"
 
@@ -31,22 +32,6 @@ QString sampleRange(const SnapMites& sample) {
     return range ? QStringLiteral(" (%1 to %2 by the size of the sample)")
                        .arg(QString::number(range->low, 'f', 1), QString::number(range->high, 'f', 1))
                  : QString();
-}
-
-std::vector<std::optional<Day>> lastTransfers(const Snapshot& s, size_t living) {
-    std::vector<std::optional<Day>> out(living);
-    const auto mark = [&](ColonyIx colony, Day day) {
-        const auto i = static_cast<size_t>(colony.value);
-        if (i < living && (!out[i] || *out[i] < day)) out[i] = day;
-    };
-    for (const SnapTransfer& t : s.transfers) {
-        if (t.what == TransferKind::Feed) continue;
-        mark(t.from, t.day);
-        mark(t.to, t.day);
-    }
-    for (const SnapLineage& l : s.lineage)
-        if (l.how == LineageHow::ShakenOut) mark(l.into, l.day);
-    return out;
 }
 
 } // namespace
@@ -86,10 +71,7 @@ private:
 };
 
 Cautions::Cautions(const DayView& view)
-    : m_view(view),
-      m_nearAfb(nearAfb(*view.evidence)),
-      m_lastTransfer(lastTransfers(view.s, view.facts.size())),
-      m_held(view.s.yards.size()) {
+    : m_view(view), m_nearAfb(nearAfb(*view.evidence)), m_lastTransfer(lastMoved(view.s)), m_held(view.s.yards.size()) {
     for (const ColonyFacts& f : view.facts)
         if (view.held(f.colony)) m_held[static_cast<size_t>(f.yard.value)].push_back(f.colony);
 }
