@@ -27,5 +27,7 @@ using FixedThingId = Id<struct FixedThingTag>;
 using MergeDayId = Id<struct MergeDayTag>;
 using MergeChoiceId = Id<struct MergeChoiceTag>;
 using MergeStripId = Id<struct MergeStripTag>;
+using DivideChoiceId = Id<struct DivideChoiceTag>;
+using DivideStripId = Id<struct DivideStripTag>;
 
 } // namespace core

@@ -45,6 +45,8 @@ public:
     std::vector<MergeDay> mergeDaysOf(YardId yard) const override { return m_book.mergeDaysOf(yard); }
     std::vector<MergeChoice> choicesOf(MergeDayId mergeDay) const override { return m_book.choicesOf(mergeDay); }
     std::vector<MergeStrip> stripsOf(MergeDayId mergeDay) const override { return m_book.stripsOf(mergeDay); }
+    std::vector<DivideChoice> divideChoicesOf(MergeDayId day) const override { return m_book.divideChoicesOf(day); }
+    std::vector<DivideStrip> divideStripsOf(MergeDayId day) const override { return m_book.divideStripsOf(day); }
     bool madeByCarry(StandId stand, ColonyId colony) const override { return m_book.madeByCarry(stand, colony); }
     std::vector<Visit> visitsOf(ColonyId colony, int most) const override;
     int boxesAt(ColonyId colony, Day day, std::optional<int> visited) const override;

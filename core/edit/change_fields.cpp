@@ -133,7 +133,8 @@ constexpr FieldKind kMergeDay[] = {{QT_TRANSLATE_NOOP("History", "Yard"), CellKi
                                    {QT_TRANSLATE_NOOP("History", "Unions at most"), CellKind::Number},
                                    {QT_TRANSLATE_NOOP("History", "Minutes of the crew"), CellKind::Number},
                                    {QT_TRANSLATE_NOOP("History", "Revision"), CellKind::Number},
-                                   {QT_TRANSLATE_NOOP("History", "Note"), CellKind::Text}};
+                                   {QT_TRANSLATE_NOOP("History", "Note"), CellKind::Text},
+                                   {QT_TRANSLATE_NOOP("History", "Queens of the divides"), CellKind::Word}};
 constexpr FieldKind kMergeChoice[] = {{QT_TRANSLATE_NOOP("History", "Merge day"), CellKind::Hidden},
                                       {QT_TRANSLATE_NOOP("History", "What is asked"), CellKind::Word},
                                       {QT_TRANSLATE_NOOP("History", "Colony"), CellKind::Colony},
@@ -148,10 +149,23 @@ constexpr FieldKind kMergeStrip[] = {{QT_TRANSLATE_NOOP("History", "Merge day"),
                                      {QT_TRANSLATE_NOOP("History", "Outcome"), CellKind::Word},
                                      {QT_TRANSLATE_NOOP("History", "Note"), CellKind::Text}};
 
+constexpr FieldKind kDivideChoice[] = {{QT_TRANSLATE_NOOP("History", "Merge day"), CellKind::Hidden},
+                                       {QT_TRANSLATE_NOOP("History", "Colony"), CellKind::Colony},
+                                       {QT_TRANSLATE_NOOP("History", "Parts at most"), CellKind::Number},
+                                       {QT_TRANSLATE_NOOP("History", "Why"), CellKind::Text}};
+constexpr FieldKind kDivideStrip[] = {{QT_TRANSLATE_NOOP("History", "Merge day"), CellKind::Hidden},
+                                      {QT_TRANSLATE_NOOP("History", "Number"), CellKind::Number},
+                                      {QT_TRANSLATE_NOOP("History", "Divided"), CellKind::Colony},
+                                      {QT_TRANSLATE_NOOP("History", "Parts"), CellKind::Number},
+                                      {QT_TRANSLATE_NOOP("History", "Queens"), CellKind::Word},
+                                      {QT_TRANSLATE_NOOP("History", "Outcome"), CellKind::Word},
+                                      {QT_TRANSLATE_NOOP("History", "Note"), CellKind::Text}};
+
 /// In the order of enum Table.
 constexpr std::array<std::span<const FieldKind>, kTableCount> kFields = {
-    kYard,      kStand,   kBoxKind, kColony,  kPlacement, kVisit,      kVisitSign, kTransfer,    kResult,
-    kTreatment, kLineage, kKit,     kSetting, kPerson,    kFixedThing, kMergeDay,  kMergeChoice, kMergeStrip};
+    kYard,       kStand,    kBoxKind,     kColony,     kPlacement,    kVisit,      kVisitSign,
+    kTransfer,   kResult,   kTreatment,   kLineage,    kKit,          kSetting,    kPerson,
+    kFixedThing, kMergeDay, kMergeChoice, kMergeStrip, kDivideChoice, kDivideStrip};
 
 constexpr std::array<std::pair<const char*, const char*>, kTableCount> kRecords = {{
     {QT_TRANSLATE_NOOP("History", "%1 yard"), QT_TRANSLATE_NOOP("History", "%1 yards")},
@@ -174,13 +188,19 @@ constexpr std::array<std::pair<const char*, const char*>, kTableCount> kRecords 
     {QT_TRANSLATE_NOOP("History", "%1 choice of a merge day"),
      QT_TRANSLATE_NOOP("History", "%1 choices of merge days")},
     {QT_TRANSLATE_NOOP("History", "%1 strip of a merge day"), QT_TRANSLATE_NOOP("History", "%1 strips of merge days")},
+    {QT_TRANSLATE_NOOP("History", "%1 choice of a divide"), QT_TRANSLATE_NOOP("History", "%1 choices of divides")},
+    {QT_TRANSLATE_NOOP("History", "%1 divide of a merge day"),
+     QT_TRANSLATE_NOOP("History", "%1 divides of merge days")},
 }};
 
-constexpr std::array<std::pair<const char*, const char*>, 6> kWords = {{
+constexpr std::array<std::pair<const char*, const char*>, 9> kWords = {{
     {"afb", QT_TRANSLATE_NOOP("History", "American foulbrood")},
     {"efb", QT_TRANSLATE_NOOP("History", "European foulbrood")},
     {"brood-doubt", QT_TRANSLATE_NOOP("History", "doubtful brood")},
     {"shaken-out", QT_TRANSLATE_NOOP("History", "shaken out")},
+    {"cells", QT_TRANSLATE_NOOP("History", "queen cells")},
+    {"bought", QT_TRANSLATE_NOOP("History", "bought queens")},
+    {"own", QT_TRANSLATE_NOOP("History", "raised by the bees")},
     {"top", QT_TRANSLATE_NOOP("History", "on top")},
     {"field", QT_TRANSLATE_NOOP("History", "field test")},
 }};

@@ -221,6 +221,13 @@ private:
             return History::tr("Strip %1 of a merge day: %2 to %3")
                 .arg(QString::number(x.position), m_names.colony(x.moved, {}), m_names.colony(x.host, {}));
         }
+        case Table::DivideChoice:
+            return History::tr("Asked of the divide of %1").arg(m_names.colony(row<DivideChoice>().colony, {}));
+        case Table::DivideStrip: {
+            const auto x = row<DivideStrip>();
+            return History::tr("Divide %1 of a merge day: %2")
+                .arg(QString::number(x.position), m_names.colony(x.colony, {}));
+        }
         default:
             return recordWhat();
         }

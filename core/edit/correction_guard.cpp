@@ -143,6 +143,8 @@ bool rowMatters(const RowChange& change, bool placementsToo) {
     case Table::MergeDay:
     case Table::MergeChoice:
     case Table::MergeStrip:
+    case Table::DivideChoice:
+    case Table::DivideStrip:
         return false;
     }
     return true;
@@ -159,6 +161,8 @@ bool rangeMatters(const BulkDelete& range) {
     case Table::MergeDay:
     case Table::MergeChoice:
     case Table::MergeStrip:
+    case Table::DivideChoice:
+    case Table::DivideStrip:
     case Table::Stand:
     case Table::Visit: // as for a single visit
         return false;

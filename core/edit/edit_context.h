@@ -69,9 +69,11 @@ public:
     virtual int boxesAt(ColonyId colony, Day day, std::optional<int> visited = {}) const = 0;
     /// The day of the visit or union that decides boxesAt(); the colony's `since` where none does.
     virtual Day boxesSince(ColonyId colony, Day day) const = 0;
-    virtual std::vector<MergeDay> mergeDaysOf(YardId yard) const = 0;          ///< by day, then variant
-    virtual std::vector<MergeChoice> choicesOf(MergeDayId mergeDay) const = 0; ///< by id
-    virtual std::vector<MergeStrip> stripsOf(MergeDayId mergeDay) const = 0;   ///< by position
+    virtual std::vector<MergeDay> mergeDaysOf(YardId yard) const = 0;                 ///< by day, then variant
+    virtual std::vector<MergeChoice> choicesOf(MergeDayId mergeDay) const = 0;        ///< by id
+    virtual std::vector<MergeStrip> stripsOf(MergeDayId mergeDay) const = 0;          ///< by position
+    virtual std::vector<DivideChoice> divideChoicesOf(MergeDayId mergeDay) const = 0; ///< by id
+    virtual std::vector<DivideStrip> divideStripsOf(MergeDayId mergeDay) const = 0;   ///< by position
 
     // Small wholes.
     virtual std::vector<Yard> yards() const = 0;                      ///< closed ones too, natural order

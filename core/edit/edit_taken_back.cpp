@@ -34,6 +34,12 @@ void needUnnamed(const EditContext& c, const Colony& colony) {
     c.each<MergeStrip>([&](const MergeStrip& x) {
         if (x.moved == colony.id || x.host == colony.id) named(Edits::tr("a merge day"), dayOf(c, x.mergeDay));
     });
+    c.each<DivideChoice>([&](const DivideChoice& x) {
+        if (x.colony == colony.id) named(Edits::tr("the plan of a merge day"), dayOf(c, x.mergeDay));
+    });
+    c.each<DivideStrip>([&](const DivideStrip& x) {
+        if (x.colony == colony.id) named(Edits::tr("a merge day"), dayOf(c, x.mergeDay));
+    });
     c.each<Kit>([&](const Kit& kit) {
         if (kit.colony == colony.id) refuse(Edits::tr("Kit is kept in quarantine with %1.").arg(colony.label));
     });

@@ -54,6 +54,12 @@ ChangeSet recordUnionWhateverHolds(const EditContext& c, const Lineage& typed) {
 }
 
 ChangeSet recordDivide(const EditContext& c, const Divide& divide) {
+    ChangeSet change = recordDivideWhateverHolds(c, divide);
+    refuseHeld(c, {divide.from}, divide.made.colony.since);
+    return change;
+}
+
+ChangeSet recordDivideWhateverHolds(const EditContext& c, const Divide& divide) {
     const Day day = divide.made.colony.since;
     const Colony from = needColony(c, divide.from);
     needLife(c, from, day);
@@ -68,7 +74,6 @@ ChangeSet recordDivide(const EditContext& c, const Divide& divide) {
                     divide.note.trimmed()};
     change.rows.push_back(added(l));
     judge(c, change.rows);
-    refuseHeld(c, {from.id}, day);
     change.text = Edits::tr("Divided %1 on %2: made %3").arg(shownName(c, from, day), isoText(day), made.label);
     return change;
 }

@@ -68,6 +68,9 @@ struct Divide {
 /// Throws Error(Hold) with the hold's sentence where `from` is held that day.
 ChangeSet recordDivide(const EditContext& c, const Divide& divide);
 
+/// The same without asking for holds: for an edit that asks by itself, or takes them as ChangeSet::against.
+ChangeSet recordDivideWhateverHolds(const EditContext& c, const Divide& divide);
+
 // Records. Their ids are given.
 
 /// A visit with all that was seen. One a colony a day; ranges as the files' (Error(BadData) names the field).

@@ -2,6 +2,7 @@
 #include "core/edit/edits.h"
 #include "core/edit/held.h"
 #include "core/edit/merge_day.h"
+#include "core/edit/merge_day_checks.h"
 #include "core/edit/merge_words.h"
 #include "core/edit/row_change.h"
 #include "core/rules/explain.h"
@@ -53,17 +54,7 @@ QString barring(const EditContext& c, const StripClose& strip) {
 }
 
 void needInYard(const EditContext& c, const StripClose& strip) {
-    const Yard yard = needYard(c, strip.yard);
-    for (const ColonyId id : {strip.moved, strip.host}) {
-        const auto places = c.placementsOf(id);
-        const bool there = std::any_of(places.begin(), places.end(), [&](const Placement& p) {
-            const auto stand = c.stand(p.stand);
-            return stand && stand->yard == yard.id && p.since <= strip.day && (!p.until || *p.until >= strip.day);
-        });
-        if (!there)
-            refuse(Edits::tr("%1 does not stand in %2 on %3.")
-                       .arg(shownName(c, needColony(c, id), strip.day), yard.name, isoText(strip.day)));
-    }
+    for (const ColonyId id : {strip.moved, strip.host}) needStandsIn(c, id, strip.yard, strip.day);
 }
 
 struct Kept {

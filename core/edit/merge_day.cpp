@@ -1,6 +1,7 @@
 #include "core/edit/merge_day.h"
 
 #include "core/edit/edit_checks.h"
+#include "core/edit/merge_day_checks.h"
 #include "core/edit/merge_words.h"
 #include "core/edit/row_change.h"
 
@@ -10,10 +11,6 @@
 namespace core::edit {
 
 namespace {
-
-constexpr int kVariants = 3;
-constexpr int kMostUnions = 100'000;
-constexpr int kMostMinutes = 6000;
 
 using Pair = std::pair<ColonyId, ColonyId>;
 
@@ -31,11 +28,7 @@ bool sameAsk(const MergeChoice& a, const MergeChoice& b) {
 void needChoice(const EditContext& c, const MergeChoice& choice, Day day) {
     if ((choice.what == MergeAsk::LeaveOut) == choice.other.has_value())
         refuse(Edits::tr("A pair is pinned, forbidden or turned; one colony alone is left out."));
-    for (const ColonyId id : {choice.colony, choice.other.value_or(choice.colony)}) {
-        const Colony colony = needColony(c, id);
-        if (colony.since > day || (colony.ended && *colony.ended <= day))
-            refuse(Edits::tr("%1 does not live on %2.").arg(shownName(c, colony, day), isoText(day)));
-    }
+    for (const ColonyId id : {choice.colony, choice.other.value_or(choice.colony)}) needLivesOn(c, id, day);
     if (choice.other == choice.colony) refuse(Edits::tr("A colony is not united with itself."));
 }
 
@@ -61,16 +54,6 @@ void needAgreement(const EditContext& c, const std::vector<MergeChoice>& choices
     }
 }
 
-MergeDay checkedDay(const EditContext& c, const MergeDay& typed) {
-    MergeDay day = typed;
-    day.note = typed.note.trimmed();
-    needYard(c, day.yard);
-    checkRange(day.variant, 1, kVariants, Edits::tr("Variant"));
-    checkRange(day.most, 0, kMostUnions, Edits::tr("Unions at most"));
-    checkRange(day.minutes, 1, kMostMinutes, Edits::tr("Minutes"));
-    return day;
-}
-
 /// What must go and what must come, so that just `now` stands.
 void changeChoices(const EditContext& c, MergeDayId id, const std::vector<MergeChoice>& old,
                    std::vector<MergeChoice> now, ChangeSet& change) {
@@ -92,19 +75,6 @@ void changeChoices(const EditContext& c, MergeDayId id, const std::vector<MergeC
         fresh.note = fresh.note.trimmed();
         change.rows.push_back(added(fresh));
     }
-}
-
-MergeDay needMergeDay(const EditContext& c, MergeDayId id) {
-    auto day = c.find<MergeDay>(id.value);
-    if (!day) refuse(Edits::tr("That merge day is no longer in the book."));
-    return *std::move(day);
-}
-
-void needOpen(const EditContext& c, const MergeDay& day) {
-    for (const MergeStrip& strip : c.stripsOf(day.id))
-        if (strip.outcome)
-            refuse(Edits::tr("%1 has begun to be closed: what was planned stays as it was. Plan another day.")
-                       .arg(mergeDayName(c, day)));
 }
 
 /// On paper each colony is carried once, and one that is carried takes no part in another union.
@@ -135,7 +105,7 @@ std::optional<MergeDay> storedDay(const EditContext& c, const MergeDay& day) {
 } // namespace
 
 ChangeSet saveMergeDay(const EditContext& c, const MergeAsked& asked) {
-    MergeDay now = checkedDay(c, asked.day);
+    MergeDay now = checkedMergeDay(c, asked.day);
     for (auto x = asked.choices.begin(); x != asked.choices.end(); ++x) {
         needChoice(c, *x, now.day);
         if (std::any_of(asked.choices.begin(), x, [&](const MergeChoice& y) { return sameAsk(*x, y); }))
@@ -155,6 +125,7 @@ ChangeSet saveMergeDay(const EditContext& c, const MergeAsked& asked) {
     now.yard = old->yard;
     now.day = old->day;
     now.variant = old->variant;
+    now.queens = old->queens; // askDivides
     now.revision = old->revision;
     const auto stood = c.choicesOf(now.id);
     changeChoices(c, now.id, stood, asked.choices, change);
@@ -199,6 +170,8 @@ ChangeSet takeBackMergeDay(const EditContext& c, MergeDayId id) {
     ChangeSet change;
     for (const MergeStrip& strip : c.stripsOf(id)) change.rows.push_back(deleted(strip));
     for (const MergeChoice& choice : c.choicesOf(id)) change.rows.push_back(deleted(choice));
+    for (const DivideStrip& strip : c.divideStripsOf(id)) change.rows.push_back(deleted(strip));
+    for (const DivideChoice& choice : c.divideChoicesOf(id)) change.rows.push_back(deleted(choice));
     change.rows.push_back(deleted(day));
     change.text = Edits::tr("Took back %1").arg(mergeDayName(c, day, Case::Within));
     return change;

@@ -89,9 +89,11 @@ public:
     std::vector<Yard> yards() const;       ///< not closed, natural order
     std::vector<BoxKind> boxKinds() const; ///< natural order
     Settings settings() const;
-    std::vector<MergeDay> mergeDays(YardId yard) const;       ///< by day, then variant
-    std::vector<MergeChoice> choicesOf(MergeDayId day) const; ///< by id
-    std::vector<MergeStrip> stripsOf(MergeDayId day) const;   ///< by position
+    std::vector<MergeDay> mergeDays(YardId yard) const;              ///< by day, then variant
+    std::vector<MergeChoice> choicesOf(MergeDayId day) const;        ///< by id
+    std::vector<MergeStrip> stripsOf(MergeDayId day) const;          ///< by position
+    std::vector<DivideChoice> divideChoicesOf(MergeDayId day) const; ///< by id
+    std::vector<DivideStrip> divideStripsOf(MergeDayId day) const;   ///< by position
     std::vector<Person> people() const; ///< who keep the book, those not active any more too; natural order
     QString bookTitle() const;          ///< the file's name without its extension
     std::optional<Yard> yard(YardId id) const;

@@ -75,6 +75,10 @@ std::vector<MergeChoice> Session::choicesOf(MergeDayId day) const { return store
 
 std::vector<MergeStrip> Session::stripsOf(MergeDayId day) const { return store::stripsOf(*d->db, day); }
 
+std::vector<DivideChoice> Session::divideChoicesOf(MergeDayId day) const { return store::divideChoicesOf(*d->db, day); }
+
+std::vector<DivideStrip> Session::divideStripsOf(MergeDayId day) const { return store::divideStripsOf(*d->db, day); }
+
 std::vector<Person> Session::people() const { return store::people(*d->db); }
 
 QString Session::bookTitle() const { return QFileInfo(path()).completeBaseName(); }

@@ -72,6 +72,12 @@ std::vector<MergeChoice> StoreContext::choicesOf(MergeDayId day) const { return 
 
 std::vector<MergeStrip> StoreContext::stripsOf(MergeDayId day) const { return store::stripsOf(m_db, day); }
 
+std::vector<DivideChoice> StoreContext::divideChoicesOf(MergeDayId day) const {
+    return store::divideChoicesOf(m_db, day);
+}
+
+std::vector<DivideStrip> StoreContext::divideStripsOf(MergeDayId day) const { return store::divideStripsOf(m_db, day); }
+
 std::vector<Result> StoreContext::resultsOf(YardId yard) const { return store::resultsOf(m_db, yard); }
 
 bool StoreContext::madeByCarry(StandId stand, ColonyId colony) const {

@@ -37,6 +37,8 @@ public:
     std::vector<MergeDay> mergeDaysOf(YardId yard) const override;
     std::vector<MergeChoice> choicesOf(MergeDayId mergeDay) const override;
     std::vector<MergeStrip> stripsOf(MergeDayId mergeDay) const override;
+    std::vector<DivideChoice> divideChoicesOf(MergeDayId mergeDay) const override;
+    std::vector<DivideStrip> divideStripsOf(MergeDayId mergeDay) const override;
     bool madeByCarry(StandId stand, ColonyId colony) const override;
     std::vector<Visit> visitsOf(ColonyId colony, int most) const override;
     int boxesAt(ColonyId colony, Day day, std::optional<int> visited) const override;

@@ -82,7 +82,7 @@ QString numberText(const std::optional<int>& n) { return n ? QString::number(*n)
 
 /// Merge days, what was asked of each, and what came of its strips.
 struct MergeRows {
-    Rows days, choices, strips;
+    Rows days, choices, strips, divideChoices, divideStrips;
 };
 
 MergeRows mergeRows(const EditContext& c, const ExportNames& names) {
@@ -90,8 +90,8 @@ MergeRows mergeRows(const EditContext& c, const ExportNames& names) {
     for (const Yard& yard : names.yards())
         for (const MergeDay& d : c.mergeDaysOf(yard.id)) {
             const QStringList of{yard.name, isoText(d.day), QString::number(d.variant)};
-            rows.days.push_back(
-                of + QStringList{numberText(d.most), numberText(d.minutes), QString::number(d.revision), d.note});
+            rows.days.push_back(of + QStringList{numberText(d.most), numberText(d.minutes), QString::number(d.revision),
+                                                 d.note, d.queens ? word(*d.queens) : QString()});
             for (const MergeChoice& x : c.choicesOf(d.id))
                 rows.choices.push_back(of + QStringList{word(x.what), names.colony(x.colony, d.day),
                                                         names.colony(x.other, d.day), x.note});
@@ -100,6 +100,13 @@ MergeRows mergeRows(const EditContext& c, const ExportNames& names) {
                                                        names.colony(x.moved, d.day), names.colony(x.host, d.day),
                                                        names.colony(x.upper, d.day),
                                                        x.outcome ? word(*x.outcome) : QString(), x.note});
+            for (const DivideChoice& x : c.divideChoicesOf(d.id))
+                rows.divideChoices.push_back(
+                    of + QStringList{names.colony(x.colony, d.day), QString::number(x.parts), x.note});
+            for (const DivideStrip& x : c.divideStripsOf(d.id))
+                rows.divideStrips.push_back(of + QStringList{QString::number(x.position), names.colony(x.colony, d.day),
+                                                             QString::number(x.parts), word(x.queens),
+                                                             x.outcome ? word(*x.outcome) : QString(), x.note});
         }
     return rows;
 }
@@ -121,10 +128,13 @@ void exportMore(const EditContext& c, const ExportNames& names, const QString& d
     add("fixed_things.csv", QStringLiteral("yard kind name points_m radius_m").split(u' '), fixedRows(c, names));
     const MergeRows merge = mergeRows(c, names);
     const QString of = QStringLiteral("yard date variant ");
-    add("merge_days.csv", (of + QStringLiteral("most minutes revision note")).split(u' '), merge.days);
+    add("merge_days.csv", (of + QStringLiteral("most minutes revision note queens")).split(u' '), merge.days);
     add("merge_choices.csv", (of + QStringLiteral("what colony other note")).split(u' '), merge.choices);
     add("merge_strips.csv", (of + QStringLiteral("position how moved host upper outcome note")).split(u' '),
         merge.strips);
+    add("divide_choices.csv", (of + QStringLiteral("colony parts note")).split(u' '), merge.divideChoices);
+    add("divide_strips.csv", (of + QStringLiteral("position colony parts queens outcome note")).split(u' '),
+        merge.divideStrips);
     add("people.csv", QStringLiteral("name active").split(u' '), personRows(c));
 }
 

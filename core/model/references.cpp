@@ -32,6 +32,10 @@ constexpr Reference kReferences[] = {
     {Table::MergeStrip, 3, Table::Colony},
     {Table::MergeStrip, 4, Table::Colony},
     {Table::MergeStrip, 5, Table::Colony},
+    {Table::DivideChoice, 0, Table::MergeDay},
+    {Table::DivideChoice, 1, Table::Colony},
+    {Table::DivideStrip, 0, Table::MergeDay},
+    {Table::DivideStrip, 2, Table::Colony},
 };
 
 constexpr std::array<size_t, 1> kFirst = {0};
@@ -51,7 +55,7 @@ constexpr std::array<size_t, 2> kDayAndMoved = {0, 3};
 std::span<const Reference> references() { return kReferences; }
 
 std::span<const UniqueKey> uniqueKeys() {
-    static const std::array<UniqueKey, 19> keys{{
+    static const std::array<UniqueKey, 22> keys{{
         {Table::Yard, kSecond, -1, {}},
         {Table::Stand, kYardAndKey, -1, {}},
         {Table::BoxKind, kSecond, -1, {}},
@@ -71,6 +75,9 @@ std::span<const UniqueKey> uniqueKeys() {
         {Table::MergeChoice, kDayAndColony, 1, QStringLiteral("leave-out")},
         {Table::MergeStrip, kFirstTwo, -1, {}},
         {Table::MergeStrip, kDayAndMoved, -1, {}},
+        {Table::DivideChoice, kFirstTwo, -1, {}},
+        {Table::DivideStrip, kFirstTwo, -1, {}},
+        {Table::DivideStrip, kDayAndColony, -1, {}},
     }};
     return keys;
 }

@@ -28,9 +28,11 @@ enum class Table {
     FixedThing,
     MergeDay,
     MergeChoice,
-    MergeStrip
+    MergeStrip,
+    DivideChoice,
+    DivideStrip
 };
-constexpr int kTableCount = 18;
+constexpr int kTableCount = 20;
 
 /// One stored cell: NULL, integer, real or text.
 using Value = std::variant<std::monostate, qint64, double, QString>;

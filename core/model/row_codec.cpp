@@ -266,11 +266,13 @@ template <> FixedThing fromRow<FixedThing>(qint64 id, const Row& row) {
     return f;
 }
 
-Row toRow(const MergeDay& d) { return cells(d.yard, d.day, d.variant, d.most, d.minutes, d.revision, d.note); }
+Row toRow(const MergeDay& d) {
+    return cells(d.yard, d.day, d.variant, d.most, d.minutes, d.revision, d.note, d.queens);
+}
 
 template <> MergeDay fromRow<MergeDay>(qint64 id, const Row& row) {
     MergeDay d;
-    readerOf(d, id, row).takeAll(d.yard, d.day, d.variant, d.most, d.minutes, d.revision, d.note);
+    readerOf(d, id, row).takeAll(d.yard, d.day, d.variant, d.most, d.minutes, d.revision, d.note, d.queens);
     return d;
 }
 
@@ -289,6 +291,24 @@ Row toRow(const MergeStrip& x) {
 template <> MergeStrip fromRow<MergeStrip>(qint64 id, const Row& row) {
     MergeStrip x;
     readerOf(x, id, row).takeAll(x.mergeDay, x.position, x.how, x.moved, x.host, x.upper, x.outcome, x.note);
+    return x;
+}
+
+Row toRow(const DivideChoice& x) { return cells(x.mergeDay, x.colony, x.parts, x.note); }
+
+template <> DivideChoice fromRow<DivideChoice>(qint64 id, const Row& row) {
+    DivideChoice x;
+    readerOf(x, id, row).takeAll(x.mergeDay, x.colony, x.parts, x.note);
+    return x;
+}
+
+Row toRow(const DivideStrip& x) {
+    return cells(x.mergeDay, x.position, x.colony, x.parts, x.queens, x.outcome, x.note);
+}
+
+template <> DivideStrip fromRow<DivideStrip>(qint64 id, const Row& row) {
+    DivideStrip x;
+    readerOf(x, id, row).takeAll(x.mergeDay, x.position, x.colony, x.parts, x.queens, x.outcome, x.note);
     return x;
 }
 

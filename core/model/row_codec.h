@@ -24,6 +24,8 @@ Row toRow(const FixedThing&);
 Row toRow(const MergeDay&);
 Row toRow(const MergeChoice&);
 Row toRow(const MergeStrip&);
+Row toRow(const DivideChoice&);
+Row toRow(const DivideStrip&);
 
 /// Throws Error(Book) when a cell is not what the column holds.
 template <class T> T fromRow(qint64 id, const Row& row);
@@ -43,6 +45,8 @@ template <> FixedThing fromRow<FixedThing>(qint64 id, const Row& row);
 template <> MergeDay fromRow<MergeDay>(qint64 id, const Row& row);
 template <> MergeChoice fromRow<MergeChoice>(qint64 id, const Row& row);
 template <> MergeStrip fromRow<MergeStrip>(qint64 id, const Row& row);
+template <> DivideChoice fromRow<DivideChoice>(qint64 id, const Row& row);
+template <> DivideStrip fromRow<DivideStrip>(qint64 id, const Row& row);
 
 template <class T> constexpr Table tableOf();
 template <> constexpr Table tableOf<Yard>() { return Table::Yard; }
@@ -61,5 +65,7 @@ template <> constexpr Table tableOf<FixedThing>() { return Table::FixedThing; }
 template <> constexpr Table tableOf<MergeDay>() { return Table::MergeDay; }
 template <> constexpr Table tableOf<MergeChoice>() { return Table::MergeChoice; }
 template <> constexpr Table tableOf<MergeStrip>() { return Table::MergeStrip; }
+template <> constexpr Table tableOf<DivideChoice>() { return Table::DivideChoice; }
+template <> constexpr Table tableOf<DivideStrip>() { return Table::DivideStrip; }
 
 } // namespace core

@@ -65,9 +65,11 @@ constexpr const char* kKit[] = {"yard", "part", "state", "colony", "count"};
 constexpr const char* kSetting[] = {"name", "value"};
 constexpr const char* kPerson[] = {"name", "key", "active"};
 constexpr const char* kFixedThing[] = {"yard", "kind", "name", "points", "radius_mm"};
-constexpr const char* kMergeDay[] = {"yard", "day", "variant", "most", "minutes", "revision", "note"};
+constexpr const char* kMergeDay[] = {"yard", "day", "variant", "most", "minutes", "revision", "note", "queens"};
 constexpr const char* kMergeChoice[] = {"merge_day", "what", "colony", "other", "note"};
 constexpr const char* kMergeStrip[] = {"merge_day", "position", "how", "moved", "host", "upper", "outcome", "note"};
+constexpr const char* kDivideChoice[] = {"merge_day", "colony", "parts", "note"};
+constexpr const char* kDivideStrip[] = {"merge_day", "position", "colony", "parts", "queens", "outcome", "note"};
 
 struct TableInfo {
     const char* name;
@@ -92,7 +94,9 @@ constexpr std::array<TableInfo, kTableCount> kTables{{{"yard", kYard},
                                                       {"fixed_thing", kFixedThing},
                                                       {"merge_day", kMergeDay},
                                                       {"merge_choice", kMergeChoice},
-                                                      {"merge_strip", kMergeStrip}}};
+                                                      {"merge_strip", kMergeStrip},
+                                                      {"divide_choice", kDivideChoice},
+                                                      {"divide_strip", kDivideStrip}}};
 
 } // namespace
 

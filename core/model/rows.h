@@ -205,6 +205,7 @@ struct MergeDay {
     std::optional<int> minutes; ///< that the crew has
     int revision = 1;           ///< one more with each change of what is asked
     QString note;
+    std::optional<DivideQueens> queens = {}; ///< how its divides come to queens
     friend bool operator==(const MergeDay&, const MergeDay&) = default;
 };
 
@@ -231,6 +232,29 @@ struct MergeStrip {
     std::optional<StripOutcome> outcome;
     QString note; ///< why not, or what instead
     friend bool operator==(const MergeStrip&, const MergeStrip&) = default;
+};
+
+/// What is asked of the divide of one colony on a merge day.
+struct DivideChoice {
+    DivideChoiceId id;
+    MergeDayId mergeDay;
+    ColonyId colony;
+    int parts = 1; ///< at most so many, its own counted, 1..24; 1: it is left whole
+    QString note;  ///< why
+    friend bool operator==(const DivideChoice&, const DivideChoice&) = default;
+};
+
+/// One divide of the worksheet as it was printed, and what came of it.
+struct DivideStrip {
+    DivideStripId id;
+    MergeDayId mergeDay;
+    int position = 1; ///< among the divides of the worksheet
+    ColonyId colony;  ///< divided; it keeps its stand
+    int parts = 2;    ///< its own counted: parts − 1 new colonies
+    DivideQueens queens = DivideQueens::Own;
+    std::optional<StripOutcome> outcome;
+    QString note; ///< why not, or what instead
+    friend bool operator==(const DivideStrip&, const DivideStrip&) = default;
 };
 
 } // namespace core

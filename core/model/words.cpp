@@ -14,6 +14,7 @@ constexpr const char* kHows[] = {"united", "shaken-out", "divided"};
 constexpr const char* kFixed[] = {"fence", "hedge", "shed", "water", "track", "tree"};
 constexpr const char* kAsks[] = {"pin", "forbid", "leave-out", "host", "top"};
 constexpr const char* kOutcomes[] = {"done", "not-done", "changed"};
+constexpr const char* kDivideQueens[] = {"cells", "bought", "own"};
 constexpr const char* kSigns[] = {"afb", "efb", "brood-doubt", "chalkbrood", "sacbrood", "nosema", "deformed-wings"};
 
 } // namespace
@@ -28,6 +29,7 @@ template <> std::span<const char* const> wordsOf<LineageHow>() { return kHows; }
 template <> std::span<const char* const> wordsOf<FixedKind>() { return kFixed; }
 template <> std::span<const char* const> wordsOf<MergeAsk>() { return kAsks; }
 template <> std::span<const char* const> wordsOf<StripOutcome>() { return kOutcomes; }
+template <> std::span<const char* const> wordsOf<DivideQueens>() { return kDivideQueens; }
 template <> std::span<const char* const> wordsOf<Sign>() { return kSigns; }
 
 } // namespace core

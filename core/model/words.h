@@ -21,6 +21,8 @@ enum class FixedKind { Fence, Hedge, Shed, Water, Track, Tree };
 /// top.
 enum class MergeAsk { Pin, Forbid, LeaveOut, Host, Top };
 enum class StripOutcome { Done, NotDone, Changed };
+/// How the new colonies of a divide come to queens: sealed cells given, queens bought, raised by the bees themselves.
+enum class DivideQueens { Cells, Bought, Own };
 enum class Sign { Afb, Efb, BroodDoubt, Chalkbrood, Sacbrood, Nosema, DeformedWings };
 
 /// The words of files and of the store for an enum, in enum order ("drone-layer"). Never translated.
@@ -35,6 +37,7 @@ template <> std::span<const char* const> wordsOf<LineageHow>();
 template <> std::span<const char* const> wordsOf<FixedKind>();
 template <> std::span<const char* const> wordsOf<MergeAsk>();
 template <> std::span<const char* const> wordsOf<StripOutcome>();
+template <> std::span<const char* const> wordsOf<DivideQueens>();
 template <> std::span<const char* const> wordsOf<Sign>();
 
 template <class E> QString word(E value) { return QString::fromLatin1(wordsOf<E>()[static_cast<size_t>(value)]); }

@@ -143,6 +143,14 @@ std::vector<MergeStrip> stripsOf(const Database& db, MergeDayId mergeDay) {
     return ofOne<MergeStrip>(db, "WHERE merge_day = ? ORDER BY position", mergeDay);
 }
 
+std::vector<DivideChoice> divideChoicesOf(const Database& db, MergeDayId day) {
+    return ofOne<DivideChoice>(db, "WHERE merge_day = ? ORDER BY id", day);
+}
+
+std::vector<DivideStrip> divideStripsOf(const Database& db, MergeDayId day) {
+    return ofOne<DivideStrip>(db, "WHERE merge_day = ? ORDER BY position", day);
+}
+
 std::vector<Stand> standsOf(const Database& db, YardId yard) {
     return byName(ofOne<Stand>(db, "WHERE yard = ?", yard));
 }

@@ -35,14 +35,16 @@ std::vector<Colony> coloniesIn(const Database& db, BoxKindId kind);          ///
 /// `LABEL`: the one of that label with the latest `since` on or before `on`; `LABEL@SINCE`: that one, whatever the day.
 std::optional<Colony> colonyNamed(const Database& db, QStringView name, Day on);
 
-std::vector<Yard> yards(const Database& db);                                 ///< closed ones too, natural order
-std::vector<BoxKind> boxKinds(const Database& db);                           ///< natural order
-std::vector<FixedThing> fixedThingsOf(const Database& db, YardId yard);      ///< by id
-std::vector<Person> people(const Database& db);                              ///< those not active too, natural order
-std::vector<MergeDay> mergeDaysOf(const Database& db, YardId yard);          ///< by day, then variant
-std::vector<MergeChoice> choicesOf(const Database& db, MergeDayId mergeDay); ///< by id
-std::vector<MergeStrip> stripsOf(const Database& db, MergeDayId mergeDay);   ///< by position
-std::vector<Stand> standsOf(const Database& db, YardId yard);                ///< removed ones too, natural order
+std::vector<Yard> yards(const Database& db);                                   ///< closed ones too, natural order
+std::vector<BoxKind> boxKinds(const Database& db);                             ///< natural order
+std::vector<FixedThing> fixedThingsOf(const Database& db, YardId yard);        ///< by id
+std::vector<Person> people(const Database& db);                                ///< those not active too, natural order
+std::vector<MergeDay> mergeDaysOf(const Database& db, YardId yard);            ///< by day, then variant
+std::vector<MergeChoice> choicesOf(const Database& db, MergeDayId mergeDay);   ///< by id
+std::vector<MergeStrip> stripsOf(const Database& db, MergeDayId mergeDay);     ///< by position
+std::vector<DivideChoice> divideChoicesOf(const Database& db, MergeDayId day); ///< by id
+std::vector<DivideStrip> divideStripsOf(const Database& db, MergeDayId day);   ///< by position
+std::vector<Stand> standsOf(const Database& db, YardId yard);                  ///< removed ones too, natural order
 
 std::optional<Placement> openPlacement(const Database& db, ColonyId colony);
 /// In time order: by since, the colony's own row first, an open one last.

@@ -23,7 +23,8 @@ ColonyId EveryEdit::colony(const EditContext& c) {
 }
 
 std::pair<std::string, ChangeSet> EveryEdit::next(const EditContext& c) {
-    const int dice = upTo(11);
+    const int dice = upTo(12);
+    if (dice > 11) return divided(c);
     if (dice > 10) return merged(c);
     if (dice > 9) return surveyed(c);
     if (dice < 5) return made(c);
@@ -39,7 +40,7 @@ std::pair<std::string, ChangeSet> EveryEdit::made(const EditContext& c) {
         return {"logVisit", visit(c)};
     case 3:
     case 4:
-        return {"recordDivide", divide(c)};
+        return {"recordDivide", recordDivide(c, divideDraft(c))};
     case 11:
         return {"endColony", endColony(c, colony(c), day() + 20, upTo(1) ? EndKind::Dead : EndKind::Sold)};
     case 12:
@@ -104,7 +105,7 @@ ChangeSet EveryEdit::visit(const EditContext& c) {
     return logVisit(c, v);
 }
 
-ChangeSet EveryEdit::divide(const EditContext& c) {
+Divide EveryEdit::divideDraft(const EditContext& c) {
     Divide d;
     d.from = colony(c);
     d.made.colony.label = QString::number(upTo(60));
@@ -112,7 +113,7 @@ ChangeSet EveryEdit::divide(const EditContext& c) {
     d.made.colony.box = BoxKindId{1};
     d.made.stand.yard = YardId{1 + upTo(1)};
     d.made.stand.at = m_some.point();
-    return recordDivide(c, d);
+    return d;
 }
 
 ChangeSet EveryEdit::row(const EditContext& c) {
@@ -342,6 +343,30 @@ std::pair<std::string, ChangeSet> EveryEdit::merged(const EditContext& c) {
     }
     default:
         return {"saveMergeDay", saveMergeDay(c, asked)};
+    }
+}
+
+std::pair<std::string, ChangeSet> EveryEdit::divided(const EditContext& c) {
+    const auto there = any<MergeDay>(c);
+    DividesAsked asked{there ? there->yard : YardId{1 + upTo(1)}, there ? there->day : day() + 20, 1, {}, {}};
+    if (there) asked.variant = there->variant;
+    if (upTo(2)) asked.queens = static_cast<DivideQueens>(upTo(2));
+    for (int n = upTo(2); n > 0; --n) asked.choices.push_back({{}, {}, colony(c), 1 + upTo(3), {}});
+    DivideClose close{asked.yard, asked.day, colony(c), DivideQueens::Own, static_cast<StripOutcome>(upTo(2)),
+                      {},         {},        {}};
+    if (upTo(2)) close.note = QStringLiteral("as it came");
+    for (int n = upTo(2); n > 0; --n) close.made.push_back(divideDraft(c).made);
+    switch (upTo(4)) {
+    case 0:
+    case 1:
+        return {"closeDivide", closeDivide(c, close)};
+    case 2: {
+        DivideStrip printed;
+        printed.colony = colony(c);
+        return {"printDivides", printDivides(c, there ? there->id : MergeDayId{1}, {printed})};
+    }
+    default:
+        return {"askDivides", askDivides(c, asked)};
     }
 }
 

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/edit/divide_day.h"
 #include "core/edit/hive_row.h"
 #include "core/edit/merge_day.h"
 #include "core/edit/put_right.h"
@@ -32,9 +33,10 @@ private:
     std::pair<std::string, ChangeSet> takenBack(const EditContext& c);
     std::pair<std::string, ChangeSet> surveyed(const EditContext& c);
     std::pair<std::string, ChangeSet> merged(const EditContext& c);
+    std::pair<std::string, ChangeSet> divided(const EditContext& c);
 
     ChangeSet visit(const EditContext& c);
-    ChangeSet divide(const EditContext& c);
+    Divide divideDraft(const EditContext& c);
     ChangeSet unite(const EditContext& c);
     ChangeSet row(const EditContext& c);
     ChangeSet carrySome(const EditContext& c);

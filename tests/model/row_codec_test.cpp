@@ -75,10 +75,15 @@ Treatment fullTreatment() {
 Lineage fullLineage() { return {{12}, dayOf(2026, 8, 1), LineageHow::ShakenOut, {6}, {5}, "A. Keeper", "weak"}; }
 Kit fullKit() { return {13, YardId{3}, "lid", "quarantined", ColonyId{6}, 2}; }
 
-MergeDay fullMergeDay() { return {{14}, {3}, dayOf(2026, 9, 20), 3, 0, 90, 7, "with Ana"}; }
+MergeDay fullMergeDay() { return {{14}, {3}, dayOf(2026, 9, 20), 3, 0, 90, 7, "with Ana", DivideQueens::Bought}; }
 MergeChoice fullMergeChoice() { return {{15}, {14}, MergeAsk::Host, {6}, ColonyId{5}, "why"}; }
 MergeStrip fullMergeStrip() {
     return {{16}, {14}, 2, LineageHow::United, {6}, {5}, ColonyId{6}, StripOutcome::NotDone, "rain"};
+}
+
+DivideChoice fullDivideChoice() { return {{17}, {14}, {6}, 3, "its queen is old"}; }
+DivideStrip fullDivideStrip() {
+    return {{18}, {14}, 2, {6}, 3, DivideQueens::Cells, StripOutcome::Changed, "one part only"};
 }
 
 template <class T> void expectRoundTrip(const T& row) {
@@ -102,6 +107,8 @@ TEST(RowCodec, GivesBackWhatItTook) {
     expectRoundTrip(fullMergeDay());
     expectRoundTrip(fullMergeChoice());
     expectRoundTrip(fullMergeStrip());
+    expectRoundTrip(fullDivideChoice());
+    expectRoundTrip(fullDivideStrip());
     expectRoundTrip(Person{{14}, "Ana", true});
     expectRoundTrip(Person{{15}, "Åse", false});
     expectRoundTrip(FixedThing{{16}, {3}, FixedKind::Track, "", {{0, 0}, {-1500, 250}}, std::nullopt});
@@ -126,6 +133,8 @@ TEST(RowCodec, FillsEveryCellOfAFullRow) {
     expectFull(Table::MergeDay, toRow(fullMergeDay()));
     expectFull(Table::MergeChoice, toRow(fullMergeChoice()));
     expectFull(Table::MergeStrip, toRow(fullMergeStrip()));
+    expectFull(Table::DivideChoice, toRow(fullDivideChoice()));
+    expectFull(Table::DivideStrip, toRow(fullDivideStrip()));
     EXPECT_EQ(toRow(fullResult())[1], Value());    // one of colony and yard
     EXPECT_EQ(toRow(fullTreatment())[0], Value()); // likewise
 }

@@ -1,3 +1,4 @@
+#include "core/edit/divide_day.h"
 #include "core/edit/edits.h"
 #include "core/edit/merge_day.h"
 #include "core/edit/people.h"
@@ -57,6 +58,14 @@ QString textOf(const edit::Session& session) {
                 lines << QStringLiteral("strip %1 %2 %3")
                              .arg(x.position)
                              .arg(x.outcome ? word(*x.outcome) : QString(), x.note);
+            if (d.queens) lines << QStringLiteral("queens ") + word(*d.queens);
+            for (const DivideChoice& x : session.divideChoicesOf(d.id))
+                lines << QStringLiteral("divide in %1 at most: %2").arg(x.parts).arg(x.note);
+            for (const DivideStrip& x : session.divideStripsOf(d.id))
+                lines << QStringLiteral("divide %1 in %2, %3: %4 %5")
+                             .arg(x.position)
+                             .arg(x.parts)
+                             .arg(word(x.queens), x.outcome ? word(*x.outcome) : QString(), x.note);
         }
     lines << QStringLiteral("history");
     for (const edit::HistoryLine& h : session.history(100))
@@ -79,6 +88,26 @@ void survey(edit::Session& session) {
     session.apply([&](const edit::EditContext& c) { return edit::putGate(c, yard, {500, -7000}); });
 }
 
+void divides(edit::Session& session, const MergeDay& day, ColonyId one, ColonyId other) {
+    edit::DividesAsked asked{day.yard, day.day, 1, DivideQueens::Cells, {{}}};
+    asked.choices.front().colony = other;
+    asked.choices.front().note = "its queen is to be tried";
+    session.apply([&](const edit::EditContext& c) { return edit::askDivides(c, asked); });
+    std::vector<DivideStrip> strips(2);
+    strips[0].colony = one;
+    strips[1].colony = other;
+    strips[0].queens = strips[1].queens = DivideQueens::Cells;
+    session.apply([&](const edit::EditContext& c) { return edit::printDivides(c, day.id, strips); });
+    edit::DivideClose close;
+    close.yard = day.yard;
+    close.day = day.day;
+    close.colony = one;
+    close.queens = DivideQueens::Own;
+    close.outcome = StripOutcome::Changed;
+    close.note = "bees given to a neighbour";
+    session.apply([&](const edit::EditContext& c) { return edit::closeDivide(c, close); });
+}
+
 void mergeDay(edit::Session& session) {
     edit::MergeAsked asked;
     asked.day.yard = session.yards().front().id;
@@ -98,6 +127,7 @@ void mergeDay(edit::Session& session) {
     asked.day.id = session.mergeDays(asked.day.yard).front().id;
     asked.day.most = 4;
     session.apply([&](const edit::EditContext& c) { return edit::saveMergeDay(c, asked); });
+    divides(session, asked.day, pin.colony, out.colony);
     const edit::StripClose strip{
         asked.day.yard, asked.day.day, LineageHow::United, pin.colony, *pin.other, StripOutcome::NotDone, "rain", {}};
     session.apply([&](const edit::EditContext& c) { return edit::closeStrip(c, strip); });
