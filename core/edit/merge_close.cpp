@@ -63,7 +63,7 @@ struct Kept {
     int lastPosition = 0;
 };
 
-/// The merge day that the strip is of: the variant that has it, else the first of that yard and day.
+/// The merge day that the strip is of: the variant that has it, else the first that has any, else the first of all.
 std::optional<Kept> keptOf(const EditContext& c, const StripClose& strip) {
     std::optional<Kept> first;
     for (const MergeDay& day : c.mergeDaysOf(strip.yard)) {
@@ -73,7 +73,7 @@ std::optional<Kept> keptOf(const EditContext& c, const StripClose& strip) {
         for (const MergeStrip& s : strips)
             if (s.moved == strip.moved && s.host == strip.host && s.how == strip.how) kept.strip = s;
         if (kept.strip) return kept;
-        if (!first) first = kept;
+        if (!first || (first->lastPosition == 0 && kept.lastPosition > 0)) first = kept;
     }
     return first;
 }
@@ -87,30 +87,49 @@ MergeStrip freshStrip(const StripClose& strip) {
     return fresh;
 }
 
-void addOutcome(const EditContext& c, const StripClose& strip, ChangeSet& change) {
-    auto kept = keptOf(c, strip);
-    if (!kept) {
-        kept.emplace();
-        kept->day.id = {c.nextId(Table::MergeDay)};
-        kept->day.yard = strip.yard;
-        kept->day.day = strip.day;
-        change.rows.push_back(added(kept->day));
-    }
-    if (kept->strip && kept->strip->outcome)
-        refuse(Edits::tr("What came of %1 on %2 is written already.")
-                   .arg(pairName(c, strip.moved, strip.host, strip.day), isoText(strip.day)));
-    MergeStrip now = kept->strip.value_or(freshStrip(strip));
+/// The merge day and what of it the strip is; the change makes a merge day where there is none.
+Kept needKept(const EditContext& c, const StripClose& strip, ChangeSet& change) {
+    if (auto kept = keptOf(c, strip)) return *std::move(kept);
+    Kept fresh;
+    fresh.day.id = {c.nextId(Table::MergeDay)};
+    fresh.day.yard = strip.yard;
+    fresh.day.day = strip.day;
+    change.rows.push_back(added(fresh.day));
+    return fresh;
+}
+
+/// Another row of the merge day, behind the sheet; `nth` new one of the change, from 0.
+void addOffSheet(const EditContext& c, const Kept& kept, const StripClose& strip, int nth, ChangeSet& change) {
+    for (const MergeStrip& other : c.stripsOf(kept.day.id))
+        if (other.moved == strip.moved)
+            refuse(Edits::tr("%1 is on another strip of that day.")
+                       .arg(shownName(c, needColony(c, strip.moved), strip.day)));
+    MergeStrip now = freshStrip(strip);
     now.outcome = strip.outcome;
     now.note = strip.note.trimmed();
-    if (kept->strip) return change.rows.push_back(changed(*kept->strip, now));
-    for (const MergeStrip& other : c.stripsOf(kept->day.id))
-        if (other.moved == now.moved)
-            refuse(Edits::tr("%1 is on another strip of that day.")
-                       .arg(shownName(c, needColony(c, now.moved), strip.day)));
-    now.id = {c.nextId(Table::MergeStrip)};
-    now.mergeDay = kept->day.id;
-    now.position = kept->lastPosition + 1;
+    now.id = {c.nextId(Table::MergeStrip) + nth};
+    now.mergeDay = kept.day.id;
+    now.position = std::max(kept.lastPosition, kOffSheet) + 1 + nth;
     change.rows.push_back(added(now));
+}
+
+/// `also`: done in its place, of a colony that the strip does not carry; noted as a strip of its own.
+void addOutcomes(const EditContext& c, const StripClose& strip, const std::optional<StripClose>& also,
+                 ChangeSet& change) {
+    const Kept kept = needKept(c, strip, change);
+    if (kept.strip && kept.strip->outcome)
+        refuse(Edits::tr("What came of %1 on %2 is written already.")
+                   .arg(pairName(c, strip.moved, strip.host, strip.day), isoText(strip.day)));
+    int fresh = 0;
+    if (kept.strip) {
+        MergeStrip now = *kept.strip;
+        now.outcome = strip.outcome;
+        now.note = strip.note.trimmed();
+        change.rows.push_back(changed(*kept.strip, now));
+    } else {
+        addOffSheet(c, kept, strip, fresh++, change);
+    }
+    if (also) addOffSheet(c, kept, *also, fresh, change);
 }
 
 QString outcomeText(const EditContext& c, const StripClose& strip) {
@@ -118,6 +137,20 @@ QString outcomeText(const EditContext& c, const StripClose& strip) {
     return (strip.outcome == StripOutcome::Changed ? Edits::tr("Noted that %1 was done otherwise on %2")
                                                    : Edits::tr("Noted that %1 was not done on %2"))
         .arg(pair, isoText(strip.day));
+}
+
+/// The union or shake-out that was done, as a strip of its own; nullopt: none was.
+std::optional<StripClose> doneBy(const StripClose& strip) {
+    if (strip.outcome == StripOutcome::NotDone) return std::nullopt;
+    if (strip.outcome == StripOutcome::Changed && !strip.instead) return std::nullopt;
+    StripClose done = strip;
+    done.outcome = StripOutcome::Done;
+    done.instead.reset();
+    if (strip.outcome == StripOutcome::Done) return done;
+    done.how = strip.instead->how;
+    done.moved = strip.instead->moved;
+    done.host = strip.instead->host;
+    return done;
 }
 
 Lineage lineageOf(const StripClose& strip) {
@@ -131,21 +164,33 @@ Lineage lineageOf(const StripClose& strip) {
     return l;
 }
 
-ChangeSet close(const EditContext& c, const StripClose& strip, bool asFact) {
+void needSense(const StripClose& strip) {
     if (strip.moved == strip.host) refuse(Edits::tr("A colony is not united with itself."));
     if (strip.how == LineageHow::Divided) refuse(Edits::tr("A divide is no union."));
-    if (strip.outcome == StripOutcome::Changed && strip.note.trimmed().isEmpty())
-        refuse(Edits::tr("What was done instead is to be noted."));
+    if (strip.outcome != StripOutcome::Changed) return;
+    if (strip.note.trimmed().isEmpty()) refuse(Edits::tr("What was done instead is to be noted."));
+    if (strip.instead && *strip.instead == DoneInstead{strip.how, strip.moved, strip.host})
+        refuse(Edits::tr("That is the strip itself: it was done."));
+}
+
+/// The union, as a fact with what bars it as `against`, else judged.
+ChangeSet united(const EditContext& c, const StripClose& done, bool asFact) {
+    needSense(done);
+    if (!asFact) needInYard(c, done);
+    if (!asFact) needDoable(c, done);
+    ChangeSet change = recordUnionWhateverHolds(c, lineageOf(done)); // holds are asked for once: above, or as `against`
+    if (asFact) change.against = [done](const EditContext& book) { return barring(book, done); };
+    return change;
+}
+
+ChangeSet close(const EditContext& c, const StripClose& strip, bool asFact) {
+    needSense(strip);
     ChangeSet change;
-    if (strip.outcome == StripOutcome::Done) {
-        if (!asFact) needInYard(c, strip);
-        if (!asFact) needDoable(c, strip);
-        change = recordUnionWhateverHolds(c, lineageOf(strip)); // holds are asked for once: above, or as `against`
-        if (asFact) change.against = [strip](const EditContext& book) { return barring(book, strip); };
-    } else {
-        change.text = outcomeText(c, strip);
-    }
-    addOutcome(c, strip, change);
+    const auto done = doneBy(strip);
+    if (done) change = united(c, *done, asFact);
+    if (strip.outcome != StripOutcome::Done)
+        change.text = done ? Edits::tr("%1, not as planned").arg(change.text) : outcomeText(c, strip);
+    addOutcomes(c, strip, done && done->moved != strip.moved ? done : std::nullopt, change);
     return change;
 }
 

@@ -32,6 +32,17 @@ ChangeSet printMergeDay(const EditContext& c, MergeDayId id, const std::vector<M
 /// With what was asked and printed. Refused once something came of a strip.
 ChangeSet takeBackMergeDay(const EditContext& c, MergeDayId id);
 
+/// Strips that never were on the worksheet are kept behind those that were.
+constexpr int kOffSheet = 1'000'000;
+inline bool onSheet(const MergeStrip& strip) { return strip.position <= kOffSheet; }
+
+/// What was done in the place of a strip.
+struct DoneInstead {
+    LineageHow how = LineageHow::United; ///< united or shaken-out
+    ColonyId moved, host;
+    friend bool operator==(const DoneInstead&, const DoneInstead&) = default;
+};
+
 /// What came of one strip of the worksheet, or of one that never was on it.
 struct StripClose {
     YardId yard;
@@ -41,15 +52,22 @@ struct StripClose {
     StripOutcome outcome = StripOutcome::Done;
     QString note; ///< why not, or what instead; `changed` needs it
     QString by;
+    std::optional<DoneInstead> instead = {}; ///< of `changed`: the union or shake-out it became; not set: none
 };
 
-/// Done writes the union or shake-out; the others only what came of the strip. It is kept with the merge day of that
-/// yard and day (the variant whose strip it is; where there is none, one is made). Refused: what came of the strip is
-/// written already; and of a union done, what 4.7 1 to 4 or 6 bars, by its rule and sentence (a hold: Error(Hold)).
+/// Done writes the union or shake-out, changed the one that was done instead (of a colony that another strip carries,
+/// it is refused: that strip is the one that changed); not done only what came of the strip. It is kept with the merge
+/// day of that yard and day (the variant whose strip it is; where there is none, one is made). Refused: what came of
+/// the strip is written already; and of a union done, what 4.7 1 to 4 or 6 bars, by its rule and sentence (a hold:
+/// Error(Hold)).
 ChangeSet closeStrip(const EditContext& c, const StripClose& strip);
 
 /// The same for what was done though a rule bars it: a fact, and all that rests on it is held. The Session asks for a
 /// reason and a name where something bars it (ChangeSet::against).
 ChangeSet closeStripAsFact(const EditContext& c, const StripClose& strip);
+
+/// What came of a strip is taken back, with the union or shake-out that it wrote: it is open again; one that never was
+/// on the worksheet is gone.
+ChangeSet reopenStrip(const EditContext& c, MergeStripId id);
 
 } // namespace core::edit

@@ -312,14 +312,14 @@ FixedThing EveryEdit::thing() {
 std::pair<std::string, ChangeSet> EveryEdit::merged(const EditContext& c) {
     const auto there = any<MergeDay>(c);
     const YardId yard{1 + upTo(1)};
-    const StripClose strip{there ? there->yard : yard,
-                           there ? there->day : day() + 20,
-                           upTo(3) ? LineageHow::United : LineageHow::ShakenOut,
-                           colony(c),
-                           colony(c),
-                           static_cast<StripOutcome>(upTo(2)),
-                           upTo(2) ? QStringLiteral("as it came") : QString(),
-                           {}};
+    StripClose strip{there ? there->yard : yard,
+                     there ? there->day : day() + 20,
+                     upTo(3) ? LineageHow::United : LineageHow::ShakenOut,
+                     colony(c),
+                     colony(c),
+                     static_cast<StripOutcome>(upTo(2)),
+                     upTo(2) ? QStringLiteral("as it came") : QString(),
+                     {}};
     MergeAsked asked;
     if (there && upTo(1)) asked.day = *there;
     if (asked.day.id.value == 0) asked.day.yard = yard;
@@ -329,9 +329,15 @@ std::pair<std::string, ChangeSet> EveryEdit::merged(const EditContext& c) {
         const auto other = what == MergeAsk::LeaveOut ? std::nullopt : std::optional(colony(c));
         asked.choices.push_back({{}, {}, what, colony(c), other, {}});
     }
-    switch (upTo(4)) {
+    switch (upTo(5)) {
     case 0:
+        if (upTo(2) == 0)
+            strip.instead = DoneInstead{upTo(1) ? LineageHow::United : LineageHow::ShakenOut, colony(c), colony(c)};
         return {"closeStrip", closeStrip(c, strip)};
+    case 5: {
+        const auto written = any<MergeStrip>(c);
+        return {"reopenStrip", reopenStrip(c, written ? written->id : MergeStripId{1})};
+    }
     case 1:
         return {"takeBackMergeDay", takeBackMergeDay(c, there ? there->id : MergeDayId{1})};
     case 2: {

@@ -1,4 +1,5 @@
 #include "core/edit/merge_day.h"
+#include "core/edit/merge_sheet.h"
 #include "tests/edit/put_right_fixture.h"
 
 namespace tests::edit {
@@ -202,6 +203,134 @@ TEST_F(Merging, AColonyOrYardOfAMergeDayIsNotTakenBack) {
     save(asked({choice(MergeAsk::LeaveOut, k8)}));
     EXPECT_NE(refusal([&](const EditContext& c) { return takeBackColony(c, k8); }).find("the plan of a merge day"),
               std::string::npos);
+}
+
+TEST_F(Merging, AStripChangedWritesWhatWasDoneInsteadByTheSameRules) {
+    save(asked());
+    print({printed(k5, k6)});
+    StripClose changed = strip(StripOutcome::Changed, QStringLiteral("6 had no queen"));
+    changed.instead = DoneInstead{LineageHow::United, k5, k6};
+    EXPECT_EQ(refusal([&](const EditContext& c) { return closeStrip(c, changed); }),
+              "That is the strip itself: it was done.");
+    changed.instead = DoneInstead{LineageHow::United, k5, k7};
+    EXPECT_EQ(close(changed), "United 5 into 7 on 2026-09-10, not as planned");
+    EXPECT_EQ(session->lineageOf(k5).at(0).into, k7);
+    EXPECT_EQ(session->stripsOf(theDay().id).at(0).outcome, StripOutcome::Changed);
+    EXPECT_EQ(session->stripsOf(theDay().id).size(), 1u);
+    session->undo();
+    log(k7, dayOf(2026, 9, 1), [](Visit& v) { v.signs.add(Sign::Afb); });
+    EXPECT_EQ(thrownBy([&] { apply([&](const EditContext& c) { return closeStrip(c, changed); }); }).kind,
+              Error::Kind::Hold);
+    const auto asFact = [&](const EditContext& c) { return closeStripAsFact(c, changed); };
+    EXPECT_EQ(thrownBy([&] { apply(asFact); }).kind, Error::Kind::Correction);
+    ASSERT_TRUE(session->apply(asFact, Correction{QStringLiteral("Ana"), QStringLiteral("so it was")}));
+    EXPECT_EQ(session->colony(k5)->end, EndKind::United);
+    EXPECT_EQ(problems(), "");
+}
+
+TEST_F(Merging, CarriedTheOtherWayIsAStripOfItsOwn) {
+    save(asked());
+    print({printed(k5, k6)});
+    StripClose changed = strip(StripOutcome::Changed, QStringLiteral("6 stood better"));
+    changed.instead = DoneInstead{LineageHow::ShakenOut, k6, k5};
+    EXPECT_EQ(close(changed), "Shook 6 out into 5 on 2026-09-10, not as planned");
+    const auto strips = session->stripsOf(theDay().id);
+    ASSERT_EQ(strips.size(), 2u);
+    EXPECT_TRUE(onSheet(strips[0]));
+    EXPECT_FALSE(onSheet(strips[1]));
+    EXPECT_EQ(strips[1].moved, k6);
+    EXPECT_EQ(strips[1].outcome, StripOutcome::Done);
+    EXPECT_FALSE(session->colony(k5)->ended);
+}
+
+TEST_F(Merging, WhatAnotherStripCarriesIsWrittenBackThere) {
+    save(asked());
+    print({printed(k5, k6)});
+    StripClose off = strip(StripOutcome::Changed, QStringLiteral("7 lay empty"));
+    off.moved = k6;
+    off.host = k7;
+    off.instead = DoneInstead{LineageHow::United, k5, k7};
+    EXPECT_EQ(refusal([&](const EditContext& c) { return closeStrip(c, off); }), "5 is on another strip of that day.");
+}
+
+TEST_F(Merging, WhatIsWrittenOfAStripIsTakenBack) {
+    save(asked());
+    print({printed(k5, k6)});
+    EXPECT_EQ(refusal([&](const EditContext& c) { return reopenStrip(c, session->stripsOf(theDay().id)[0].id); }),
+              "Nothing is written of that strip.");
+    const auto open = rowsText(path());
+    for (const StripOutcome outcome : {StripOutcome::Done, StripOutcome::NotDone, StripOutcome::Changed}) {
+        StripClose s = strip(outcome, QStringLiteral("as it came"));
+        if (outcome == StripOutcome::Changed) s.instead = DoneInstead{LineageHow::ShakenOut, k5, k7};
+        close(s);
+        const MergeStrip written = session->stripsOf(theDay().id).at(0);
+        EXPECT_EQ(done([&](const EditContext& c) { return reopenStrip(c, written.id); }),
+                  "Took back what came of 5 + 6 on 2026-09-10");
+        EXPECT_EQ(rowsText(path()), open);
+    }
+}
+
+TEST_F(Merging, AStripThatNeverWasOnTheSheetGoesWithItsMergeDay) {
+    const auto before = rowsText(path());
+    close(strip(StripOutcome::Done));
+    const MergeStrip off = session->stripsOf(theDay().id).at(0);
+    EXPECT_FALSE(onSheet(off));
+    done([&](const EditContext& c) { return reopenStrip(c, off.id); });
+    EXPECT_EQ(rowsText(path()), before);
+    EXPECT_TRUE(session->mergeDays(north).empty());
+}
+
+TEST_F(Merging, TakingAUnionBackThatAHoldRestsOnIsACorrection) {
+    give(k7, k5, dayOf(2026, 9, 1));
+    close(strip(StripOutcome::Done));
+    log(k7, dayOf(2026, 9, 12), [](Visit& v) { v.signs.add(Sign::Afb); }); // 6 has its contact by the union alone
+    const MergeStrip written = session->stripsOf(theDay().id).at(0);
+    const auto back = [&](const EditContext& c) { return reopenStrip(c, written.id); };
+    EXPECT_EQ(thrownBy([&] { apply(back); }).kind, Error::Kind::Correction);
+    EXPECT_TRUE(session->colony(k5)->ended);
+    ASSERT_TRUE(session->apply(back, Correction{QStringLiteral("Ana"), QStringLiteral("the wrong hive")}));
+    EXPECT_FALSE(session->colony(k5)->ended);
+    EXPECT_EQ(problems(), "");
+}
+
+TEST_F(Merging, TheDayIsClosedByTheVariantThatWentToPaper) {
+    const auto closing = [&] {
+        std::optional<MergeDay> day;
+        session->read([&](const EditContext& c) { day = closingDay(c, north, kDay); });
+        return day ? day->variant : 0;
+    };
+    EXPECT_EQ(closing(), 0);
+    save(asked());
+    MergeAsked second = asked();
+    second.day.id = {};
+    second.day.variant = 2;
+    save(second);
+    EXPECT_EQ(closing(), 1);
+    const auto days = session->mergeDays(north);
+    apply([&](const EditContext& c) { return printMergeDay(c, days[1].id, {printed(k5, k6)}); });
+    EXPECT_EQ(closing(), 2);
+    close({north, kDay, LineageHow::United, k7, k6, StripOutcome::NotDone, {}, {}});
+    EXPECT_EQ(session->stripsOf(days[1].id).size(), 2u) << "an unplanned strip joins the sheet";
+}
+
+TEST_F(Merging, ThePlansStripsAreInTheOrderOfTheWorksheet) {
+    log(k7, dayOf(2026, 9, 5), [](Visit& v) {
+        v.beesTop = Quarters{6};
+        v.queen = QueenSeen::Seen;
+    });
+    const Snapshot s = session->snapshot(kDay);
+    const rules::Plan plan = rules::advise(s, {});
+    ASSERT_EQ(plan.unions.size(), 1u);
+    ASSERT_EQ(plan.shakeOuts.size(), 1u);
+    const auto strips = stripsPlanned(s, plan, plan.yards.at(0));
+    ASSERT_EQ(strips.size(), 2u);
+    EXPECT_EQ(strips[0].moved, k5);
+    EXPECT_EQ(strips[0].upper, k6) << "the better on top";
+    EXPECT_EQ(strips[1].how, LineageHow::ShakenOut);
+    EXPECT_EQ(strips[1].moved, k7);
+    save(asked());
+    print(strips);
+    EXPECT_EQ(session->stripsOf(theDay().id).size(), 2u);
 }
 
 } // namespace

@@ -1,0 +1,22 @@
+#pragma once
+
+#include "core/edit/edit_context.h"
+#include "core/model/snapshot.h"
+#include "core/rules/plan.h"
+
+#include <optional>
+#include <vector>
+
+// What is on the worksheet of a merge day.
+
+namespace core::edit {
+
+/// The strips that the plan gives for one of its yards, in the order of the worksheet: unions in the order of work,
+/// then shake-outs. Ids, merge day and outcomes are not set.
+std::vector<MergeStrip> stripsPlanned(const Snapshot& s, const rules::Plan& plan, YardIx yard);
+
+/// The merge day whose strips a day is written back by: the variant of which something is written, else the first that
+/// went to paper, else the first of all; nullopt: none is in the book.
+std::optional<MergeDay> closingDay(const EditContext& c, YardId yard, Day day);
+
+} // namespace core::edit
