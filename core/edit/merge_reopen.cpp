@@ -21,8 +21,12 @@ std::optional<LineageId> writtenBy(const EditContext& c, const MergeStrip& strip
 
 /// It says nothing that was asked: it was made for strips that never were planned.
 bool bare(const EditContext& c, const MergeDay& day) {
-    return day.revision == 1 && !day.most && !day.minutes && day.note.isEmpty() && c.choicesOf(day.id).empty() &&
-           c.stripsOf(day.id).size() == 1;
+    MergeDay made; // as closing makes it
+    made.id = day.id;
+    made.yard = day.yard;
+    made.day = day.day;
+    return day == made && c.choicesOf(day.id).empty() && c.stripsOf(day.id).size() == 1 &&
+           c.divideChoicesOf(day.id).empty() && c.divideStripsOf(day.id).empty();
 }
 
 } // namespace
