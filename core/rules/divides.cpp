@@ -30,7 +30,7 @@ std::optional<Divide> divideOf(const DayView& view, ColonyIx c) {
     const int byBees = f.strength->value / (4 * view.s.settings.beesPerPart);
     const int parts = std::min(byBrood, byBees);
     if (parts < 2) return std::nullopt;
-    return Divide{c, parts, *f.strength, *f.broodFrames, whyDivide(view, f)};
+    return Divide{c, parts, *f.strength, *f.broodFrames, whyDivide(view, f), parts};
 }
 
 } // namespace core::rules

@@ -111,6 +111,7 @@ struct Divide {
     Quarters frames;
     int broodFrames = 0;
     Reason why = {};
+    int most = 2; ///< parts that rule 4.13 allows; fewer may be asked for
 };
 enum class DueKind { UnionCheck, TakeOut, ResultAwaited };
 struct Due {
@@ -154,6 +155,7 @@ struct PlanRequest {
     std::vector<ColonyIx> leftOut; ///< in no union and no shake-out, and no host
     std::vector<ColonyPair> hosts; ///< where these two unite, the first is the host, whatever 4.8 says
     std::vector<ColonyPair> tops;  ///< where these two unite, the box of the first comes on top, whatever 4.8 says
+    std::vector<std::pair<ColonyIx, int>> divideParts = {}; ///< divided into so many at most; below 2: not at all
 };
 
 /// The plan. Throws Error(BadData) naming the rule where a pin cannot be (rule 4.7 less 10, shared colonies, a pin

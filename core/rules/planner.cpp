@@ -7,6 +7,7 @@
 #include "core/rules/due.h"
 #include "core/rules/feed.h"
 #include "core/rules/left_over.h"
+#include "core/rules/limits.h"
 #include "core/rules/shake_outs.h"
 #include "core/rules/totals.h"
 #include "core/rules/unions.h"
@@ -91,9 +92,16 @@ private:
                 for (BoxOrderAdvice& advice : boxOrderOf(m_view, c)) m_plan.boxOrder.push_back(std::move(advice));
             if (!part.united && !part.shakenOut && !part.receives)
                 for (Caution& caution : m_cautions.of(c)) m_plan.cautions.push_back({c, std::move(caution)});
-            if (!part.united)
-                if (const auto divide = divideOf(m_view, c)) m_plan.divides.push_back(*divide);
+            if (!part.united) addDivide(c);
         }
+    }
+
+    void addDivide(ColonyIx c) {
+        auto divide = divideOf(m_view, c);
+        if (!divide) return;
+        for (const auto& [colony, parts] : m_request.divideParts)
+            if (colony == c) divide->parts = std::min(divide->parts, parts);
+        if (divide->parts >= fixed::kLeastParts) m_plan.divides.push_back(*std::move(divide));
     }
 
     /// The one list that a colony stands in, the first that fits.
