@@ -18,8 +18,10 @@ constexpr Command kCommands[] = {
     {"advise", "BOOK --on DATE [--yard YARD]... [--pin A+B]... [--forbid A+B]... [--most N] [--json]",
      "the plan for a day", runAdvise},
     {"explain", "BOOK --on DATE A B", "whether two colonies may unite, and why not", runExplain},
-    {"worksheet", "BOOK --on DATE --yard YARD --pdf FILE [--language en|es] [--paper a4|letter]",
-     "the merge-day worksheet as PDF", runWorksheet},
+    {"worksheet",
+     "BOOK --on DATE --yard YARD --pdf FILE [--language en|es] [--paper a4|letter] [--large] "
+     "[--sheet worksheet|checks|shake-outs|storing|laying-workers]",
+     "the merge-day worksheet as PDF; the book is only read", runWorksheet},
     {"close", "BOOK --day FILE", "take a merge day back: what came of each strip, as one edit", runClose},
     {"due", "BOOK --on DATE [--json]", "what is due", runDue},
     {"template", "DIR", "the ten CSV files, header only", runTemplate},

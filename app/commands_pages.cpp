@@ -9,12 +9,26 @@ namespace app {
 
 namespace {
 
+core::report::Sheet sheetOf(const Arguments& a) {
+    using core::report::Sheet;
+    static constexpr std::pair<const char*, Sheet> kSheets[] = {{"worksheet", Sheet::MergeDay},
+                                                                {"checks", Sheet::Checks},
+                                                                {"shake-outs", Sheet::ShakeOuts},
+                                                                {"storing", Sheet::Storing},
+                                                                {"laying-workers", Sheet::LayingWorkers}};
+    QStringList names;
+    for (const auto& [name, sheet] : kSheets) names << QString::fromLatin1(name);
+    return kSheets[names.indexOf(a.choice(QStringLiteral("sheet"), names))].second;
+}
+
 core::report::WorksheetOptions optionsOf(const Arguments& a) {
     core::report::WorksheetOptions options;
     const QString language = a.choice(QStringLiteral("language"), {QStringLiteral("en"), QStringLiteral("es")});
     if (language == QLatin1StringView("es")) options.language = core::report::Language::Spanish;
     const QString paper = a.choice(QStringLiteral("paper"), {QStringLiteral("a4"), QStringLiteral("letter")});
     if (paper == QLatin1StringView("letter")) options.paper = core::report::Paper::Letter;
+    options.large = a.has(QStringLiteral("large"));
+    options.sheet = sheetOf(a);
     return options;
 }
 
@@ -26,7 +40,9 @@ int runWorksheet(const QStringList& words, const core::Clock& clock, Streams) {
                        {QStringLiteral("yard")},
                        {QStringLiteral("pdf")},
                        {QStringLiteral("language")},
-                       {QStringLiteral("paper")}},
+                       {QStringLiteral("paper")},
+                       {QStringLiteral("large"), false},
+                       {QStringLiteral("sheet")}},
                       {QStringLiteral("BOOK")});
     core::report::WorksheetOptions options = optionsOf(a); // usage comes before the book
     const core::Day on = a.day(QStringLiteral("on"));
@@ -40,6 +56,7 @@ int runWorksheet(const QStringList& words, const core::Clock& clock, Streams) {
     request.yards = {yard};
     const core::rules::Plan plan = core::rules::advise(s, request);
     options.book = session->bookTitle();
+    options.bookId = session->bookId();
     const auto history = session->history(1);
     options.revision = history.empty() ? 0 : history.front().seq;
     options.printedOn = clock.today();

@@ -96,6 +96,7 @@ public:
     std::vector<DivideStrip> divideStripsOf(MergeDayId day) const;   ///< by position
     std::vector<Person> people() const; ///< who keep the book, those not active any more too; natural order
     QString bookTitle() const;          ///< the file's name without its extension
+    QString bookId() const;             ///< the uuid that it was made with
     std::optional<Yard> yard(YardId id) const;
     std::vector<Stand> standsOf(YardId id) const;           ///< removed ones too, natural order
     std::vector<FixedThing> fixedThingsOf(YardId id) const; ///< in the order they were drawn

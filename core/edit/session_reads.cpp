@@ -83,6 +83,8 @@ std::vector<Person> Session::people() const { return store::people(*d->db); }
 
 QString Session::bookTitle() const { return QFileInfo(path()).completeBaseName(); }
 
+QString Session::bookId() const { return d->db->bookId(); }
+
 std::optional<Yard> Session::yard(YardId id) const { return store::find<Yard>(*d->db, id.value); }
 
 std::vector<Stand> Session::standsOf(YardId id) const { return store::standsOf(*d->db, id); }

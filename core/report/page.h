@@ -65,6 +65,7 @@ struct HatchMark {
 struct YardMark {
     Rect area;
     Rect ground;
+    double enlarged = 1; ///< type and pens of the drawing
 };
 using Mark = std::variant<TextMark, PathMark, CurveMark, CircleMark, HatchMark, YardMark>;
 

@@ -13,8 +13,12 @@
 namespace core::report {
 
 enum class Sheet {
-    MergeDay, ///< the worksheet: all of it
-    Walk,     ///< before the day: what is missing for a good plan, with room to write
+    MergeDay,      ///< the worksheet: all of it
+    Walk,          ///< before the day: what is missing for a good plan, with room to write
+    Checks,        ///< after it: what is due, with boxes to tick
+    ShakeOuts,     ///< the shake-outs alone
+    Storing,       ///< the kit that comes free, to be put away in good order
+    LayingWorkers, ///< colonies with laying workers: the cautions of a procedure of its own
 };
 
 /// What a visit before the merge day is to bring: each is given room to write.

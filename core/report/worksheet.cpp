@@ -1,11 +1,15 @@
 #include "core/report/worksheet.h"
 
+#include "core/report/enlarge.h"
+#include "core/report/page_code.h"
 #include "core/report/worksheet_flow.h"
 #include "core/report/worksheet_part.h"
 
 namespace core::report {
 
 namespace {
+
+constexpr double kLargePoints = 16; // of the smallest type in large print; common guidance, from memory
 
 struct Counts {
     int colonies = 0;
@@ -31,11 +35,19 @@ Counts countsOf(const SheetInput& in) {
 QString titleOf(const SheetInput& in, Sheet sheet) {
     switch (sheet) {
     case Sheet::MergeDay:
-        return in.say("Merge day, %1");
+        break;
     case Sheet::Walk:
         return in.say("Before the merge day, %1");
+    case Sheet::Checks:
+        return in.say("Checks due, %1");
+    case Sheet::ShakeOuts:
+        return in.say("Shaking out, %1");
+    case Sheet::Storing:
+        return in.say("Kit that comes free, %1");
+    case Sheet::LayingWorkers:
+        return in.say("Laying workers, %1");
     }
-    return {};
+    return in.say("Merge day, %1");
 }
 
 QString summaryOf(const SheetInput& in, const WorksheetOptions& options) {
@@ -43,11 +55,22 @@ QString summaryOf(const SheetInput& in, const WorksheetOptions& options) {
     QStringList parts{in.say.longDay(in.plan.on)};
     if (options.sheet == Sheet::Walk)
         parts << in.say.count(static_cast<int>(options.walk.size()), "1 colony", "%1 colonies");
-    else
+    if (options.sheet == Sheet::MergeDay)
         parts << in.say.count(n.colonies, "1 colony", "%1 colonies") << in.say.count(n.unions, "1 union", "%1 unions")
               << in.say.count(n.shakeOuts, "1 shaken out", "%1 shaken out")
               << in.say.count(n.held, "1 held", "%1 held");
     return parts.join(QStringLiteral(" · "));
+}
+
+PageCode codeOf(const SheetInput& in, const WorksheetOptions& options) {
+    PageCode code;
+    code.book = bookMark(options.bookId);
+    code.yard = in.s.yard(in.yard).id.value;
+    code.day = in.plan.on;
+    code.variant = options.saved ? options.saved->variant : 0;
+    code.revision = options.saved ? options.saved->revision : options.revision;
+    code.sheet = options.sheet;
+    return code;
 }
 
 PageTexts textsOf(const SheetInput& in, const WorksheetOptions& options) {
@@ -61,7 +84,11 @@ PageTexts textsOf(const SheetInput& in, const WorksheetOptions& options) {
     t.foot = in.say("A full box can pass %1. Bee law, inspectors and labels decide.").arg(in.say.heavy());
     t.book = options.book;
     t.revision = in.say("revision %1").arg(options.revision);
+    if (options.saved)
+        t.revision = in.say("plan %1, revision %2").arg(options.saved->variant).arg(options.saved->revision) +
+                     QStringLiteral(" · ") + in.say("book %1").arg(options.revision);
     if (options.printedOn) t.revision += QStringLiteral(" · ") + in.say("printed %1").arg(isoText(*options.printedOn));
+    t.code = pageCodeText(codeOf(in, options));
     return t;
 }
 
@@ -86,17 +113,36 @@ std::vector<Section> mergeDaySections(const SheetInput& in, double pageRoom) {
                            ? saying(in, in.say("No union and no shake-out is advised here on this day."))
                            : unions);
     sections.push_back(shakeOuts);
-    for (const auto part :
-         {separateSection, openSection, boxSection, feedSection, mindSection, kitSection, checkSection, careSection})
+    for (const auto part : {separateSection, openSection, boxSection, feedSection, mindSection, kitSection,
+                            checkSection, storingSection, careSection})
         sections.push_back(part(in));
     return sections;
 }
 
-std::vector<Section> walkSections(const SheetInput& in, const WorksheetOptions& options) {
-    const Section walk = walkSection(in, options.walk);
-    return {walk.blocks.empty() ? saying(in, in.say("Nothing is missing: every colony can be judged.")) : walk,
-            consolidateSection(in)};
+std::vector<Section> sectionsOf(const SheetInput& in, const WorksheetOptions& options, double pageRoom) {
+    const auto orSaying = [&](const Section& section, const char* sentence) {
+        return section.blocks.empty() ? saying(in, in.say(sentence)) : section;
+    };
+    switch (options.sheet) {
+    case Sheet::MergeDay:
+        break;
+    case Sheet::Walk:
+        return {orSaying(walkSection(in, options.walk), "Nothing is missing: every colony can be judged."),
+                consolidateSection(in)};
+    case Sheet::Checks:
+        return {orSaying(dueSection(in), "Nothing is due here.")};
+    case Sheet::ShakeOuts:
+        return {orSaying(shakeOutSection(in), "No colony is to be shaken out here on this day.")};
+    case Sheet::Storing:
+        return {orSaying(storingSection(in), "No kit comes free here on this day.")};
+    case Sheet::LayingWorkers:
+        return {orSaying(layingWorkersSection(in), "No colony here that is not held is known to have laying workers.")};
+    }
+    return mergeDaySections(in, pageRoom);
 }
+
+/// Large print: the same pages, laid out on smaller paper and enlarged.
+double enlargement(const WorksheetOptions& options) { return options.large ? kLargePoints / kText.pointSize : 1; }
 
 } // namespace
 
@@ -104,11 +150,11 @@ std::vector<Page> worksheetPages(const Snapshot& s, const rules::Plan& plan, Yar
                                  const WorksheetOptions& options, const TextMeasure& measure) {
     const std::vector<rules::ColonyFacts> facts = rules::colonyFacts(s);
     const Words say(options.language, s.settings.shown());
-    const PageSize size = pageSize(options.paper);
-    const SheetInput in{s, plan, yard, facts, say, measure, size.contentWidth()};
-    const std::vector<Section> sections =
-        options.sheet == Sheet::Walk ? walkSections(in, options) : mergeDaySections(in, size.contentHeight() - 12);
-    return pagesOf(sections, textsOf(in, options), size, measure);
+    const double by = enlargement(options);
+    const PageSize size = reduced(pageSize(options.paper), by);
+    const SheetInput in{s, plan, yard, facts, say, measure, size.contentWidth(), size.contentHeight()};
+    const std::vector<Section> sections = sectionsOf(in, options, in.height - 12);
+    return enlarged(pagesOf(sections, textsOf(in, options), size, measure), by);
 }
 
 } // namespace core::report

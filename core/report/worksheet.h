@@ -15,19 +15,29 @@ namespace core::report {
 enum class Language { English, Spanish };
 enum class Paper { A4, Letter };
 
+/// The merge day whose plan is printed, as it is saved in the book.
+struct SavedPlan {
+    int variant = 1;
+    int revision = 1;
+};
+
 struct WorksheetOptions {
     Paper paper = Paper::A4;
     Language language = Language::English;
-    QString book;                 ///< its title
-    qint64 revision = 0;          ///< number of the book's last history line
-    std::optional<Day> printedOn; ///< not set: not printed on the pages
+    bool large = false;             ///< large print: no text under 16 pt
+    QString book;                   ///< its title
+    QString bookId;                 ///< its uuid, for the code on each page
+    qint64 revision = 0;            ///< number of the book's last history line
+    std::optional<SavedPlan> saved; ///< not set: the plan is what is advised, and no merge day is saved
+    std::optional<Day> printedOn;   ///< not set: not printed on the pages
     Sheet sheet = Sheet::MergeDay;
     std::vector<WalkRow> walk; ///< of Sheet::Walk, in walking order
 };
 
 /// The merge-day worksheet of one yard: what must not be touched, the drawing, a strip a union in walking order,
-/// shake-outs, lists, kit, checks, cautions. Nothing is less than 11 pt; no strip is split over pages. Each strip is a
-/// zone of its page, "union N" or "shake-out LABEL". `plan` is of the snapshot's day; other yards are passed over.
+/// shake-outs, lists, kit, checks, cautions; or one of the shorter sheets. Nothing is less than 11 pt; no strip is
+/// split over pages. Each strip is a zone of its page, "union N", "shake-out LABEL", "walk LABEL", "check LABEL".
+/// `plan` is of the snapshot's day; other yards are passed over.
 std::vector<Page> worksheetPages(const Snapshot& s, const rules::Plan& plan, YardIx yard,
                                  const WorksheetOptions& options, const TextMeasure& measure);
 

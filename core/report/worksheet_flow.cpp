@@ -7,7 +7,7 @@ namespace core::report {
 namespace {
 
 constexpr double kHead = 9;  // running head, mm
-constexpr double kFoot = 13; // two lines
+constexpr double kFoot = 12; // two lines
 constexpr double kAfterSection = 3;
 constexpr Type kHeading{14, true, Ink::Black};
 
@@ -47,7 +47,8 @@ public:
         const double wanted = section.blocks.front().height;
         const bool smaller = section.resized && room < wanted && room >= 0.75 * wanted;
         if (!smaller && room < wanted) newPage();
-        place(heading);
+        // a heading never stands alone: without its note where the first block is as tall as that
+        place(smaller || fits(heading.height + heading.gapAfter + wanted) ? heading : headingOf(section.heading, {}));
         if (section.resized)
             place(section.resized(smaller ? room : wanted + spare(section, next)));
         else
@@ -138,12 +139,15 @@ private:
             pen.line(left, m_size.margin, elided(m_measure, m_texts.running, kStrong, room), kStrong);
             pen.stroke({left, m_size.margin + 6}, {right, m_size.margin + 6}, 0.2);
         }
-        const double foot = m_size.height - m_size.margin - 2 * lineHeight(11) + 3;
+        const double foot = m_size.height - m_size.margin - 2 * lineHeight(11) + m_size.footDrop;
         pen.stroke({left, foot - 1}, {right, foot - 1}, 0.2);
         pen.line(left, foot, elided(m_measure, m_texts.foot, kText, m_size.contentWidth()), kText);
-        const double room = m_size.contentWidth() - pen.width(m_texts.revision, kText) - 6;
-        pen.line(left, foot + lineHeight(11), elided(m_measure, m_texts.book, kText, room), kText);
-        pen.line(right, foot + lineHeight(11), m_texts.revision, kText, Align::Right);
+        const double below = foot + lineHeight(kText.pointSize);
+        const QString from = QStringLiteral(" · ") + m_texts.revision;
+        const double room = m_size.contentWidth() - pen.width(m_texts.code, kStrong) - 5;
+        const QString book = elided(m_measure, m_texts.book, kText, std::max(room - pen.width(from, kText), 8.0));
+        pen.line(left, below, elided(m_measure, book + from, kText, room), kText);
+        pen.line(right, below, m_texts.code, kStrong, Align::Right);
         for (Mark& mark : block.marks) m_pages[index].marks.push_back(std::move(mark));
     }
 
@@ -157,7 +161,7 @@ private:
 } // namespace
 
 double PageSize::contentTop() const { return margin + kHead; }
-double PageSize::contentBottom() const { return height - margin - kFoot + 4; }
+double PageSize::contentBottom() const { return height - margin - kFoot + footDrop; }
 
 PageSize pageSize(Paper paper) {
     if (paper == Paper::Letter) return {215.9, 279.4, 14};

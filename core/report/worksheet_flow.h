@@ -13,6 +13,7 @@ struct PageSize {
     double width = 210;
     double height = 297;
     double margin = 14;
+    double footDrop = 3; ///< of the foot into the margin
     double contentWidth() const { return width - 2 * margin; }
     double contentTop() const;
     double contentBottom() const;
@@ -26,7 +27,7 @@ struct PageTexts {
     QString running;        ///< on the others
     QString page;           ///< "page %1 of %2"
     QString continued;
-    QString foot, book, revision;
+    QString foot, book, revision, code;
 };
 
 /// Lays the sections out, one below the other: a block is never split, a heading never stands alone.

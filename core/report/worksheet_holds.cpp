@@ -18,7 +18,7 @@ namespace {
 constexpr QChar kOwn{0x1}; // stands for the colony's own label
 constexpr double kBarrier = 6;
 constexpr double kLettersLeft = kBarrier + 3;
-constexpr double kMostTall = 160; // mm; a longer entry goes on in a further block
+constexpr double kMostPiece = 85; // mm that the lines of one piece, and the end of an entry, can take
 
 /// The text with the colony's own label taken out, so that texts of several colonies can be compared.
 QString withoutName(const QString& text, const QString& label) {
@@ -195,7 +195,7 @@ void addEntry(const SheetInput& in, const Group& group, std::vector<Block>& out)
     double least = 2 + static_cast<double>(entry.letters().size()) * 7; // beside the letters
     double y = 1.6;
     for (const Line& l : lines) {
-        if (y > kMostTall && &l != &lines.back()) {
+        if (y > in.height - kMostPiece && &l != &lines.back()) {
             close(*pen, *block, in.width, std::max(y, least));
             out.push_back(std::move(*block));
             block = std::make_unique<Block>();

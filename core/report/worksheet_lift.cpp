@@ -28,18 +28,26 @@ double liftKg(const SheetInput& in, const rules::Union& u, ColonyIx c) {
 } // namespace
 
 QString liftText(const SheetInput& in, const rules::Union& u) {
-    QStringList loads;
+    QStringList loads, unknown;
     double heaviest = 0;
     for (const ColonyIx c : lifted(u)) {
         const rules::ColonyFacts& f = in.of(c);
-        if (!f.gross) continue;
+        if (!f.gross) {
+            unknown << in.briefly(c);
+            continue;
+        }
         const double kg = liftKg(in, u, c);
-        loads << (f.boxes == 1 ? in.say("%1 %2") : in.say("%1 up to %2")).arg(in.name(c), in.say.load(kg));
+        loads << (f.boxes == 1 ? in.say("%1 %2") : in.say("%1 up to %2")).arg(in.briefly(c), in.say.load(kg));
         heaviest = std::max(heaviest, std::ceil(kg));
     }
-    const QString text = loads.join(QStringLiteral(", "));
+    QString text = loads.join(QStringLiteral(", "));
     const auto passed = calc::limitsPassed(heaviest);
-    return passed.empty() ? text : text + in.say("; over %1").arg(in.say.limit(passed.back().kg));
+    if (!passed.empty()) text += in.say("; over %1: two people or a barrow").arg(in.say.limit(passed.back().kg));
+    if (!text.isEmpty()) text += QStringLiteral(". ");
+    if (!unknown.isEmpty())
+        text += in.say("%1 not weighed: a full box can pass %2, two people or a barrow.")
+                    .arg(in.say.list(unknown), in.say.heavy());
+    return text.trimmed();
 }
 
 } // namespace core::report

@@ -30,8 +30,8 @@ Block entry(const SheetInput& in, const QStringList& names, const QString& sente
     return block;
 }
 
-/// One colony a cell, two cells a row.
-constexpr int kFeedColumns = 2;
+/// One colony a cell, two cells a row where there is room.
+size_t feedColumns(const SheetInput& in) { return in.width < 150 ? 1 : 2; }
 
 double feedCell(const SheetInput& in, BlockPen& pen, const rules::Feed& f, double x, double width) {
     pen.tick(x, 0.8, {});
@@ -139,11 +139,12 @@ Section feedSection(const SheetInput& in) {
     std::vector<const rules::Feed*> feed;
     for (const rules::Feed& f : in.plan.feed)
         if (in.here(f.colony)) feed.push_back(&f);
-    const double width = in.width / kFeedColumns;
-    for (size_t i = 0; i < feed.size(); i += kFeedColumns) {
+    const size_t columns = feedColumns(in);
+    const double width = in.width / static_cast<double>(columns);
+    for (size_t i = 0; i < feed.size(); i += columns) {
         Block block;
         BlockPen pen(in.measure, block);
-        for (size_t k = i; k < std::min(i + kFeedColumns, feed.size()); ++k)
+        for (size_t k = i; k < std::min(i + columns, feed.size()); ++k)
             block.height =
                 std::max(block.height, feedCell(in, pen, *feed[k], static_cast<double>(k - i) * width, width));
         block.gapAfter = 1.6;

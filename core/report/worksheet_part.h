@@ -19,11 +19,22 @@ struct SheetInput {
     const std::vector<rules::ColonyFacts>& facts; ///< one a living colony, at its index
     const Words& say;
     const TextMeasure& measure;
-    double width; ///< between the margins, mm
+    double width;  ///< between the margins, mm
+    double height; ///< between running head and foot, mm
 
     const QString& name(ColonyIx c) const { return s.colony(c).shown; }
+    /// The label where it stands in a sentence: a long one cut, as it stands whole in the head of its strip.
+    QString briefly(ColonyIx c) const {
+        const qsizetype most = width < 150 ? 12 : 16;
+        const QString& whole = name(c);
+        return whole.size() <= most ? whole : whole.left(most - 1) + QChar(0x2026);
+    }
     const rules::ColonyFacts& of(ColonyIx c) const { return facts[static_cast<size_t>(c.value)]; }
-    bool here(ColonyIx c) const { return of(c).yard == yard; }
+    /// In the yard; of one that has ended, where it stood last.
+    bool here(ColonyIx c) const {
+        const SnapStay* stay = s.placeOf(c);
+        return stay && stay->yard == yard;
+    }
 };
 
 /// Blocks under one heading. A section without blocks is left out. On each further page the heading is repeated.
@@ -50,6 +61,9 @@ Section mindSection(const SheetInput& in); ///< cautions of colonies in no union
 Section kitSection(const SheetInput& in);
 Section checkSection(const SheetInput& in);
 Section careSection(const SheetInput& in);
+Section storingSection(const SheetInput& in);       ///< what comes free, and how it is put away
+Section dueSection(const SheetInput& in);           ///< what is due by the records, with boxes to tick
+Section layingWorkersSection(const SheetInput& in); ///< whose they are, and what to mind
 Section walkSection(const SheetInput& in, const std::vector<WalkRow>& rows);
 Section consolidateSection(const SheetInput& in); ///< colonies of unions to bring down to one box
 
@@ -60,8 +74,8 @@ constexpr double kStackWidth = 64;
 /// What to do at the hives, in order, in few words.
 QStringList unionSteps(const SheetInput& in, const rules::Union& u);
 QStringList shakeOutSteps(const SheetInput& in, const rules::ShakeOut& shaken);
-/// Whole kilograms to lift, rounded up, of the hives with a valid weight, and the last limit of common guidance that
-/// the heaviest passes; else empty.
+/// Whole kilograms to lift, rounded up, of the hives with a valid weight, which were not weighed, and where it takes
+/// two people: over which limit of common guidance the heaviest is.
 QString liftText(const SheetInput& in, const rules::Union& u);
 /// What a caution says, after its title.
 QString cautionText(const SheetInput& in, const rules::Caution& caution, const std::vector<ColonyIx>& colonies);

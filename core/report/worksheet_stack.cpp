@@ -27,7 +27,7 @@ std::optional<Quarters> storesOf(const rules::ColonyFacts& f) {
 }
 
 BoxContent contentOf(const SheetInput& in, const rules::Union& u, ColonyIx colony) {
-    return {in.name(colony), in.s.boxKindOf(colony).frames, colony == u.moved ? u.movedFrames : u.hostFrames,
+    return {in.briefly(colony), in.s.boxKindOf(colony).frames, colony == u.moved ? u.movedFrames : u.hostFrames,
             storesOf(in.of(colony))};
 }
 

@@ -11,18 +11,37 @@ namespace {
 void addQueenSteps(const SheetInput& in, const rules::Union& u, QStringList& steps) {
     for (const ColonyIx c : {u.moved, u.host})
         if (in.of(c).queen == QueenSeen::DroneLayer)
-            steps << in.say("First find and remove the drone-laying queen of %1.").arg(in.name(c));
+            steps << in.say("First find and remove the drone-laying queen of %1.").arg(in.briefly(c));
     if (u.queen == QueenPlan::LeaveBoth || u.queen == QueenPlan::RemoveMoved) {
         if (u.queen == QueenPlan::RemoveMoved)
-            steps << in.say("Find and remove the queen of %1.").arg(in.name(u.moved));
+            steps << in.say("Find and remove the queen of %1.").arg(in.briefly(u.moved));
         return;
     }
     const ColonyIx keeper = u.queen == QueenPlan::KeepMoved ? u.moved : u.host;
     if (in.of(keeper).queen == QueenSeen::Unknown)
         steps << in.say("First look for the queen of %1: nobody knows whether there is one. Without her, stop.")
-                     .arg(in.name(keeper));
+                     .arg(in.briefly(keeper));
     if (in.of(keeper).queen == QueenSeen::Virgin)
-        steps << in.say("First look for the queen of %1: she was a virgin. Without her, stop.").arg(in.name(keeper));
+        steps << in.say("First look for the queen of %1: she was a virgin. Without her, stop.").arg(in.briefly(keeper));
+}
+
+} // namespace
+
+namespace {
+
+/// The host's box comes on top: it makes room on its own floor.
+void addHostOnTop(const SheetInput& in, const rules::Union& u, QStringList& steps) {
+    const QString moved = in.briefly(u.moved);
+    const QString host = in.briefly(u.host);
+    steps << in.say("Set %1's box aside, its lid on.").arg(host);
+    steps << in.say("Carry %1 to stand %2; its box on the floor.").arg(moved, u.stand);
+    steps << in.say("%1's lid and inner cover off.").arg(moved);
+}
+
+/// The moved one's box comes on top: the host's stays where it is.
+void addMovedOnTop(const SheetInput& in, const rules::Union& u, QStringList& steps) {
+    steps << in.say("Carry %1 beside stand %2.").arg(in.briefly(u.moved), u.stand);
+    steps << in.say("%1's box stays on its floor: its lid and inner cover off.").arg(in.briefly(u.host));
 }
 
 } // namespace
@@ -31,27 +50,29 @@ QStringList unionSteps(const SheetInput& in, const rules::Union& u) {
     QStringList steps;
     addQueenSteps(in, u, steps);
     for (const ColonyIx c : u.consolidate)
-        steps << in.say("Bring %1 down to one box: %2 of bees, with brood and stores.")
-                     .arg(in.name(c), in.say.frames(*in.of(c).strength));
-    const QString& moved = in.name(u.moved);
-    const QString& host = in.name(u.host);
-    steps << in.say("Carry %1 to stand %2, %3.").arg(moved, u.stand, in.say.distance(u.from, u.to));
+        steps << in.say("Bring %1 down to one box, where that is not done: %2 of bees, with brood and stores.")
+                     .arg(in.briefly(c), in.say.frames(*in.of(c).strength));
     if (u.upper == u.host)
-        steps << in.say("%1's box off its floor, %2's box on it.").arg(host, moved);
+        addHostOnTop(in, u, steps);
     else
-        steps << in.say("Leave %1's box on its floor; open it.").arg(host);
-    steps << in.say("Slit newspaper over %1, then %2's box; lid.").arg(in.name(u.lower), in.name(u.upper));
+        addMovedOnTop(in, u, steps);
+    steps << in.say("Newspaper with a few small slits over %1's frames; hold it against the wind.")
+                 .arg(in.briefly(u.lower));
+    steps << (u.upper == u.host ? in.say("%1's box on it.") : in.say("%1's box off its floor and on it."))
+                 .arg(in.briefly(u.upper));
     steps << in.say("Both entrances to %1.").arg(in.say.direction(u.headingDeg));
+    steps << in.say("Lid on. Mark the hive: %1 with %2, %3.")
+                 .arg(in.briefly(u.host), in.briefly(u.moved), in.say.day(in.plan.on, in.plan.on));
     return steps;
 }
 
 QStringList shakeOutSteps(const SheetInput& in, const rules::ShakeOut& shaken) {
     QStringList steps;
-    if (shaken.removeQueen) steps << in.say("Find and remove the queen of %1.").arg(in.name(shaken.colony));
+    if (shaken.removeQueen) steps << in.say("Find and remove the queen of %1.").arg(in.briefly(shaken.colony));
     steps << (shaken.intoUnion ? in.say("Shake the bees out before %1, after its union is made.")
                                : in.say("Shake the bees out before the entrance of %1."))
-                 .arg(in.name(shaken.into));
-    steps << in.say("Take the emptied hive of %1 away.").arg(in.name(shaken.colony));
+                 .arg(in.briefly(shaken.into));
+    steps << in.say("Take the emptied hive of %1 away.").arg(in.briefly(shaken.colony));
     return steps;
 }
 

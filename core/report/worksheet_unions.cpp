@@ -44,8 +44,15 @@ double numbered(BlockPen& pen, double x, double y, const Room& room, const QStri
     return y;
 }
 
-double cautions(const SheetInput& in, BlockPen& pen, double x, double y, double width,
-                const std::vector<rules::Caution>& list, const std::vector<ColonyIx>& colonies) {
+struct Column {
+    double x, y, width;
+};
+
+double cautions(const SheetInput& in, BlockPen& pen, const Column& at, const std::vector<rules::Caution>& list,
+                const std::vector<ColonyIx>& colonies, qsizetype mostLines = kMostCautionLines) {
+    const double x = at.x;
+    const double width = at.width;
+    double y = at.y;
     for (const rules::Caution& c : list) {
         PathMark sign;
         const double top = y + 0.9;
@@ -55,15 +62,14 @@ double cautions(const SheetInput& in, BlockPen& pen, double x, double y, double 
         pen.add(sign);
         QString text = cautionText(in, c, colonies);
         const QStringList lines = wrapped(in.measure, text, kText, width - 6, width - 6);
-        if (lines.size() > kMostCautionLines) text = lines.mid(0, kMostCautionLines).join(u' ') + QStringLiteral(" …");
+        if (lines.size() > mostLines) text = lines.mid(0, mostLines).join(u' ') + QStringLiteral(" …");
         y = pen.paragraph(x + 6, y, width - 6, text, kText, in.say.cautionTitle(c.kind) + u'.');
     }
     return y;
 }
 
 /// Boxes to tick and a line to write on, across the strip. Returns the y below.
-double outcome(const SheetInput& in, BlockPen& pen, double y) {
-    double x = kLeft;
+double outcome(const SheetInput& in, BlockPen& pen, double x, double y) {
     for (const char* word : {"done", "not done", "changed:"}) x = pen.tick(x, y, in.say(word)) + 7;
     pen.stroke({x - 4, y + kTickSide + 1.4}, {in.width - kInside, y + kTickSide + 1.4}, 0.3);
     return y + kTickSide + 1.4;
@@ -75,6 +81,19 @@ void closeStrip(const SheetInput& in, BlockPen& pen, Block& block, double bottom
     block.zoneWidth = in.width;
     block.gapAfter = 3;
     pen.frame({0, 0, in.width, block.height}, 0.45);
+}
+
+/// Where the parts of a strip stand: the words beside the drawing of the boxes, and what runs across below it.
+struct Shape {
+    bool narrow; ///< large print: the head runs across above the drawing, the words begin at the strip's edge
+    double left, beside, across;
+};
+
+Shape shapeOf(const SheetInput& in) {
+    constexpr double kNarrow = 150;
+    const bool narrow = in.width < kNarrow;
+    const double left = narrow ? kInside + 1 : kLeft;
+    return {narrow, left, in.width - left - kStackWidth - kInside - 4, in.width - left - kInside};
 }
 
 /// Who goes to whom in large type; how far and what it makes beside it, or below where the names are long.
@@ -93,27 +112,38 @@ double head(const SheetInput& in, const rules::Union& u, BlockPen& pen, double w
     return pen.paragraph(kLeft, pen.paragraph(kLeft, y, width, carry, kLarge), width, sum, kLarge);
 }
 
-Block unionStrip(const SheetInput& in, const rules::Union& u) {
+/// Queen, what there is to lift, and whether somebody asked for it.
+double besideDrawing(const SheetInput& in, const rules::Union& u, BlockPen& pen, const Shape& shape, double y) {
+    y = pen.paragraph(shape.left, y, shape.beside, in.say.queen(u.queen, in.briefly(u.moved), in.briefly(u.host)),
+                      kLarge, in.say("Queen:"));
+    y = pen.paragraph(shape.left, y, shape.beside, liftText(in, u), kText, in.say("To lift:"));
+    if (u.pinned) y = pen.paragraph(shape.left, y, shape.beside, in.say("This pair was asked for."), kText);
+    return y;
+}
+
+/// `cautionLines`: at most so many of each caution.
+Block unionStrip(const SheetInput& in, const rules::Union& u, qsizetype cautionLines) {
     Block block;
     BlockPen pen(in.measure, block);
     number(pen, QString::number(u.order));
-    const double wordsWidth = in.width - kLeft - kStackWidth - kInside - 4;
-    const QString& moved = in.name(u.moved);
-    const QString& host = in.name(u.host);
-    double y = head(in, u, pen, wordsWidth);
-    y = pen.paragraph(kLeft, y, wordsWidth, in.say.queen(u.queen, moved, host), kLarge, in.say("Queen:"));
-    y = pen.paragraph(kLeft, y, wordsWidth, in.say("both to %1").arg(in.say.direction(u.headingDeg)), kLarge,
-                      in.say("Entrances:"));
-    if (const QString lift = liftText(in, u); !lift.isEmpty())
-        y = pen.paragraph(kLeft, y, wordsWidth, lift, kText, in.say("To lift:"));
-    if (u.pinned) y = pen.paragraph(kLeft, y, wordsWidth, in.say("This pair was asked for."), kText);
-    const double stack = stackDrawing(in, u, pen, in.width - kStackWidth - 1, 4.6);
-    const double wide = in.width - kLeft - kInside;
-    y = numbered(pen, kLeft, y + 1, {wide, wordsWidth, stack}, unionSteps(in, u)) + 0.8;
+    const Shape shape = shapeOf(in);
+    double y = head(in, u, pen, shape.narrow ? in.width - kLeft - kInside : shape.beside);
+    if (shape.narrow) y = std::max(y, 16.5);
+    const double stack = stackDrawing(in, u, pen, in.width - kStackWidth - 1, shape.narrow ? y + 0.6 : 4.6);
+    y = besideDrawing(in, u, pen, shape, y);
+    y = numbered(pen, shape.left, y + 1, {shape.across, shape.beside, stack}, unionSteps(in, u)) + 0.8;
     y = std::max(y, stack);
-    y = cautions(in, pen, kLeft, y, wide, u.cautions, {u.moved, u.host}) + 1.8;
-    closeStrip(in, pen, block, outcome(in, pen, y), QStringLiteral("union %1").arg(u.order));
+    y = cautions(in, pen, {shape.left, y, shape.across}, u.cautions, {u.moved, u.host}, cautionLines) + 1.8;
+    closeStrip(in, pen, block, outcome(in, pen, shape.left, y), QStringLiteral("union %1").arg(u.order));
     return block;
+}
+
+/// Whole on one page, with its heading: where there is much to mind, that is said more briefly.
+Block fittingStrip(const SheetInput& in, const rules::Union& u) {
+    constexpr double kHeadings = 18;
+    for (qsizetype lines = kMostCautionLines; lines > 0; --lines)
+        if (Block block = unionStrip(in, u, lines); block.height + kHeadings <= in.height) return block;
+    return unionStrip(in, u, 0);
 }
 
 /// The colony and its host; where that is a union, both its colonies.
@@ -132,15 +162,18 @@ Block shakeOutStrip(const SheetInput& in, const rules::ShakeOut& shaken) {
     head.points = {{11.6, 7.2}, {14.6, 9.5}, {11.6, 11.8}};
     head.lineWidth = 0.7;
     pen.add(head);
+    const Shape shape = shapeOf(in);
     const double wide = in.width - kLeft - kInside;
     double y =
         title(pen, kLeft, 4.2, wide, QStringLiteral("%1 → %2").arg(in.name(shaken.colony), in.name(shaken.into)));
     y = pen.paragraph(
         kLeft, y, wide,
         in.say("%1, carried %2").arg(in.say.frames(shaken.frames), in.say.distance(shaken.from, shaken.to)), kLarge);
-    y = numbered(pen, kLeft, y + 0.6, {wide}, shakeOutSteps(in, shaken)) + 0.8;
-    y = cautions(in, pen, kLeft, y, wide, shaken.cautions, takingPart(in, shaken)) + 1.8;
-    closeStrip(in, pen, block, outcome(in, pen, y), QStringLiteral("shake-out %1").arg(in.name(shaken.colony)));
+    if (shape.narrow) y = std::max(y, 14.0);
+    y = numbered(pen, shape.left, y + 0.6, {shape.across}, shakeOutSteps(in, shaken)) + 0.8;
+    y = cautions(in, pen, {shape.left, y, shape.across}, shaken.cautions, takingPart(in, shaken)) + 1.8;
+    closeStrip(in, pen, block, outcome(in, pen, shape.left, y),
+               QStringLiteral("shake-out %1").arg(in.name(shaken.colony)));
     return block;
 }
 
@@ -152,7 +185,7 @@ Section unionSection(const SheetInput& in) {
     section.note = in.say("Thick lines: combs with bees. Small squares: combs of stores.");
     section.note += u' ' + in.say("Look again on %1.").arg(in.say.weekday(in.plan.on + in.s.settings.followUnionDays));
     for (const rules::Union& u : in.plan.unions)
-        if (u.yard == in.yard) section.blocks.push_back(unionStrip(in, u));
+        if (u.yard == in.yard) section.blocks.push_back(fittingStrip(in, u));
     return section;
 }
 

@@ -65,7 +65,26 @@ QString dumpOf(const std::vector<Page>& pages) {
     return out.join(u'\n') + u'\n';
 }
 
-QStringList faultsOf(const std::vector<Page>& pages, const TextMeasure& measure) {
+namespace {
+
+/// Texts that begin in a box end in it; no box reaches the two lines of the foot.
+void addBoxFaults(const Page& page, const QString& where, const TextMeasure& measure, QStringList& faults) {
+    constexpr double kFoot = 20; // mm of the page's end, by eye
+    for (const Zone& zone : page.zones) {
+        const Rect& box = zone.rect;
+        if (box.y + box.height > page.height - kFoot)
+            faults << where + zone.name + QStringLiteral(" runs into the foot");
+        for (const TextMark& text : textsOf(page)) {
+            const Rect ink = inkOf(text, measure);
+            const bool begins = within({ink.x, ink.y, 0, 0}, box);
+            if (begins && !within(ink, box)) faults << where + zone.name + QStringLiteral(" is left by: ") + text.text;
+        }
+    }
+}
+
+} // namespace
+
+QStringList faultsOf(const std::vector<Page>& pages, const TextMeasure& measure, double least) {
     QStringList faults;
     for (size_t i = 0; i < pages.size(); ++i) {
         const QString page = QStringLiteral("page %1: ").arg(i + 1);
@@ -73,12 +92,13 @@ QStringList faultsOf(const std::vector<Page>& pages, const TextMeasure& measure)
         const Rect paper{kPaperEdge, kPaperEdge, pages[i].width - 2 * kPaperEdge, pages[i].height - 2 * kPaperEdge};
         for (size_t a = 0; a < texts.size(); ++a) {
             const Rect ink = inkOf(texts[a], measure);
-            if (texts[a].pointSize < 11) faults << page + QStringLiteral("under 11 pt: ") + texts[a].text;
+            if (texts[a].pointSize < least - 1e-6) faults << page + QStringLiteral("too small: ") + texts[a].text;
             if (!within(ink, paper)) faults << page + QStringLiteral("off the page: ") + texts[a].text;
             for (size_t b = a + 1; b < texts.size(); ++b)
                 if (overlap(ink, inkOf(texts[b], measure), 0.3))
                     faults << page + texts[a].text + QStringLiteral(" lies over ") + texts[b].text;
         }
+        addBoxFaults(pages[i], page, measure, faults);
     }
     return faults;
 }

@@ -26,7 +26,9 @@ bool overlap(const core::report::Rect& a, const core::report::Rect& b, double by
 /// The pages for a reviewer's eye: each text with its place, size and weight, each zone with its rectangle.
 QString dumpOf(const std::vector<core::report::Page>& pages);
 
-/// Faults that no page may have: text under 11 pt, off the page, or over other text. One sentence each.
-QStringList faultsOf(const std::vector<core::report::Page>& pages, const core::report::TextMeasure& measure);
+/// Faults that no page may have: text under `least` pt, off the page, over other text, or out of the box it begins in;
+/// a box that runs into the foot. One sentence each.
+QStringList faultsOf(const std::vector<core::report::Page>& pages, const core::report::TextMeasure& measure,
+                     double least = 11);
 
 } // namespace tests::report

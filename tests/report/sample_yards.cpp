@@ -65,4 +65,16 @@ Sample heldYard(int count, bool longNames) {
     return planned(tests::support::snapshotOf(tables, core::dayOf(2026, 9, 20)), QStringLiteral("Long Acre"));
 }
 
+Sample longNamedYard() {
+    static const char* const kFrames[] = {"5", "3", "3.5", "1.5"};
+    CsvTables tables = longAcre();
+    for (int i = 0; i < 12; ++i) {
+        QString label = QStringLiteral("Hive %1 ").arg(i + 1);
+        label += QString(60 - label.size(), QLatin1Char('W'));
+        tables["colonies"].push_back(hive(label, i));
+        tables["visits"].push_back(visit(label, kFrames[i % 4], "6"));
+    }
+    return planned(tests::support::snapshotOf(tables, core::dayOf(2026, 9, 20)), QStringLiteral("Long Acre"));
+}
+
 } // namespace tests::report

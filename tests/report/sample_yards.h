@@ -22,4 +22,7 @@ Sample yardOf60();
 /// `longNames`.
 Sample heldYard(int count, bool longNames);
 
+/// Twelve hives whose labels have 60 characters and mostly unite, two of them in two boxes.
+Sample longNamedYard();
+
 } // namespace tests::report

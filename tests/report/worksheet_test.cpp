@@ -18,8 +18,16 @@ using namespace tests::report;
 
 Sample kilnField() { return workedYard("kiln-field", "Kiln Field", "2026-09-15"); }
 
-std::vector<Page> pagesFor(const Sample& sample, Language language = Language::English, Paper paper = Paper::A4) {
+struct Print {
+    bool large = false;
+    Sheet sheet = Sheet::MergeDay;
+};
+
+std::vector<Page> pagesFor(const Sample& sample, Language language = Language::English, Paper paper = Paper::A4,
+                           const Print& print = {}) {
     WorksheetOptions options;
+    options.large = print.large;
+    options.sheet = print.sheet;
     options.book = "north-hollow";
     options.revision = 4;
     options.language = language;
@@ -46,19 +54,33 @@ std::vector<Zone> zonesNamed(const std::vector<Page>& pages, const QString& star
     return out;
 }
 
-TEST(Worksheet, NothingIsSmallOffThePageOrOverOtherText) {
-    for (const Sample& sample :
-         {kilnField(), workedYard("brook-end", "Brook End", "2026-09-20"),
-          workedYard("tansy-lane", "Tansy Lane", "2026-05-05"), yardOf60(), heldYard(30, false), heldYard(30, true)})
-        for (const Language language : {Language::English, Language::Spanish})
-            for (const Paper paper : {Paper::A4, Paper::Letter})
-                EXPECT_EQ(faultsOf(pagesFor(sample, language, paper), EvenMeasure()).join("\n").toStdString(), "");
+constexpr Sheet kSheets[] = {Sheet::MergeDay,  Sheet::Walk,    Sheet::Checks,
+                             Sheet::ShakeOuts, Sheet::Storing, Sheet::LayingWorkers};
+
+void expectNoFaults(const Sample& sample, const Print& print) {
+    for (const Language language : {Language::English, Language::Spanish})
+        for (const Paper paper : {Paper::A4, Paper::Letter}) {
+            const auto pages = pagesFor(sample, language, paper, print);
+            EXPECT_EQ(faultsOf(pages, EvenMeasure(), print.large ? 16 : 11).join("\n").toStdString(), "");
+        }
+}
+
+TEST(Worksheet, NothingIsSmallOffThePageOverOtherTextOrOutOfItsBox) {
+    for (const Sample& sample : {kilnField(), workedYard("brook-end", "Brook End", "2026-09-20"),
+                                 workedYard("tansy-lane", "Tansy Lane", "2026-05-05"), yardOf60(), heldYard(30, false),
+                                 heldYard(30, true), longNamedYard()})
+        for (const bool large : {false, true})
+            for (const Sheet sheet : kSheets) expectNoFaults(sample, {large, sheet});
 }
 
 TEST(Worksheet, TheCheckSeesTextOverText) {
     Page page;
-    page.marks = {TextMark{{50, 50}, "one", 11}, TextMark{{51, 51}, "two", 10}, TextMark{{205, 50}, "three", 11}};
-    EXPECT_EQ(faultsOf({page}, EvenMeasure()).size(), 3);
+    page.marks = {TextMark{{50, 50}, "one", 11}, TextMark{{51, 51}, "two", 10}, TextMark{{205, 50}, "three", 11},
+                  TextMark{{95, 100}, "across", 11}};
+    page.zones = {{"box", {20, 90, 80, 30}}};
+    EXPECT_EQ(faultsOf({page}, EvenMeasure()).size(), 4);
+    page.zones = {{"box", {20, 90, 80, 300}}};
+    EXPECT_EQ(faultsOf({page}, EvenMeasure()).size(), 5) << "the box runs into the foot";
 }
 
 TEST(Worksheet, EveryUnionHasItsStripWholeAndInOrder) {
@@ -138,8 +160,8 @@ TEST(Worksheet, EachPageSaysItsNumberYardDayBookAndRevision) {
 TEST(Worksheet, SaysWhatThereIsToLiftAndToMix) {
     Sample sample = kilnField();
     const QString text = flowing(pagesFor(sample));
-    for (const char* part :
-         {"K2 27 kg, K4 24 kg; over 25 kg", "K3 26 kg, K11 26 kg; over 25 kg", "K6 up to 31 kg, K5 23 kg; over 25 kg"})
+    for (const char* part : {"K2 27 kg, K4 24 kg; over 25 kg: two people or a barrow",
+                             "K3 26 kg, K11 26 kg; over 25 kg", "K6 up to 31 kg, K5 23 kg; over 25 kg"})
         EXPECT_TRUE(text.contains(part)) << part << "\nin:\n" << text.toStdString();
     EXPECT_TRUE(text.contains("none of these is a safe weight"));
     // 11.5 litres of 0.8844 kg of sugar each are 10.17 kg, and half as much water
@@ -161,8 +183,8 @@ TEST(Worksheet, KilnFieldSaysWhatToDo) {
                              "K3 → K11",
                              "keep that of K3; K11 has none",
                              "K6 → K5",
-                             "Bring K6 down to one box: 4 frames",
-                             "both to the south-east",
+                             "Bring K6 down to one box, where that is not done: 4 frames",
+                             "Both entrances to the south-east",
                              "K9 → K10",
                              "Laying workers",
                              "Count too old",
@@ -200,7 +222,8 @@ TEST(Worksheet, SpanishHasEveryPhraseThatThePagesUse) {
     QSet<QString> phrases;
     for (const char* part :
          {"worksheet", "worksheet_cautions", "worksheet_drawing", "worksheet_holds", "worksheet_kit", "worksheet_lift",
-          "worksheet_lists", "worksheet_stack", "worksheet_steps", "worksheet_unions", "worksheet_walk"}) {
+          "worksheet_due", "worksheet_laying", "worksheet_storing", "worksheet_lists", "worksheet_stack",
+          "worksheet_steps", "worksheet_unions", "worksheet_walk"}) {
         QFile file(QStringLiteral(YW_SOURCE_DIR "/core/report/%1.cpp").arg(part));
         ASSERT_TRUE(file.open(QIODevice::ReadOnly)) << part;
         const QString source = QString::fromUtf8(file.readAll());
@@ -314,6 +337,64 @@ TEST(Worksheet, AWalkWithNothingMissingSaysSo) {
     options.sheet = Sheet::Walk;
     const auto pages = worksheetPages(sample.s, sample.plan, sample.yard, options, EvenMeasure());
     EXPECT_TRUE(flowing(pages).contains("Nothing is missing"));
+}
+
+TEST(Worksheet, EachStripSaysWhoGoesWhereInWhatOrder) {
+    Sample sample = kilnField();
+    QString text = flowing(pagesFor(sample));
+    EXPECT_TRUE(
+        text.contains("1. Set K4's box aside, its lid on. 2. Carry K2 to stand 4; its box on the floor. 3. K2's "
+                      "lid and inner cover off. 4. Newspaper with a few small slits over K2's frames; hold it "
+                      "against the wind. 5. K4's box on it. 6. Both entrances to"))
+        << text.toStdString();
+    EXPECT_TRUE(text.contains("7. Lid on. Mark the hive: K4 with K2, 15 September."));
+    // the moved one's box on top: the host's stays on its floor, and the paper lies on its frames
+    core::rules::Union& u = sample.plan.unions.front();
+    std::swap(u.lower, u.upper);
+    text = flowing(pagesFor(sample));
+    EXPECT_TRUE(
+        text.contains("1. Carry K2 beside stand 4. 2. K4's box stays on its floor: its lid and inner cover off. "
+                      "3. Newspaper with a few small slits over K4's frames; hold it against the wind. 4. K2's "
+                      "box off its floor and on it. 5. Both entrances to"))
+        << text.toStdString();
+    EXPECT_TRUE(text.contains("K2 on top"));
+    EXPECT_TRUE(text.contains("K4 below"));
+}
+
+TEST(Worksheet, AHiveThatWasNotWeighedIsSaidToBeHeavyAllTheSame) {
+    Sample sample = kilnField();
+    for (core::SnapLatest& latest : sample.s.latest) latest.weight.reset();
+    EXPECT_TRUE(flowing(pagesFor(sample))
+                    .contains("To lift: K2 and K4 not weighed: a full box can pass 25 kg, two people or a barrow."));
+}
+
+TEST(Worksheet, WhatComesFreeIsStoredInGoodOrder) {
+    const QString text = flowing(pagesFor(kilnField(), Language::English, Paper::A4, {false, Sheet::Storing}));
+    for (const char* part :
+         {"Kit that comes free, Kiln Field", "K2, K3, K6, K9: 4 floors, lids and inner covers",
+          "K6: 1 box with its combs", "K9: 1 box with its combs", "Nothing of a held colony comes into this pile"})
+        EXPECT_TRUE(text.contains(part)) << part << "\nin:\n" << text.toStdString();
+}
+
+TEST(Worksheet, LayingWorkersHaveASheetOfCautions) {
+    for (const Language language : {Language::English, Language::Spanish}) {
+        const QString text = flowing(pagesFor(kilnField(), language, Paper::A4, {false, Sheet::LayingWorkers}));
+        const bool english = language == Language::English;
+        EXPECT_TRUE(text.contains(english ? "Never in a union" : "Nunca en una unión"));
+        EXPECT_TRUE(text.contains("K8"));
+        EXPECT_TRUE(text.contains("8. " + QString(english ? "Write down what was seen" : "Anotar lo visto")));
+        EXPECT_FALSE(text.contains("K2"));
+        if (english) continue;
+        for (const char* word : {" the ", " of ", " and ", " is ", " not "})
+            EXPECT_FALSE(text.contains(word)) << word << "\nin:\n" << text.toStdString();
+    }
+}
+
+TEST(Worksheet, ShakeOutsHaveASheetOfTheirOwn) {
+    const auto pages = pagesFor(kilnField(), Language::English, Paper::A4, {false, Sheet::ShakeOuts});
+    EXPECT_EQ(pages.size(), 1u);
+    EXPECT_EQ(zonesNamed(pages, "shake-out K9").size(), 1u);
+    EXPECT_EQ(zonesNamed(pages, "union").size(), 0u);
 }
 
 // Reviewed by eye once; `YW_UPDATE_GOLDEN=1` writes it anew.

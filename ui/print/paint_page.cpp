@@ -115,7 +115,7 @@ public:
     void operator()(const YardMark& mark) const {
         if (m_yard)
             m_yard->paint(m_p, QRectF(mark.area.x, mark.area.y, mark.area.width, mark.area.height),
-                          QRectF(mark.ground.x, mark.ground.y, mark.ground.width, mark.ground.height));
+                          QRectF(mark.ground.x, mark.ground.y, mark.ground.width, mark.ground.height), mark.enlarged);
     }
 
 private:

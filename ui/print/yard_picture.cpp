@@ -184,12 +184,13 @@ YardPicture::Drawn YardPicture::draw(const QSizeF& view, const QRectF& ground) c
     return std::move(*best);
 }
 
-void YardPicture::paint(QPainter& p, const QRectF& area, const QRectF& ground) const {
-    const QSizeF view = area.size() / kMmPerPixel;
+void YardPicture::paint(QPainter& p, const QRectF& area, const QRectF& ground, double enlarged) const {
+    const double mmPerPixel = kMmPerPixel * enlarged;
+    const QSizeF view = area.size() / mmPerPixel;
     const Drawn d = draw(view, ground);
     p.save();
     p.translate(area.topLeft());
-    p.scale(kMmPerPixel, kMmPerPixel);
+    p.scale(mmPerPixel, mmPerPixel);
     p.setClipRect(QRectF(QPointF(), view), Qt::IntersectClip);
     p.setFont(d.font);
     plan::Sprites strokes(plan::Sprites::Kind::Strokes);
@@ -199,13 +200,13 @@ void YardPicture::paint(QPainter& p, const QRectF& area, const QRectF& ground) c
     p.restore();
 }
 
-YardPicture::Fit YardPicture::fitOf(const QRectF& area, const QRectF& ground) const {
-    const Drawn d = draw(area.size() / kMmPerPixel, ground);
+YardPicture::Fit YardPicture::fitOf(const QRectF& area, const QRectF& ground, double enlarged) const {
+    const Drawn d = draw(area.size() / (kMmPerPixel * enlarged), ground);
     Fit fit;
     fit.pixelsPerMetre = d.camera.pixelsPerMetre;
     fit.labelPixels = d.font.pixelSize();
     fit.unlabelled = d.unlabelled;
-    fit.leastPoints = d.texts.lineFont().pixelSize() * 72.0 / 96;
+    fit.leastPoints = d.texts.lineFont().pixelSize() * 72.0 / 96 * enlarged;
     return fit;
 }
 

@@ -18,7 +18,8 @@ public:
                 core::report::Language language, const std::vector<core::FixedThing>& fixed = {});
 
     /// `area` in mm of the painter, which counts in mm; `ground` in metres (x east, y south) is what must be seen.
-    void paint(QPainter& p, const QRectF& area, const QRectF& ground) const;
+    /// `enlarged`: type and pens, for large print.
+    void paint(QPainter& p, const QRectF& area, const QRectF& ground, double enlarged = 1) const;
 
     /// What a painted drawing looks like inside, for tests: hives without a label for want of room, the size of the
     /// smallest text in points.
@@ -28,7 +29,7 @@ public:
         int unlabelled = 0;
         double leastPoints = 0;
     };
-    Fit fitOf(const QRectF& area, const QRectF& ground) const;
+    Fit fitOf(const QRectF& area, const QRectF& ground, double enlarged = 1) const;
 
 private:
     struct Drawn;
