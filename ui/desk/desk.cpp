@@ -205,6 +205,13 @@ bool Desk::save(const QString& what, const edit::Edit& edit, const QString& also
     return true;
 }
 
+bool Desk::saveInTurn(const QString& what, const QString& text, const std::vector<edit::Edit>& edits) {
+    const auto line =
+        done(what, [&](const auto& correction) { return m_session->applyInTurn(text, edits, correction); });
+    if (line && !line->isEmpty()) emit did(*line);
+    return line.has_value();
+}
+
 void Desk::undo() {
     const auto what = m_session->undoText();
     if (!what) return;

@@ -59,6 +59,8 @@ public:
     /// Writes what the edit returns and says it, with `also` after it; `what` names it where the book wants a
     /// correction. False: that was not given, and nothing was written. Throws Error as Session::apply.
     bool save(const QString& what, const core::edit::Edit& edit, const QString& also = {});
+    /// Several edits as one, each judged after those before it, under `text` (Session::applyInTurn).
+    bool saveInTurn(const QString& what, const QString& text, const std::vector<core::edit::Edit>& edits);
     void undo();
     void redo();
     /// Takes the edit of a past line back (`text`: its sentence). Throws Error as Session::takeBack.
