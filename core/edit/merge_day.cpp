@@ -94,6 +94,16 @@ void needOneUnionEach(const EditContext& c, const std::vector<MergeStrip>& strip
         if (carried.contains(strip.host)) twice(strip.host);
 }
 
+/// One worksheet a yard and day: strips printed of its other variants go.
+void dropOtherSheets(const EditContext& c, const MergeDay& day, ChangeSet& change) {
+    for (const MergeDay& other : c.mergeDaysOf(day.yard)) {
+        if (other.day != day.day || other.id == day.id) continue;
+        const auto strips = c.stripsOf(other.id);
+        if (!strips.empty()) needOpen(c, other);
+        for (const MergeStrip& strip : strips) change.rows.push_back(deleted(strip));
+    }
+}
+
 std::optional<MergeDay> storedDay(const EditContext& c, const MergeDay& day) {
     if (day.id.value != 0) return needMergeDay(c, day.id);
     for (const MergeDay& other : c.mergeDaysOf(day.yard))
@@ -149,9 +159,10 @@ ChangeSet printMergeDay(const EditContext& c, MergeDayId id, const std::vector<M
         now[i].outcome.reset();
         now[i].note.clear();
     }
-    if (now == old) return {};
-    needOpen(c, day);
     ChangeSet change;
+    dropOtherSheets(c, day, change);
+    if (now == old && change.rows.empty()) return {};
+    needOpen(c, day);
     for (const MergeStrip& strip : old) change.rows.push_back(deleted(strip));
     qint64 next = c.nextId(Table::MergeStrip);
     for (MergeStrip& strip : now) {

@@ -26,7 +26,8 @@ struct MergeAsked {
 ChangeSet saveMergeDay(const EditContext& c, const MergeAsked& asked);
 
 /// What goes to paper, in the order of the worksheet; ids, merge day, positions, outcomes and notes are given. Strips
-/// of an earlier print go. Refused once something came of one. Empty change: just these are there.
+/// of an earlier print go, those of the day's other variants too. Refused once something came of one. Empty change:
+/// just these are there.
 ChangeSet printMergeDay(const EditContext& c, MergeDayId id, const std::vector<MergeStrip>& strips);
 
 /// With what was asked and printed. Refused once something came of a strip.

@@ -94,6 +94,7 @@ public:
     std::vector<MergeStrip> stripsOf(MergeDayId day) const;          ///< by position
     std::vector<DivideChoice> divideChoicesOf(MergeDayId day) const; ///< by id
     std::vector<DivideStrip> divideStripsOf(MergeDayId day) const;   ///< by position
+    std::vector<MergeDay> mergeDaysOn(Day day) const;                ///< of all yards, by yard, then variant
     std::vector<Person> people() const; ///< who keep the book, those not active any more too; natural order
     QString bookTitle() const;          ///< the file's name without its extension
     QString bookId() const;             ///< the uuid that it was made with

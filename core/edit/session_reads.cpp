@@ -69,6 +69,7 @@ Settings Session::settings() const { return store::settings(*d->db); }
 
 std::vector<FixedThing> Session::fixedThingsOf(YardId id) const { return store::fixedThingsOf(*d->db, id); }
 
+std::vector<MergeDay> Session::mergeDaysOn(Day day) const { return store::mergeDaysOn(*d->db, day); }
 std::vector<MergeDay> Session::mergeDays(YardId yard) const { return store::mergeDaysOf(*d->db, yard); }
 
 std::vector<MergeChoice> Session::choicesOf(MergeDayId day) const { return store::choicesOf(*d->db, day); }

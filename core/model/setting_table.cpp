@@ -128,6 +128,11 @@ const SettingField kFields[] = {
      "Each part of a divide needs so many frames of bees."},
     {"follow.union_days", &Settings::followUnionDays, 0, 60, kFree, "days", kFiveDays,
      "A union is looked at so long after it was made."},
+    // The crew of a merge day
+    {"crew.minutes_per_union", &Settings::crewMinutesPerUnion, 1, 240, kFree, "minutes", kAssumed,
+     "What a union takes two people, from setting the host aside to the mark on the lid."},
+    {"crew.people", &Settings::crewPeople, 1, 100, kFree, "people", kAssumed,
+     "Who works on a merge day; each two of them make one union at a time, since nobody lifts a full box alone."},
     // Units shown
     {"show.weight", &Settings::showWeight, 0, 0, kFree, "", kShown,
      "Weights on screen, in the plan and on the worksheet: kilograms or pounds."},

@@ -83,6 +83,9 @@ struct Settings {
     int broodPerPart = 4;
     int beesPerPart = 5;
     int followUnionDays = 5;
+    // The crew of a merge day
+    int crewMinutesPerUnion = 12;
+    int crewPeople = 2;
     // How quantities are shown; the book keeps SI
     WeightUnit showWeight = WeightUnit::Kilograms;
     VolumeUnit showVolume = VolumeUnit::Litres;

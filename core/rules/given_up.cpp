@@ -70,8 +70,9 @@ std::vector<BarredNeighbour> neighbours(const DayView& view, ColonyIx c) {
     return out;
 }
 
-std::optional<int> left(const PlanRequest& request, const std::vector<ChosenPair>& pins) {
-    if (!request.most) return std::nullopt;
+std::optional<int> left(const DayView& view, const PlanRequest& request, const std::vector<ChosenPair>& pins,
+                        YardIx yard) {
+    if (!request.most) return leftIn(view, request, pins, yard);
     return *request.most - static_cast<int>(pins.size());
 }
 
@@ -89,7 +90,7 @@ std::vector<GivenUp> givenUp(const DayView& view, const std::vector<YardIx>& yar
         PairGraph graph;
         for (size_t i = 0; i < free.size(); ++i)
             if (request.most || static_cast<qint32>(i) == yard.value) addPairs(view, free[i], forbidden, graph);
-        return rest.emplace(std::move(graph), left(request, pins));
+        return rest.emplace(std::move(graph), left(view, request, pins, yard));
     };
     std::vector<GivenUp> out;
     for (const ColonyIx c : colonies) {

@@ -17,24 +17,25 @@ namespace {
 
 QString named(const DayView& view, ColonyPair pin) { return view.name(pin.first) + u'+' + view.name(pin.second); }
 
-QString against(const DayView& view, ColonyPair pin) {
-    QStringList parts;
-    for (const Objection& o : objections(view, pin.first, pin.second))
-        if (o.rule != QLatin1StringView("4.7.10")) parts += o.rule + QLatin1StringView(": ") + o.because;
-    return parts.join(u' ');
-}
-
 ChosenPair checked(const DayView& view, const std::vector<YardIx>& yards, ColonyPair pin) {
     for (const ColonyIx c : {pin.first, pin.second})
         if (!std::binary_search(yards.begin(), yards.end(), view.of(c).yard))
             refuse(QStringLiteral("%1 cannot be pinned: %2 stands in the yard %3, which the plan is not for.")
                        .arg(named(view, pin), view.name(c), view.s.yard(view.of(c).yard).name));
-    const PairJudgement judged = judgePair(view, pin.first, pin.second);
-    if (!judged.mayPin()) refuse(QStringLiteral("%1 cannot be pinned. %2").arg(named(view, pin), against(view, pin)));
-    return {pin.first, pin.second, *judged.gain, true};
+    const QString barred = pinBarred(view, pin);
+    if (!barred.isEmpty()) refuse(QStringLiteral("%1 cannot be pinned. %2").arg(named(view, pin), barred));
+    return {pin.first, pin.second, *judgePair(view, pin.first, pin.second).gain, true};
 }
 
 } // namespace
+
+QString pinBarred(const DayView& view, ColonyPair pin) {
+    if (judgePair(view, pin.first, pin.second).mayPin()) return {};
+    QStringList parts;
+    for (const Objection& o : objections(view, pin.first, pin.second))
+        if (o.rule != QLatin1StringView("4.7.10")) parts += o.rule + QLatin1StringView(": ") + o.because;
+    return parts.join(u' ');
+}
 
 ColonyPair inOrder(ColonyPair pair) {
     if (pair.second < pair.first) std::swap(pair.first, pair.second);
@@ -60,6 +61,14 @@ std::vector<ChosenPair> checkedPins(const DayView& view, const std::vector<YardI
             refuse(QStringLiteral("%1 is pinned and forbidden: only one of the two can be.").arg(named(view, pin)));
         out.push_back(checked(view, yards, pin));
     }
+    for (const YardMost& most : request.mostIn)
+        if (const int left = leftIn(view, request, out, most.yard).value_or(0); left < 0)
+            refuse(QStringLiteral("In %1 %2 unions are pinned, but at most %3 are asked for.")
+                       .arg(view.s.yard(most.yard).name)
+                       .arg(most.unions - left)
+                       .arg(most.unions));
+    if (request.most && !request.mostIn.empty())
+        refuse(QStringLiteral("A limit is asked for over all yards and for one yard: only one of the two can be."));
     if (request.most && std::cmp_greater(pins.size(), *request.most))
         refuse(
             QStringLiteral("%1 unions are pinned, but at most %2 are asked for.").arg(pins.size()).arg(*request.most));

@@ -15,6 +15,9 @@ namespace core::rules {
 /// or of a yard not asked for.
 std::vector<ChosenPair> checkedPins(const DayView& view, const std::vector<YardIx>& yards, const PlanRequest& request);
 
+/// What rule 4.7 less part 10 says against the two as a pin, each part by name; empty: they can be pinned.
+QString pinBarred(const DayView& view, ColonyPair pin);
+
 /// The same two colonies, whichever is named first.
 ColonyPair inOrder(ColonyPair pair);
 

@@ -146,12 +146,18 @@ struct Plan {
 
 using ColonyPair = std::pair<ColonyIx, ColonyIx>;
 
+struct YardMost {
+    YardIx yard;
+    int unions = 0;
+};
+
 /// What the user asks of a plan.
 struct PlanRequest {
     std::vector<YardIx> yards; ///< empty: all
     std::vector<ColonyPair> pins;
     std::vector<ColonyPair> forbids;
     std::optional<int> most;       ///< at most so many unions over all the yards asked for
+    std::vector<YardMost> mostIn;  ///< the same of one yard each; not together with `most`
     std::vector<ColonyIx> leftOut; ///< in no union and no shake-out, and no host
     std::vector<ColonyPair> hosts; ///< where these two unite, the first is the host, whatever 4.8 says
     std::vector<ColonyPair> tops;  ///< where these two unite, the box of the first comes on top, whatever 4.8 says
@@ -159,7 +165,7 @@ struct PlanRequest {
 };
 
 /// The plan. Throws Error(BadData) naming the rule where a pin cannot be (rule 4.7 less 10, shared colonies, a pin
-/// that is forbidden or of a colony left out, more pins than `most`, of a yard not asked for).
+/// that is forbidden or of a colony left out, more pins than `most` or `mostIn`, of a yard not asked for).
 Plan advise(const Snapshot& s, const PlanRequest& request);
 
 QString cautionWord(CautionKind kind);

@@ -8,6 +8,7 @@
 #include "core/rules/feed.h"
 #include "core/rules/left_over.h"
 #include "core/rules/limits.h"
+#include "core/rules/merge_request.h"
 #include "core/rules/shake_outs.h"
 #include "core/rules/totals.h"
 #include "core/rules/unions.h"
@@ -38,7 +39,9 @@ struct Part {
 /// Fills a plan step by step; each step reads what those before it decided.
 class Planner {
 public:
-    Planner(const Snapshot& s, const PlanRequest& request) : m_request(request), m_view(viewOf(s)), m_cautions(m_view) {
+    Planner(DayView view, const PlanRequest& request)
+        : m_request(request), m_view(std::move(view)), m_cautions(m_view) {
+        const Snapshot& s = m_view.s;
         m_plan.on = s.on;
         m_plan.yards = yardsAskedFor(s, request);
         m_part.resize(m_view.facts.size());
@@ -161,6 +164,13 @@ private:
 
 } // namespace
 
-Plan advise(const Snapshot& s, const PlanRequest& request) { return Planner(s, request).plan(); }
+Plan advise(const Snapshot& s, const PlanRequest& request) { return Planner(viewOf(s), request).plan(); }
+
+AskedPlan adviseAsAsked(const Snapshot& s, const std::vector<MergeWish>& wishes) {
+    DayView view = viewOf(s);
+    MergeRequest asked = mergeRequest(view, wishes);
+    Plan plan = Planner(std::move(view), asked.request).plan();
+    return {std::move(plan), std::move(asked.unmet), std::move(asked.request)};
+}
 
 } // namespace core::rules

@@ -30,26 +30,36 @@ std::optional<ColonyIx> askedOf(const std::vector<ColonyPair>& asked, const Chos
 
 } // namespace
 
+std::optional<int> leftIn(const DayView& view, const PlanRequest& request, const std::vector<ChosenPair>& pins,
+                          YardIx yard) {
+    for (const YardMost& most : request.mostIn) {
+        if (most.yard != yard) continue;
+        const auto here = [&](const ChosenPair& pin) { return view.of(pin.a).yard == yard; };
+        return most.unions - static_cast<int>(std::count_if(pins.begin(), pins.end(), here));
+    }
+    return std::nullopt;
+}
+
 std::vector<ChosenPair> chooseUnions(const DayView& view, const std::vector<YardIx>& yards,
                                      const PlanRequest& request) {
-    std::vector<ChosenPair> out = checkedPins(view, yards, request);
+    const std::vector<ChosenPair> pins = checkedPins(view, yards, request);
+    std::vector<ChosenPair> out = pins;
     const ForbiddenPairs forbidden = forbiddenBy(request);
+    const auto match = [&](const PairGraph& graph, std::optional<int> most) {
+        const auto nodes = static_cast<int>(graph.nodes.size());
+        addChosen(graph,
+                  most ? pairing::maxWeightMatchingAtMost(nodes, graph.edges, *most)
+                       : pairing::maxWeightMatching(nodes, graph.edges),
+                  out, view);
+    };
     PairGraph together; // with a limit all yards share it
-    for (const auto& colonies : freeColonies(view, yards, out, request.leftOut)) {
-        if (request.most) {
-            addPairs(view, colonies, forbidden, together);
-            continue;
-        }
+    const auto free = freeColonies(view, yards, pins, request.leftOut);
+    for (size_t yard = 0; yard < free.size(); ++yard) {
         PairGraph here;
-        addPairs(view, colonies, forbidden, here);
-        addChosen(here, pairing::maxWeightMatching(static_cast<int>(here.nodes.size()), here.edges), out, view);
+        addPairs(view, free[yard], forbidden, request.most ? together : here);
+        if (!request.most) match(here, leftIn(view, request, pins, {static_cast<qint32>(yard)}));
     }
-    if (request.most) {
-        const int left = *request.most - static_cast<int>(out.size());
-        addChosen(together,
-                  pairing::maxWeightMatchingAtMost(static_cast<int>(together.nodes.size()), together.edges, left), out,
-                  view);
-    }
+    if (request.most) match(together, *request.most - static_cast<int>(pins.size()));
     for (ChosenPair& pair : out) {
         pair.host = askedOf(request.hosts, pair);
         pair.top = askedOf(request.tops, pair);

@@ -135,6 +135,12 @@ std::vector<MergeDay> mergeDaysOf(const Database& db, YardId yard) {
     return ofOne<MergeDay>(db, "WHERE yard = ? ORDER BY day, variant", yard);
 }
 
+std::vector<MergeDay> mergeDaysOn(const Database& db, Day day) {
+    Statement s = select<MergeDay>(db, "WHERE day = ? ORDER BY yard, variant");
+    s.bind(1, day);
+    return all<MergeDay>(std::move(s));
+}
+
 std::vector<MergeChoice> choicesOf(const Database& db, MergeDayId mergeDay) {
     return ofOne<MergeChoice>(db, "WHERE merge_day = ? ORDER BY id", mergeDay);
 }

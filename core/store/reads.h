@@ -45,6 +45,7 @@ std::vector<MergeStrip> stripsOf(const Database& db, MergeDayId mergeDay);     /
 std::vector<DivideChoice> divideChoicesOf(const Database& db, MergeDayId day); ///< by id
 std::vector<DivideStrip> divideStripsOf(const Database& db, MergeDayId day);   ///< by position
 std::vector<Stand> standsOf(const Database& db, YardId yard);                  ///< removed ones too, natural order
+std::vector<MergeDay> mergeDaysOn(const Database& db, Day day);                ///< of all yards, by yard, then variant
 
 std::optional<Placement> openPlacement(const Database& db, ColonyId colony);
 /// In time order: by since, the colony's own row first, an open one last.

@@ -33,7 +33,7 @@ TEST(SettingTable, EachSettingStandsOnceAndKeepsItsDefault) {
         EXPECT_EQ(settings, Settings{}) << info.name.toStdString();
         EXPECT_EQ(settingNamed(info.name), &info);
     }
-    EXPECT_EQ(names.size(), 49U);
+    EXPECT_EQ(names.size(), 51U);
 }
 
 // Source: core/rules/README.md, each setting beside its rule.
@@ -69,6 +69,8 @@ TEST(SettingTable, DefaultsAreThoseOfTheRules) {
         {"move.drift_m", "3"},
         {"move.step_m", "0.9"},
         {"move.far_m", "4800"},
+        {"crew.minutes_per_union", "12"},
+        {"crew.people", "2"},
         {"gain.min", "50"},
         {"gain.min_queen", "1"},
         {"carry.per_m", "1"},

@@ -1,5 +1,6 @@
 #include "ui/desk/desk.h"
 
+#include "core/edit/merge_wishes.h"
 #include "ui/look/words.h"
 
 #include <algorithm>
@@ -29,7 +30,7 @@ Desk::~Desk() = default;
 core::Day Desk::today() const { return m_session->clock().today(); }
 
 void Desk::readAgain() {
-    m_reading = readingOf(m_session->snapshot(m_day));
+    m_reading = readingOf(m_session->snapshot(m_day), edit::mergeWishes(*m_session, m_day, m_variants));
     const auto& yards = m_reading.snapshot.yards;
     if (m_yard && !m_reading.find(*m_yard)) m_yard.reset();
     if (!m_yard && !yards.empty()) m_yard = yards.front().id;
@@ -75,7 +76,13 @@ void Desk::setAuthor(const QString& name) {
 void Desk::setDay(core::Day day) {
     if (day == m_day) return;
     m_day = day;
+    m_variants.clear();
     if (present()) m_pastOpen = false;
+    readAgain();
+}
+
+void Desk::setVariant(core::YardId yard, int variant) {
+    m_variants[yard] = variant;
     readAgain();
 }
 

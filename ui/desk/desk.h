@@ -7,6 +7,7 @@
 #include <QObject>
 #include <QTimer>
 
+#include <map>
 #include <memory>
 #include <optional>
 
@@ -49,6 +50,9 @@ public:
     /// Who writes: the "by" of the history's lines and what is proposed for the "by" of records; empty: nobody named.
     QString author() const { return m_author; }
     void setAuthor(const QString& name);
+
+    /// Of the merge days with several variants, the one that is shown and planned by.
+    void setVariant(core::YardId yard, int variant);
 
     void setDay(core::Day day);
     void setYard(core::YardId yard);
@@ -103,6 +107,7 @@ private:
     QTimer m_poll;
     QString m_author;
     core::Day m_day;
+    std::map<core::YardId, int> m_variants; ///< of the day shown, where another than the standing one is chosen
     std::optional<core::YardId> m_yard;
     std::optional<core::ColonyId> m_chosen;
     std::vector<core::ColonyId> m_selected;

@@ -55,11 +55,21 @@ const core::rules::Union* Reading::unionOf(core::ColonyIx colony) const {
     return nullptr;
 }
 
-Reading readingOf(core::Snapshot snapshot) {
+const core::rules::MergeWish* Reading::wishOf(core::YardId yard) const {
+    for (const core::rules::MergeWish& wish : wishes)
+        if (wish.day.yard == yard) return &wish;
+    return nullptr;
+}
+
+Reading readingOf(core::Snapshot snapshot, std::vector<core::rules::MergeWish> wishes) {
     Reading r;
     r.snapshot = std::move(snapshot);
     r.facts = core::rules::colonyFacts(r.snapshot);
-    r.plan = core::rules::advise(r.snapshot, {});
+    r.wishes = std::move(wishes);
+    core::rules::AskedPlan asked = core::rules::adviseAsAsked(r.snapshot, r.wishes);
+    r.plan = std::move(asked.plan);
+    r.unmet = std::move(asked.unmet);
+    r.request = std::move(asked.request);
     for (size_t i = 0; i < r.facts.size(); ++i)
         r.byId.emplace(r.snapshot.colonies[i].id, core::ColonyIx{static_cast<qint32>(i)});
     return r;

@@ -2,6 +2,7 @@
 
 #include "core/model/snapshot.h"
 #include "core/rules/facts.h"
+#include "core/rules/merge_request.h"
 #include "core/rules/plan.h"
 
 #include <map>
@@ -14,7 +15,10 @@ namespace ui::desk {
 struct Reading {
     core::Snapshot snapshot;
     std::vector<core::rules::ColonyFacts> facts; ///< one a living colony, in the snapshot's order
-    core::rules::Plan plan;                      ///< of all yards
+    core::rules::Plan plan;                      ///< of all yards, as its merge days ask
+    std::vector<core::rules::MergeWish> wishes;  ///< the merge days of that day, one a yard that has one
+    std::vector<core::rules::Unmet> unmet;       ///< of the wishes
+    core::rules::PlanRequest request;            ///< what the plan was made by
 
     std::optional<core::ColonyIx> find(core::ColonyId colony) const; ///< living that day
     std::optional<core::YardIx> find(core::YardId yard) const;
@@ -22,6 +26,8 @@ struct Reading {
         return facts[static_cast<size_t>(colony.value)];
     }
     std::vector<core::rules::Hold> holdsOf(core::ColonyIx colony) const;
+    /// The merge day of the yard, where one is saved for the day.
+    const core::rules::MergeWish* wishOf(core::YardId yard) const;
     /// The union that carries or hosts it.
     const core::rules::Union* unionOf(core::ColonyIx colony) const;
 
@@ -29,7 +35,7 @@ struct Reading {
 };
 
 /// Throws Error where the rules do.
-Reading readingOf(core::Snapshot snapshot);
+Reading readingOf(core::Snapshot snapshot, std::vector<core::rules::MergeWish> wishes = {});
 
 /// One line of the list of yards: how many hives, and what is to be done.
 struct YardLine {

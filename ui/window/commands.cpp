@@ -55,6 +55,7 @@ Commands::Commands(QMenuBar* bar, QWidget* window) : QObject(window), m_window(w
     record->addSeparator();
     for (const records::NewRecordWords& w : records::newRecordWords())
         notes.emplace_back(w.what, add(record, w.text, w.keys, w.tip));
+    steps = bar->addMenu(tr("&Merge day"));
     QMenu* view = bar->addMenu(tr("&View"));
     yardPlan = add(view, tr("Yard &plan"), QStringLiteral("Ctrl+1"), tr("The yard as it stands today"));
     mergeDay = add(view, tr("&Merge day"), QStringLiteral("Ctrl+2"), tr("What to unite, and what not to touch"));
@@ -92,6 +93,7 @@ void Commands::setBookOpen(bool open, bool writable) {
         a->setEnabled(open);
     for (QAction* a : {importCsv, logVisit}) a->setEnabled(open && writable);
     columns->setEnabled(open);
+    steps->setEnabled(open);
     tryAgain->setEnabled(open && !writable);
     m_pick->setBookOpen(open, writable);
     m_planPaper->setBookOpen(open);

@@ -31,6 +31,7 @@ public:
     QAction *yardPlan, *mergeDay, *zoomIn, *zoomOut, *fit, *table, *history, *larger, *smaller, *usual, *nextPane,
         *paneBefore;
     QMenu* columns; ///< of the table, filled when it opens
+    QMenu* steps;   ///< of the merge day and what each can do, filled when it opens
 
     void setBookOpen(bool open, bool writable);
     void setUndo(const QString& undoText, const QString& redoText);

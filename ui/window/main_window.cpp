@@ -4,6 +4,7 @@
 #include "ui/look/mnemonics.h"
 #include "ui/look/sheet.h"
 #include "ui/look/text_size.h"
+#include "ui/merge/merge_place.h"
 #include "ui/people/author.h"
 #include "ui/people/who_keeps.h"
 #include "ui/print/worksheet_paper.h"
@@ -127,6 +128,8 @@ void MainWindow::lay(std::unique_ptr<core::edit::Session> session, const QString
 }
 
 void MainWindow::connectBook() {
+    connect(m_page->merge(), &merge::MergePlace::stepAsked, this, [this] { setPlace(Place::MergeDay); });
+    m_page->addActions(m_page->merge()->stepActions());
     connect(m_desk.get(), &desk::Desk::said, this, &MainWindow::say);
     connect(m_desk.get(), &desk::Desk::did, m_status, &StatusLine::sayDone);
     connect(m_desk.get(), &desk::Desk::notSaved, m_status, &StatusLine::sayNotSaved);

@@ -2,6 +2,7 @@
 
 #include "ui/history/history_window.h"
 #include "ui/look/text_size.h"
+#include "ui/merge/merge_place.h"
 #include "ui/people/people_page.h"
 #include "ui/plan/plan_view.h"
 #include "ui/settings/box_kinds_page.h"
@@ -86,6 +87,9 @@ void wireView(MainWindow& w, Commands& c, Dialogs& dialogs) {
     QObject::connect(w.statusLine(), &StatusLine::historyAsked, c.history, &QAction::trigger);
     QObject::connect(c.columns, &QMenu::aboutToShow, &w, [&w, &c] {
         if (w.page()) w.page()->table()->fill(*c.columns);
+    });
+    QObject::connect(c.steps, &QMenu::aboutToShow, &w, [&w, &c] {
+        if (w.page()) w.page()->merge()->fill(c.steps);
     });
     QObject::connect(c.larger, &QAction::triggered, &w,
                      [&w] { w.setTextPercent(look::textPercentAfter(look::textPercent(), true)); });

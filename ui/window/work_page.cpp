@@ -4,6 +4,7 @@
 #include "ui/card/colony_card.h"
 #include "ui/form/form_panel.h"
 #include "ui/hand/hand_desk.h"
+#include "ui/merge/merge_place.h"
 #include "ui/pick/picker.h"
 #include "ui/pick/visit_walk.h"
 #include "ui/plan/plan_view.h"
@@ -89,10 +90,12 @@ void WorkPage::buildMiddle(QSplitter* across) {
 void WorkPage::buildRight(QSplitter* across) {
     m_right = new QStackedWidget(across);
     m_card = new card::ColonyCard(m_right);
-    m_board = new board::Board(m_right);
+    m_merge = new merge::MergePlace(m_right);
+    m_board = new board::Board(m_merge);
+    m_merge->addStep(merge::Step::Plan, m_board);
     m_form = new visit::VisitForm(m_right);
     m_right->addWidget(m_card);
-    m_right->addWidget(m_board);
+    m_right->addWidget(m_merge);
     m_right->addWidget(m_form);
     m_panel = new form::FormPanel(m_right);
     m_right->addWidget(m_panel);
@@ -132,7 +135,7 @@ void WorkPage::connectRight() {
     connect(m_card, &card::ColonyCard::recordAsked, this, &WorkPage::note);
     connect(m_card->records(), &records::RecordList::openAsked, this, &WorkPage::openRecord);
     connect(m_card->records(), &records::RecordList::takeBackAsked, this, &WorkPage::takeBack);
-    connect(m_card, &card::ColonyCard::backAsked, this, [this] { m_right->setCurrentWidget(m_board); });
+    connect(m_card, &card::ColonyCard::backAsked, this, [this] { m_right->setCurrentWidget(m_merge); });
     connect(m_board, &board::Board::chosen, this, [this](auto colony) { m_desk.choose(colony); });
     connect(m_board, &board::Board::opened, this, &WorkPage::openCard);
     connect(m_board, &board::Board::dayAsked, this, [this](core::Day day) {
@@ -215,7 +218,7 @@ QSplitter* WorkPage::down() const { return findChild<QSplitter*>(QStringLiteral(
 
 /// The right side as the place wants it; the keys go back to the plan.
 void WorkPage::settleRight() {
-    m_right->setCurrentWidget(m_place == Place::MergeDay ? static_cast<QWidget*>(m_board) : m_card);
+    m_right->setCurrentWidget(m_place == Place::MergeDay ? static_cast<QWidget*>(m_merge) : m_card);
     m_plan->setFocus(Qt::OtherFocusReason);
 }
 

@@ -27,6 +27,9 @@ class VisitWalk;
 namespace ui::hand {
 class HandDesk;
 }
+namespace ui::merge {
+class MergePlace;
+}
 namespace ui::plan {
 class PlanView;
 }
@@ -83,6 +86,7 @@ public:
     time::TimeDesk* time() const { return m_time; }
     hand::HandDesk* hand() const { return m_hand; }
     board::Board* board() const { return m_board; }
+    merge::MergePlace* merge() const { return m_merge; }
     YardList* yards() const { return m_yards; }
     card::ColonyCard* card() const { return m_card; }
     visit::VisitForm* form() const { return m_form; }
@@ -137,6 +141,7 @@ private:
     table::HiveTable* m_table;
     QStackedWidget* m_right;
     card::ColonyCard* m_card;
+    merge::MergePlace* m_merge;
     board::Board* m_board;
     visit::VisitForm* m_form;
     form::FormPanel* m_panel;
