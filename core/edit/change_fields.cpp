@@ -115,7 +115,7 @@ constexpr FieldKind kLineage[] = {{QT_TRANSLATE_NOOP("History", "Day"), CellKind
 constexpr FieldKind kKit[] = {{QT_TRANSLATE_NOOP("History", "Yard"), CellKind::Yard},
                               {QT_TRANSLATE_NOOP("History", "Part"), CellKind::Text},
                               {QT_TRANSLATE_NOOP("History", "State"), CellKind::Word},
-                              {QT_TRANSLATE_NOOP("History", "Quarantined with"), CellKind::Colony},
+                              {QT_TRANSLATE_NOOP("History", "Came off"), CellKind::Colony},
                               {QT_TRANSLATE_NOOP("History", "How many"), CellKind::Number}};
 constexpr FieldKind kSetting[] = {{QT_TRANSLATE_NOOP("History", "Setting"), CellKind::Hidden},
                                   {QT_TRANSLATE_NOOP("History", "Value"), CellKind::Text}};

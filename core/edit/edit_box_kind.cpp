@@ -44,6 +44,16 @@ void needCountsFit(const EditContext& c, const BoxKind& now) {
                         QString::number(now.frames)));
 }
 
+/// Boxes that are counted as kit go by the name of their kind.
+void renameKit(const EditContext& c, const QString& from, const QString& to, ChangeSet& change) {
+    c.each<Kit>([&](const Kit& lot) {
+        if (lot.part != from) return;
+        Kit now = lot;
+        now.part = to;
+        change.rows.push_back(changed(lot, now));
+    });
+}
+
 } // namespace
 
 ChangeSet newBoxKind(const EditContext& c, const BoxKind& typed) {
@@ -58,7 +68,9 @@ ChangeSet changeBoxKind(const EditContext& c, const BoxKind& typed) {
     const BoxKind now = checkedKind(c, typed);
     if (now == old) return {};
     if (now.frames < old.frames) needCountsFit(c, now);
-    return {Edits::tr("Changed box kind %1").arg(old.name), {changed(old, now)}, {}, {}, {}};
+    ChangeSet change{Edits::tr("Changed box kind %1").arg(old.name), {changed(old, now)}, {}, {}, {}};
+    if (now.name != old.name) renameKit(c, old.name, now.name, change);
+    return change;
 }
 
 ChangeSet takeBackBoxKind(const EditContext& c, BoxKindId id) {
@@ -66,6 +78,9 @@ ChangeSet takeBackBoxKind(const EditContext& c, BoxKindId id) {
     for (const Colony& colony : c.coloniesIn(id))
         refuse(Edits::tr("%1 is in boxes of %2; only a kind that no colony is in is taken back.")
                    .arg(shownName(c, colony, colony.since), kind.name));
+    c.each<Kit>([&](const Kit& lot) {
+        if (lot.part == kind.name) refuse(Edits::tr("Boxes of %1 are counted as kit.").arg(kind.name));
+    });
     return {Edits::tr("Took back box kind %1").arg(kind.name), {deleted(kind)}, {}, {}, {}};
 }
 

@@ -3,6 +3,7 @@
 #include "core/edit/edit_checks.h"
 #include "core/edit/edits.h"
 #include "core/edit/judge.h"
+#include "core/edit/kit_freed.h"
 #include "core/edit/put_right.h"
 #include "core/edit/row_change.h"
 
@@ -96,6 +97,7 @@ ChangeSet endColony(const EditContext& c, ColonyId id, Day day, EndKind how) {
     endOn(c, colony, day, how, change);
     judge(c, change.rows);
     change.text = endText(shownName(c, colony, day), day, how);
+    addKitOfEnd(c, colony, day, how, change);
     return change;
 }
 
@@ -108,6 +110,9 @@ ChangeSet changeEnd(const EditContext& c, ColonyId id, Day day, EndKind how) {
     judge(c, change.rows);
     change.text = Edits::tr("Put right: %1 (was %2, %3)")
                       .arg(endText(shownName(c, old, *old.ended), day, how), word(*old.end), isoText(*old.ended));
+    if (how == old.end) return change;
+    takeKitBack(c, old, change);
+    addKitOfEnd(c, old, day, how, change);
     return change;
 }
 
@@ -118,6 +123,7 @@ ChangeSet takeBackEnd(const EditContext& c, ColonyId id) {
     judge(c, change.rows);
     change.text =
         Edits::tr("Took back the end of %1 on %2: it lives").arg(shownName(c, old, *old.ended), isoText(*old.ended));
+    takeKitBack(c, old, change);
     return change;
 }
 

@@ -2,6 +2,7 @@
 #include "core/edit/edit_ending.h"
 #include "core/edit/held.h"
 #include "core/edit/judge.h"
+#include "core/edit/kit_freed.h"
 #include "core/edit/put_right.h"
 #include "core/edit/row_change.h"
 
@@ -72,6 +73,7 @@ ChangeSet takeBackLineage(const EditContext& c, LineageId id) {
     if (old.how != LineageHow::Divided) liveAgain(c, needColony(c, old.colony), change);
     judge(c, change.rows);
     change.text = Edits::tr("Took back %1").arg(nameOf(c, old));
+    if (old.how != LineageHow::Divided) takeKitBack(c, old, change);
     return change;
 }
 

@@ -41,7 +41,7 @@ void needUnnamed(const EditContext& c, const Colony& colony) {
         if (x.colony == colony.id) named(Edits::tr("a merge day"), dayOf(c, x.mergeDay));
     });
     c.each<Kit>([&](const Kit& kit) {
-        if (kit.colony == colony.id) refuse(Edits::tr("Kit is kept in quarantine with %1.").arg(colony.label));
+        if (kit.colony == colony.id) refuse(Edits::tr("Kit that came off %1 is counted.").arg(colony.label));
     });
 }
 

@@ -3,6 +3,7 @@
 #include "core/edit/edits.h"
 #include "core/edit/held.h"
 #include "core/edit/judge.h"
+#include "core/edit/kit_freed.h"
 #include "core/edit/row_change.h"
 
 #include <algorithm>
@@ -50,6 +51,7 @@ ChangeSet recordUnionWhateverHolds(const EditContext& c, const Lineage& typed) {
     judge(c, change.rows);
     change.text = (united ? Edits::tr("United %1 into %2 on %3") : Edits::tr("Shook %1 out into %2 on %3"))
                       .arg(shownName(c, colony, l.day), shownName(c, into, l.day), isoText(l.day));
+    addKitOfUnion(c, l, change);
     return change;
 }
 

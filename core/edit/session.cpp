@@ -3,6 +3,7 @@
 #include "core/edit/change_writer.h"
 #include "core/edit/correction_check.h"
 #include "core/edit/edit_checks.h"
+#include "core/edit/kit_guard.h"
 #include "core/edit/session_private.h"
 #include "core/edit/store_context.h"
 #include "core/store/row_store.h"
@@ -113,6 +114,7 @@ HistoryLine Session::Private::write(const ChangeSet& change, store::HistoryKind 
         line.seq = writeChange(*db, change, line);
         if (written) written();
     } else {
+        needNothingAgainst(keptApartLost(StoreContext(*db, clock->today()), change));
         const CorrectionCheck check(*db, change, clock->today());
         line.seq = writeChange(*db, change, line);
         if (written) written();

@@ -164,13 +164,14 @@ struct Lineage {
     friend bool operator==(const Lineage&, const Lineage&) = default;
 };
 
-/// Kit of a yard (or of the store room: no yard), counted by kind and state.
+/// Kit of a yard (or of the store room: no yard), counted by kind and state. One lot of it: what was counted, or came
+/// free, at one time; lots together make a pile (rules/kit_piles.h).
 struct Kit {
     qint64 id = 0;
     std::optional<YardId> yard;
-    QString part;                   ///< a box kind's name, or floor, lid, ...
+    QString part;                   ///< a box kind's name, or floor, lid, ... (model/kit_words.h)
     QString state;                  ///< usable, to-clean, quarantined, burned, sterilised
-    std::optional<ColonyId> colony; ///< quarantined with it
+    std::optional<ColonyId> colony; ///< that it came off, where that is known; while it is held the lot is kept apart
     int count = 0;
     friend bool operator==(const Kit&, const Kit&) = default;
 };

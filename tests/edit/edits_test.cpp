@@ -104,7 +104,7 @@ TEST_F(Edits, AnEndFreesTheStandAndComesAfterEveryRecord) {
     check(k5, kDay);
     EXPECT_EQ(refusal(end(k5, kDay - 1, EndKind::Dead)),
               "5 has a visit on 2026-09-10; it cannot have ended before that.");
-    EXPECT_EQ(apply(end(k5, kDay, EndKind::Destroyed))->text, "5 was destroyed on 2026-09-10");
+    EXPECT_EQ(apply(end(k5, kDay, EndKind::Destroyed))->text, "5 was destroyed on 2026-09-10; its kit is quarantined");
     EXPECT_EQ(refusal(end(k5, kDay, EndKind::Dead)), "5 ended on 2026-09-10 already.");
     EXPECT_EQ(session->placementsOf(k5)[0].until, kDay);
     EXPECT_EQ(problems(), "");

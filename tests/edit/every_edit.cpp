@@ -1,6 +1,7 @@
 #include "tests/edit/every_edit.h"
 
 #include "core/model/fixed_shape.h"
+#include "core/model/kit_words.h"
 
 namespace tests::edit {
 
@@ -23,7 +24,8 @@ ColonyId EveryEdit::colony(const EditContext& c) {
 }
 
 std::pair<std::string, ChangeSet> EveryEdit::next(const EditContext& c) {
-    const int dice = upTo(12);
+    const int dice = upTo(13);
+    if (dice > 12) return kit(c);
     if (dice > 11) return divided(c);
     if (dice > 10) return merged(c);
     if (dice > 9) return surveyed(c);
@@ -295,6 +297,32 @@ std::pair<std::string, ChangeSet> EveryEdit::takenBack(const EditContext& c) {
                        : std::pair("takeBackBoxKind", takeBackBoxKind(c, BoxKindId{5 + upTo(2)}));
     default:
         return {"takeBackStand", takeBackStand(c, StandId{id})};
+    }
+}
+
+KitPlace EveryEdit::pile(const EditContext& c) {
+    const QStringList states = kit::states();
+    if (const auto lot = any<Kit>(c); lot && upTo(2) > 0) return {lot->yard, lot->part, lot->state, lot->colony};
+    KitPlace place;
+    if (upTo(1)) place.yard = YardId{1 + upTo(1)};
+    place.part = upTo(1) ? kit::kLid : kit::kFloor;
+    place.state = states[upTo(4)];
+    place.colony = colony(c);
+    return place;
+}
+
+std::pair<std::string, ChangeSet> EveryEdit::kit(const EditContext& c) {
+    const KitPlace place = pile(c);
+    switch (upTo(4)) {
+    case 0:
+        return {"takeBackKit", takeBackKit(c, place)};
+    case 1:
+    case 2:
+        return {"countKit", countKit(c, place, upTo(4))};
+    default: {
+        const KitPlace to = pile(c);
+        return {"moveKit", moveKit(c, {place, 1 + upTo(2), to.yard, to.state, to.colony})};
+    }
     }
 }
 

@@ -2,6 +2,7 @@
 
 #include "core/edit/divide_day.h"
 #include "core/edit/hive_row.h"
+#include "core/edit/kit.h"
 #include "core/edit/merge_day.h"
 #include "core/edit/put_right.h"
 #include "core/edit/survey.h"
@@ -34,6 +35,8 @@ private:
     std::pair<std::string, ChangeSet> surveyed(const EditContext& c);
     std::pair<std::string, ChangeSet> merged(const EditContext& c);
     std::pair<std::string, ChangeSet> divided(const EditContext& c);
+    std::pair<std::string, ChangeSet> kit(const EditContext& c);
+    KitPlace pile(const EditContext& c);
 
     ChangeSet visit(const EditContext& c);
     Divide divideDraft(const EditContext& c);
