@@ -301,12 +301,11 @@ std::pair<std::string, ChangeSet> EveryEdit::takenBack(const EditContext& c) {
 }
 
 KitPlace EveryEdit::pile(const EditContext& c) {
-    const QStringList states = kit::states();
     if (const auto lot = any<Kit>(c); lot && upTo(2) > 0) return {lot->yard, lot->part, lot->state, lot->colony};
     KitPlace place;
     if (upTo(1)) place.yard = YardId{1 + upTo(1)};
-    place.part = upTo(1) ? kit::kLid : kit::kFloor;
-    place.state = states[upTo(4)];
+    place.part = kit::kLid;
+    place.state = kit::states()[upTo(4)];
     place.colony = colony(c);
     return place;
 }

@@ -125,7 +125,7 @@ TEST_F(KitTest, UsableKitLeavesTheYardOfAHoldOnlyAsAFact) {
     suspect(k6, kDay - 3);
     const Thrown asked = thrown(move(at(north, kLid, kUsable), 1, {}, kUsable));
     EXPECT_EQ(asked.kind, Error::Kind::Correction);
-    EXPECT_EQ(asked.message.find("6 is held in North (afb-suspected)"), 0u);
+    EXPECT_NE(asked.message.find("is held in North (afb-"), std::string::npos) << asked.message;
     EXPECT_TRUE(apply(move(at(north, kLid, kUsable), 1, north, kToClean))) << "within the yard it asks nothing";
 }
 
