@@ -48,6 +48,18 @@ constexpr SpanishPair kPairs[] = {
      "Obreras ponedoras, anotadas el %1: matarían a una reina. Ni unir, ni sacudir, ni dividir hasta ver reina, huevos "
      "o "
      "virgen."},
+    // brought down to one box
+    {"Keep the upper box: %1 of %2 frames of bees are there. Hang brood and stores of the lower one into it.",
+     "Deje la caja de arriba: allí están %1 de %2 cuadros de abejas. Cuelgue en ella la cría y las reservas de la de "
+     "abajo."},
+    {"Keep the lower box: %1 of %2 frames of bees are there. Hang brood and stores of the upper one into it.",
+     "Deje la caja de abajo: allí están %1 de %2 cuadros de abejas. Cuelgue en ella la cría y las reservas de la de "
+     "arriba."},
+    {"Brood and stores fill %1 of %2 frames.", "La cría y las reservas llenan %1 de %2 cuadros."},
+    {"Whether brood and stores fit is not known: look first.",
+     "No se sabe si caben la cría y las reservas: mire primero."},
+    {"The box that comes away is closed at once: open comb starts robbing.",
+     "La caja que sobra se cierra en seguida: el panal abierto provoca pillaje."},
     // feed, divides, checks
     {"The two weigh %1 together, less %2 for floor and lid and %3 for each of %4 boxes taken away (assumptions); a "
      "hive "
@@ -80,41 +92,6 @@ constexpr SpanishPair kPairs[] = {
      "Terminó el %1 bajo sospecha, por un signo del %2; se espera un resultado %3 más."},
     {"It is under suspicion, by a sign of %1, until a result answers it.",
      "Está bajo sospecha, por un signo del %1, hasta que responda un resultado."},
-    // missing for a good plan
-    {"Bees not counted.", "Abejas sin contar."},
-    {"Bees counted on %1, %2 days before; more than %3 is too old.",
-     "Abejas contadas el %1, %2 días antes; más de %3 es demasiado."},
-    {"No bees seen on %1: does it live?", "El %1 no se vieron abejas: ¿vive?"},
-    {"Bees or comb came or went on %1, after the count of %2.",
-     "El %1 entraron o salieron abejas o panal, después del recuento del %2."},
-    {"Brood not checked for disease.", "Cría sin revisar por enfermedad."},
-    {"Brood last checked on %1: that does not count on the day.",
-     "Cría revisada por última vez el %1: ese día ya no vale."},
-    {"A virgin queen on %1: does she lay?", "Una reina virgen el %1: ¿pone huevos?"},
-    {"Queen or eggs seen last on %1, %2 days before; more than %3 is too old.",
-     "Reina o huevos vistos por última vez el %1, %2 días antes; más de %3 es demasiado."},
-    {"Whether it has a queen is not known.", "No se sabe si tiene reina."},
-    {"Brood frames not counted: they decide on a divide.", "Cuadros de cría sin contar: deciden si se divide."},
-    {"Brood frames counted on %1, %2 days before; more than %3 is too old.",
-     "Cuadros de cría contados el %1, %2 días antes; más de %3 es demasiado."},
-    {"Brood frames and the stores of both boxes not all noted on %1: does it fit into one box?",
-     "El %1 no se anotaron todos los cuadros de cría y las reservas de ambas cajas: ¿cabe en una caja?"},
-    {"Not weighed: no feed can be reckoned.", "Sin pesar: no se puede calcular el alimento."},
-    {"Weighed on %1 with honey boxes on: that does not count.", "Pesada el %1 con alzas de miel: eso no vale."},
-    {"Weighed on %1, %2 days before; more than %3 is too old.", "Pesada el %1, %2 días antes; más de %3 es demasiado."},
-    {"%1 seen on %2: look again.", "%1, visto el %2: mire otra vez."},
-    // brought down to one box
-    {"Keep the upper box: %1 of %2 frames of bees are there. Hang brood and stores of the lower one into it.",
-     "Deje la caja de arriba: allí están %1 de %2 cuadros de abejas. Cuelgue en ella la cría y las reservas de la de "
-     "abajo."},
-    {"Keep the lower box: %1 of %2 frames of bees are there. Hang brood and stores of the upper one into it.",
-     "Deje la caja de abajo: allí están %1 de %2 cuadros de abejas. Cuelgue en ella la cría y las reservas de la de "
-     "arriba."},
-    {"Brood and stores fill %1 of %2 frames.", "La cría y las reservas llenan %1 de %2 cuadros."},
-    {"Whether brood and stores fit is not known: look first.",
-     "No se sabe si caben la cría y las reservas: mire primero."},
-    {"The box that comes away is closed at once: open comb starts robbing.",
-     "La caja que sobra se cierra en seguida: el panal abierto provoca pillaje."},
     // what was given up
     {"The best union it could have had: with %1, gain %2; all the others would then gain %3 less, so that %4 "
      "thousandths "
