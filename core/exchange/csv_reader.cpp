@@ -17,6 +17,8 @@ constexpr qint64 kReadChunk = 1 << 18;
 
 CsvReader::CsvReader(QIODevice& device) : m_device(device) {}
 
+CsvReader::CsvReader(QIODevice& device, char separator) : m_device(device), m_separator(separator), m_told(true) {}
+
 void CsvReader::forget() {
     m_keep = false;
     m_text = QByteArray();
@@ -38,6 +40,7 @@ void CsvReader::begin() {
     while (head.indexOf('\n') < 0 && head.size() <= kMostRowBytes && fill()) head += m_chunk;
     m_chunk = head;
     m_at = head.startsWith("\xEF\xBB\xBF") ? 3 : 0;
+    if (m_told) return;
     const qsizetype end = head.indexOf('\n');
     const QByteArray line = end < 0 ? head : head.left(end);
     m_separator = line.contains(';') && !line.contains(',') ? ';' : ',';

@@ -47,6 +47,8 @@ public:
 
     /// `device` is open and outlives this.
     explicit CsvReader(QIODevice& device);
+    /// Separated as said, whatever the first line has.
+    CsvReader(QIODevice& device, char separator);
 
     enum class Found { Record, Trouble, End };
     Found next(CsvRecord& record);
@@ -90,6 +92,7 @@ private:
     bool m_troubled = false; ///< this row has trouble; it is given at the row's end
     Cell m_state = Cell::Start;
     char m_separator = ',';
+    bool m_told = false; ///< the separator
     CsvTrouble m_trouble;
 };
 

@@ -1,5 +1,6 @@
 #include "core/exchange/fault.h"
 
+#include <algorithm>
 #include <utility>
 
 namespace core::exchange {
@@ -8,6 +9,16 @@ QString Fault::text() const { return QStringLiteral("%1:%2: %3: %4").arg(file, Q
 
 void Faults::add(Fault fault) {
     if (m_count++ < kMostFaults) m_kept.push_back(std::move(fault));
+}
+
+void Faults::addAll(const Faults& others, const std::function<QString(const QString&)>& named) {
+    std::vector<Fault> byLine = others.m_kept;
+    std::ranges::stable_sort(byLine, {}, &Fault::line);
+    for (Fault& fault : byLine) {
+        fault.column = named(fault.column);
+        add(std::move(fault));
+    }
+    m_count += others.m_count - static_cast<qint64>(others.m_kept.size());
 }
 
 QStringList Faults::lines() const {

@@ -4,6 +4,7 @@
 #include <QString>
 #include <QStringList>
 
+#include <functional>
 #include <vector>
 
 namespace core::exchange {
@@ -29,6 +30,8 @@ public:
     static constexpr int kMostFaults = 50;
 
     void add(Fault fault);
+    /// Those of one file after these, each column under another name.
+    void addAll(const Faults& others, const std::function<QString(const QString& column)>& named);
     bool none() const { return m_count == 0; }
     qint64 count() const { return m_count; }
     const std::vector<Fault>& kept() const { return m_kept; }

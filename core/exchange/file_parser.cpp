@@ -2,8 +2,10 @@
 
 #include "core/exchange/cells.h"
 #include "core/exchange/csv_reader.h"
+#include "core/exchange/mapping.h"
 #include "core/exchange/parse_rows.h"
 
+#include <QBuffer>
 #include <QFile>
 #include <QFileInfo>
 
@@ -24,8 +26,10 @@ constexpr qint64 kMostRows = 5'000'000; ///< more would take gigabytes
 /// One file being read.
 class FileParser {
 public:
-    FileParser(QIODevice& device, const ImportFile& file, Parsed& parsed, Faults& faults)
-        : m_reader(device), m_file(file), m_parsed(parsed), m_faults(faults) {
+    /// `original`: what is kept as the file's text; nullopt: what is read.
+    FileParser(QIODevice& device, const ImportFile& file, Parsed& parsed, Faults& faults,
+               std::optional<QByteArray> original = {})
+        : m_reader(device), m_file(file), m_parsed(parsed), m_faults(faults), m_original(std::move(original)) {
         m_layout.kind = file.kind;
         m_layout.path = file.path;
         m_layout.file = static_cast<qint32>(parsed.drafts.files.size());
@@ -33,14 +37,16 @@ public:
     }
 
     void run() {
-        if (!m_faults.none()) m_reader.forget();
+        if (!m_faults.none() || m_original) m_reader.forget();
         if (!readHeader()) return;
         while (readRow()) {
             if (m_faults.none()) continue;
             m_reader.forget();
             m_parsed.drafts.dropRows();
         }
-        if (m_faults.none()) m_parsed.texts.push_back({QFileInfo(m_file.path).fileName(), m_reader.takeText()});
+        if (m_faults.none())
+            m_parsed.texts.push_back(
+                {QFileInfo(m_file.path).fileName(), m_original ? *std::move(m_original) : m_reader.takeText()});
     }
 
 private:
@@ -144,6 +150,7 @@ private:
     Faults& m_faults;
     Cells::Layout m_layout;
     CsvRecord m_record;
+    std::optional<QByteArray> m_original;
     std::vector<QString> m_header;
     qint64 m_rows = 0;
 };
@@ -164,6 +171,38 @@ void Drafts::dropRows() {
     closings.clear();
 }
 
+namespace {
+
+/// The user's own name of a column, for faults.
+QString theirName(const Mapping& mapping, const QString& ours) {
+    for (const ColumnMapping& c : mapping.columns)
+        if (c.to == ours && !c.from.isEmpty() && c.from != ours) return QStringLiteral("%1 (%2)").arg(c.from, ours);
+    return ours;
+}
+
+/// A file of another program, whole in memory.
+void parseForeign(QIODevice& device, const ImportFile& file, Parsed& parsed, Faults& faults) {
+    const auto fault = [&](const QString& what) { faults.add({file.path, 1, QString::fromLatin1(kFileColumn), what}); };
+    const QByteArray bytes = device.read(CsvReader::kMostFileBytes + 1);
+    if (bytes.size() > CsvReader::kMostFileBytes)
+        return fault(Say::tr("a file larger than 512 MiB, expected smaller ones: share the rows out"));
+    const auto decoded = decode(bytes, file.mapping->encoding);
+    if (!decoded) return fault(Say::tr("is not text in %1, expected that").arg(word(*file.mapping->encoding)));
+    for (const QString& trouble :
+         mappingTroubles(*file.mapping, headerOf(decoded->text, file.mapping->forms.separator)))
+        fault(trouble);
+    if (!faults.none()) return;
+    Faults found;
+    QBuffer ours;
+    ours.setData(translated(decoded->text, *file.mapping, file.path, found));
+    ours.open(QIODevice::ReadOnly);
+    FileParser(ours, file, parsed, found, bytes).run();
+    faults.addAll(found, [&](const QString& column) { return theirName(*file.mapping, column); });
+    if (!faults.none()) parsed.drafts.dropRows();
+}
+
+} // namespace
+
 Parsed parseFiles(const ImportFiles& files, Faults& faults) {
     Parsed parsed;
     std::vector<ImportFile> ordered = files.files;
@@ -171,7 +210,10 @@ Parsed parseFiles(const ImportFiles& files, Faults& faults) {
     for (const ImportFile& file : ordered) {
         QFile device(file.path);
         if (device.open(QIODevice::ReadOnly)) {
-            FileParser(device, file, parsed, faults).run();
+            if (file.mapping)
+                parseForeign(device, file, parsed, faults);
+            else
+                FileParser(device, file, parsed, faults).run();
             continue;
         }
         faults.add({file.path, 1, QString::fromLatin1(kFileColumn),

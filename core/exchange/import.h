@@ -4,6 +4,7 @@
 #include "core/edit/session.h"
 #include "core/exchange/fault.h"
 #include "core/exchange/file_kind.h"
+#include "core/exchange/mapping.h"
 
 #include <QString>
 
@@ -16,6 +17,7 @@ namespace core::exchange {
 struct ImportFile {
     FileKind kind = FileKind::Yards;
     QString path;
+    std::optional<Mapping> mapping = {}; ///< how another program's file becomes one of ours; of the same kind
 };
 
 /// What one import reads. The order of files means nothing.

@@ -1,0 +1,94 @@
+#include "core/exchange/mapping.h"
+
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
+
+#include <algorithm>
+#include <array>
+
+namespace core::exchange {
+
+namespace {
+
+constexpr std::array kUnits = {"", "lb", "ft", "in", "cm"}; // by CellUnit
+constexpr std::array kDayOrders = {"ymd", "dmy", "mdy"};    // by DayOrder
+
+template <size_t N> std::optional<int> indexOf(const std::array<const char*, N>& words, const QString& word) {
+    for (size_t i = 0; i < N; ++i)
+        if (word == QLatin1StringView(words[i])) return static_cast<int>(i);
+    return std::nullopt;
+}
+
+QJsonObject columnJson(const ColumnMapping& c) {
+    QJsonObject object{{"from", c.from}, {"to", c.to}};
+    if (c.unit != CellUnit::Ours) object["unit"] = QLatin1StringView(kUnits[static_cast<size_t>(c.unit)]);
+    if (!c.value.isEmpty()) object["value"] = c.value;
+    QJsonArray words;
+    for (const auto& [theirs, ours] : c.words) words.append(QJsonArray{theirs, ours});
+    if (!words.isEmpty()) object["words"] = words;
+    return object;
+}
+
+std::optional<ColumnMapping> columnOf(const QJsonObject& object) {
+    const auto unit = indexOf(kUnits, object["unit"].toString());
+    if (!unit || object["to"].toString().isEmpty()) return std::nullopt;
+    ColumnMapping c{object["from"].toString(),
+                    object["to"].toString(),
+                    static_cast<CellUnit>(*unit),
+                    object["value"].toString(),
+                    {}};
+    for (const QJsonValue& pair : object["words"].toArray())
+        c.words.emplace_back(pair.toArray().at(0).toString(), pair.toArray().at(1).toString());
+    return c;
+}
+
+std::optional<Encoding> encodingNamed(const QString& name) {
+    for (const Encoding e : {Encoding::Utf8, Encoding::Utf16Little, Encoding::Utf16Big, Encoding::Windows1252})
+        if (word(e) == name) return e;
+    return std::nullopt;
+}
+
+std::optional<FileKind> kindNamed(const QString& name) {
+    for (const FileKind kind : kFileKinds)
+        if (optionName(kind) == name) return kind;
+    return std::nullopt;
+}
+
+} // namespace
+
+QByteArray toJson(const Mapping& mapping) {
+    QJsonArray columns;
+    for (const ColumnMapping& c : mapping.columns) columns.append(columnJson(c));
+    QJsonObject object{{"kind", optionName(mapping.kind)},
+                       {"separator", QString(QLatin1Char(mapping.forms.separator))},
+                       {"decimal", mapping.forms.decimal == DecimalMark::Comma ? "," : "."},
+                       {"days", QLatin1StringView(kDayOrders[static_cast<size_t>(mapping.forms.days)])},
+                       {"columns", columns}};
+    if (mapping.encoding) object["encoding"] = word(*mapping.encoding);
+    return QJsonDocument(object).toJson(QJsonDocument::Compact);
+}
+
+std::optional<Mapping> mappingFromJson(const QByteArray& json) {
+    const QJsonObject object = QJsonDocument::fromJson(json).object();
+    const auto kind = kindNamed(object["kind"].toString());
+    const auto days = indexOf(kDayOrders, object["days"].toString());
+    const QString separator = object["separator"].toString();
+    const QString decimal = object["decimal"].toString();
+    if (!kind || !days || separator.size() != 1 || separator[0].unicode() > 0x7F) return std::nullopt;
+    if (decimal != QLatin1StringView(".") && decimal != QLatin1StringView(",")) return std::nullopt;
+    Mapping mapping;
+    mapping.kind = *kind;
+    mapping.forms = {separator[0].toLatin1(), decimal[0] == u',' ? DecimalMark::Comma : DecimalMark::Point,
+                     static_cast<DayOrder>(*days)};
+    if (object.contains("encoding") && !(mapping.encoding = encodingNamed(object["encoding"].toString())))
+        return std::nullopt;
+    for (const QJsonValue& value : object["columns"].toArray()) {
+        auto column = columnOf(value.toObject());
+        if (!column) return std::nullopt;
+        mapping.columns.push_back(*std::move(column));
+    }
+    return mapping;
+}
+
+} // namespace core::exchange
