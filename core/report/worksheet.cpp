@@ -102,7 +102,7 @@ Section saying(const SheetInput& in, const QString& sentence) {
     return section;
 }
 
-std::vector<Section> mergeDaySections(const SheetInput& in, double pageRoom) {
+std::vector<Section> mergeDaySections(const SheetInput& in, const WorksheetOptions& options, double pageRoom) {
     const Section held = heldSection(in);
     std::vector<Section> sections{
         held.blocks.empty() ? saying(in, in.say("No colony of this yard is held on this day.")) : held,
@@ -113,6 +113,7 @@ std::vector<Section> mergeDaySections(const SheetInput& in, double pageRoom) {
                            ? saying(in, in.say("No union and no shake-out is advised here on this day."))
                            : unions);
     sections.push_back(shakeOuts);
+    sections.push_back(divideSection(in, options));
     for (const auto part : {separateSection, openSection, boxSection, feedSection, mindSection, kitSection,
                             checkSection, storingSection, careSection})
         sections.push_back(part(in));
@@ -138,7 +139,7 @@ std::vector<Section> sectionsOf(const SheetInput& in, const WorksheetOptions& op
     case Sheet::LayingWorkers:
         return {orSaying(layingWorkersSection(in), "No colony here that is not held is known to have laying workers.")};
     }
-    return mergeDaySections(in, pageRoom);
+    return mergeDaySections(in, options, pageRoom);
 }
 
 /// Large print: the same pages, laid out on smaller paper and enlarged.

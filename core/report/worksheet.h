@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/model/rows.h"
 #include "core/model/snapshot.h"
 #include "core/report/page.h"
 #include "core/report/sheet.h"
@@ -31,7 +32,9 @@ struct WorksheetOptions {
     std::optional<SavedPlan> saved; ///< not set: the plan is what is advised, and no merge day is saved
     std::optional<Day> printedOn;   ///< not set: not printed on the pages
     Sheet sheet = Sheet::MergeDay;
-    std::vector<WalkRow> walk; ///< of Sheet::Walk, in walking order
+    std::vector<WalkRow> walk;          ///< of Sheet::Walk, in walking order
+    std::vector<Stand> stands;          ///< of the yard: where new hives may stand; none given: bare ground
+    std::optional<DivideQueens> queens; ///< of the divides; not set: not chosen yet
 };
 
 /// The merge-day worksheet of one yard: what must not be touched, the drawing, a strip a union in walking order,

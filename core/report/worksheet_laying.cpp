@@ -1,6 +1,7 @@
 #include "core/report/fields.h"
 #include "core/report/worksheet_part.h"
 #include "core/rules/finding_words.h"
+#include "core/rules/laying_workers.h"
 
 // Colonies with laying workers: a procedure of its own, on another day than unions, with what to mind. Common practice,
 // no source.
@@ -30,12 +31,17 @@ Block colonyBlock(const SheetInput& in, const rules::Separate& apart) {
     return block;
 }
 
-Block caution(const SheetInput& in, int number, const char* text) {
+Block partOf(const SheetInput& in, const rules::Procedure& part) {
     Block block;
     BlockPen pen(in.measure, block);
-    pen.line(0, 0, QStringLiteral("%1.").arg(number), kStrong);
-    block.height = pen.paragraph(7, 0, in.width - 7, in.say(text), kLarge);
-    block.gapAfter = 1.4;
+    double y = pen.paragraph(0, 0, in.width, in.say(part.heading), kLabel);
+    int number = 0;
+    for (const rules::Sentence& sentence : part.sentences) {
+        pen.line(0, y, QStringLiteral("%1.").arg(++number), kStrong);
+        y = pen.paragraph(7, y, in.width - 7, in.say(rules::Sentences{sentence}), kLarge) + 0.8;
+    }
+    block.height = y;
+    block.gapAfter = 3;
     return block;
 }
 
@@ -49,24 +55,7 @@ Section layingWorkersSection(const SheetInput& in) {
     for (const rules::Separate& apart : in.plan.separate)
         if (in.here(apart.colony)) section.blocks.push_back(colonyBlock(in, apart));
     if (section.blocks.empty()) return section;
-    // clang-format off
-    static constexpr const char* kCautions[] = {
-        "Make sure first. A young queen too may lay several eggs in a cell for some days; a drone-layer has one in each. "
-        "Look again after a week where you are not sure.",
-        "Look through the brood for disease before anything else. Where it is not plainly healthy: stop, close up, note "
-        "it; bees and combs stay where they are.",
-        "Not worth saving late in the year or with few bees: then give it up, rather than weaken another.",
-        "To give it up, shake it out on a mild day, far from its stand, when others fly well. Not before a weak colony, "
-        "nor before one without a queen or with a young one; not where a held colony stands near by.",
-        "Take its hive away the same hour, so that its bees beg their way in elsewhere and do not gather again.",
-        "To save it in early summer: a comb with eggs and young larvae from a healthy colony that is not held, each week "
-        "until it draws queen cells; mostly three. Each comb given is written into the book: holds go along it.",
-        "Combs with its drone brood go to no other colony: cut or melt them.",
-        "Write down what was seen and done. Only a queen, eggs or a virgin seen later lift this.",
-    };
-    // clang-format on
-    int number = 0;
-    for (const char* text : kCautions) section.blocks.push_back(caution(in, ++number, text));
+    for (const rules::Procedure& part : rules::layingWorkerProcedure()) section.blocks.push_back(partOf(in, part));
     return section;
 }
 

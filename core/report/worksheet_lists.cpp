@@ -107,7 +107,7 @@ Section openSection(const SheetInput& in) {
 
 Section boxSection(const SheetInput& in) {
     Section section;
-    section.heading = in.say("Boxes and divides");
+    section.heading = in.say("Order of boxes");
     std::map<rules::BoxAction, QStringList> actions;
     for (const rules::BoxOrderAdvice& b : in.plan.boxOrder)
         if (in.here(b.colony)) actions[b.action] << in.name(b.colony);
@@ -121,11 +121,6 @@ Section boxSection(const SheetInput& in) {
                                                     "Advised from %1 to %2.")
                                                  .arg(limit(in, "season.fall_start"), limit(in, "season.fall_end")),
                                        true));
-    for (const rules::Divide& d : in.plan.divides)
-        if (in.here(d.colony))
-            section.blocks.push_back(entry(in, {in.name(d.colony)},
-                                           in.say("Divide into %1.").arg(d.parts) + u' ' + in.say(sentencesOf(in.s, d)),
-                                           true));
     return section;
 }
 

@@ -55,7 +55,8 @@ Section unionSection(const SheetInput& in);
 Section shakeOutSection(const SheetInput& in);
 Section separateSection(const SheetInput& in);
 Section openSection(const SheetInput& in); ///< unresolved, alone at risk, and those left as they are
-Section boxSection(const SheetInput& in);  ///< order of boxes and divides
+Section boxSection(const SheetInput& in);  ///< order of boxes
+Section divideSection(const SheetInput& in, const WorksheetOptions& options);
 Section feedSection(const SheetInput& in);
 Section mindSection(const SheetInput& in); ///< cautions of colonies in no union or shake-out
 Section kitSection(const SheetInput& in);

@@ -275,12 +275,11 @@ constexpr Pair kPairs[] = {
      "Sin reina y sin unión posible: darle reina o volver a planear"},
     {"At risk over winter: %1, %2; in no union.", "En riesgo en invierno: %1, %2; en ninguna unión."},
     {"Left as they are.", "Se dejan como están."},
-    {"Boxes and divides", "Cajas y divisiones"},
+    {"Order of boxes", "Orden de las cajas"},
     {"Reverse the two boxes: the bees sit in the upper one alone. Advised from %1 to %2.",
      "Invertir las dos cajas: las abejas están solo en la de arriba. Se aconseja del %1 al %2."},
     {"Set the heavier box on top: the lower one holds more stores. Advised from %1 to %2.",
      "Poner arriba la caja más pesada: la de abajo tiene más reservas. Se aconseja del %1 al %2."},
-    {"Divide into %1.", "Dividir en %1."},
     {"Feed", "Alimentar"},
     {"Syrup of two parts of sugar to one of water by mass. Each held colony from its own can.",
      "Jarabe de dos partes de azúcar por una de agua, en peso. Cada retenida, de su propio recipiente."},
@@ -359,7 +358,8 @@ constexpr Pair kPairs[] = {
 QHash<QString, const char*> table() {
     QHash<QString, const char*> out;
     for (const Pair& pair : kPairs) out.insert(QString::fromUtf8(pair.english), pair.spanish);
-    for (const SpanishPair& pair : spanishReasons()) out.insert(QString::fromUtf8(pair.english), pair.spanish);
+    for (const auto pairs : {spanishReasons(), spanishSpring()})
+        for (const SpanishPair& pair : pairs) out.insert(QString::fromUtf8(pair.english), pair.spanish);
     return out;
 }
 

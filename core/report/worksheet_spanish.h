@@ -12,6 +12,8 @@ struct SpanishPair {
 };
 /// Of the rules' sentences.
 std::span<const SpanishPair> spanishReasons();
+/// Of divides, of queen trouble and of laying workers.
+std::span<const SpanishPair> spanishSpring();
 
 /// The worksheet's phrase in Spanish (UTF-8), by its English text; nullptr where there is none.
 const char* spanishOf(const QString& english);

@@ -55,13 +55,9 @@ const char* divideCheckWords(DivideCheckKind what) {
 }
 
 Sentence sentenceOf(const DivideDate& date) {
-    const bool oneDay = date.range.first == date.range.last;
-    if (oneDay)
-        return {"%1: %2 (%3).",
-                {isoText(date.look), QString::fromUtf8(divideCheckWords(date.what)), QString::fromUtf8(date.source)}};
-    return {"%1: %2; between %3 and %4 (%5).",
-            {isoText(date.look), QString::fromUtf8(divideCheckWords(date.what)), isoText(date.range.first),
-             isoText(date.range.last), QString::fromUtf8(date.source)}};
+    return {"%1; between %2 and %3 (%4).",
+            {QString::fromUtf8(divideCheckWords(date.what)), isoText(date.range.first), isoText(date.range.last),
+             QString::fromUtf8(date.source)}};
 }
 
 } // namespace core::rules

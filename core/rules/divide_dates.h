@@ -31,7 +31,7 @@ std::vector<DivideDate> divideDates(DivideQueens queens, Day divided);
 
 /// "Look whether the cell has opened at its tip", without its day.
 const char* divideCheckWords(DivideCheckKind what);
-/// "2026-06-01: look whether …; from 2026-05-30 to 2026-06-01 (source)."
+/// "look whether …; between 2026-05-30 and 2026-06-01 (source).": what to do on the day of the look.
 Sentence sentenceOf(const DivideDate& date);
 
 } // namespace core::rules

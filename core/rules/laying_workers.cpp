@@ -12,7 +12,9 @@ std::vector<Procedure> layingWorkerProcedure() {
            "good colony (rules 4.7.3, 4.9, 4.13)."},
           {"All that follows is common practice, no source."}}},
         {"Make sure",
-         {{"Several eggs in one cell, eggs on the walls of cells, drone brood scattered in worker cells, no queen."},
+         {{"Several eggs in one cell, eggs on the walls of cells, drone brood scattered in worker cells, no queen. A "
+           "young "
+           "queen too may lay several eggs in a cell for some days."},
           {"One egg at the bottom of each cell and drone brood close together: a drone-laying queen. That is another "
            "case; look for her."},
           {"Eggs are seen with the sun from behind. Where you are not sure, note “unknown” and look again in a "
@@ -20,14 +22,15 @@ std::vector<Procedure> layingWorkerProcedure() {
         {"Mind",
          {{"Check the brood for disease first. With any doubt nothing comes in or out: close it, keep its kit apart."},
           {"Give it nothing from a held colony, and give nothing of it to others while it is held."},
-          {"Do not shake it out before the other hives: its bees would beg their way into many of them, and nobody "
-           "could "
-           "trace where they went."},
+          {"Combs with its drone brood go to no other colony: cut or melt them."},
           {"Keep its entrance small: it defends itself badly and is robbed soon."}}},
         {"What can be done",
-         {{"First weigh whether it is worth it: few and old bees give nothing. Then let it end, write its end down, "
-           "and "
-           "take its combs only after a clean brood check."},
+         {{"First weigh whether it is worth it: late in the year, or with few and old bees, it is not. Then let it "
+           "end, "
+           "write its end down, and take its combs only after a clean brood check."},
+          {"Where it is shaken out all the same: on a mild day, far from its stand, its hive taken away the same hour. "
+           "Its bees beg their way into any hive, and nobody can trace where they went: so only after a clean brood "
+           "check, only where no colony of the yard is held, and never before a weak colony or one without a queen."},
           {"Else give it a comb of open brood with eggs, without bees, from a healthy colony that is not held. Again "
            "each "
            "week, about three times. Note each as a transfer."},

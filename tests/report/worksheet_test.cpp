@@ -222,8 +222,8 @@ TEST(Worksheet, SpanishHasEveryPhraseThatThePagesUse) {
     QSet<QString> phrases;
     for (const char* part :
          {"worksheet", "worksheet_cautions", "worksheet_drawing", "worksheet_holds", "worksheet_kit", "worksheet_lift",
-          "worksheet_due", "worksheet_laying", "worksheet_storing", "worksheet_lists", "worksheet_stack",
-          "worksheet_steps", "worksheet_unions", "worksheet_walk"}) {
+          "worksheet_divides", "worksheet_due", "worksheet_laying", "worksheet_storing", "worksheet_lists",
+          "worksheet_stack", "worksheet_steps", "worksheet_unions", "worksheet_walk"}) {
         QFile file(QStringLiteral(YW_SOURCE_DIR "/core/report/%1.cpp").arg(part));
         ASSERT_TRUE(file.open(QIODevice::ReadOnly)) << part;
         const QString source = QString::fromUtf8(file.readAll());
@@ -238,7 +238,8 @@ TEST(Worksheet, SpanishHasEveryPhraseThatThePagesUse) {
 // A pattern is a literal that ends as a sentence does.
 TEST(Worksheet, SpanishHasEverySentenceOfTheFindings) {
     QSet<QString> patterns;
-    for (const char* part : {"consolidation", "finding_words", "given_up"}) {
+    for (const char* part :
+         {"consolidation", "finding_words", "given_up", "divide_dates", "divide_work", "laying_workers"}) {
         QFile file(QStringLiteral(YW_SOURCE_DIR "/core/rules/%1.cpp").arg(part));
         ASSERT_TRUE(file.open(QIODevice::ReadOnly)) << part;
         const QString source = QString::fromUtf8(file.readAll());
@@ -288,6 +289,67 @@ TEST(Worksheet, FollowsTheUnitsShown) {
         EXPECT_EQ(faultsOf(pages, EvenMeasure()).join("\n").toStdString(), "");
     }
     EXPECT_TRUE(flowing(pagesFor(kilnField())).contains(metric));
+}
+
+/// Tansy Lane in spring divides; with the stands and queens as said.
+std::vector<Page> dividing(std::optional<core::DivideQueens> queens, Language language = Language::English) {
+    const Sample sample = workedYard("tansy-lane", "Tansy Lane", "2026-05-05");
+    EXPECT_FALSE(sample.plan.divides.empty());
+    WorksheetOptions options;
+    options.language = language;
+    options.queens = queens;
+    core::Stand stand;
+    stand.id = {9001};
+    stand.name = "free";
+    stand.at = sample.s.placeOf(sample.plan.divides[0].colony)->at + core::MmPoint{0, 1500};
+    options.stands = {stand};
+    return worksheetPages(sample.s, sample.plan, sample.yard, options, EvenMeasure());
+}
+
+TEST(Worksheet, EveryDivideHasItsStripWithPlacesAndRoomForLabels) {
+    const Sample sample = workedYard("tansy-lane", "Tansy Lane", "2026-05-05");
+    const std::vector<Page> pages = dividing(core::DivideQueens::Cells);
+    const std::vector<Zone> strips = zonesNamed(pages, "divide ");
+    ASSERT_EQ(strips.size(), sample.plan.divides.size());
+    const QString text = flowing(pages);
+    int made = 0;
+    for (size_t i = 0; i < strips.size(); ++i) {
+        const core::rules::Divide& d = sample.plan.divides[i];
+        EXPECT_TRUE(
+            text.contains(QStringLiteral("%1: divide into %2").arg(sample.s.colony(d.colony).shown).arg(d.parts)));
+        made += d.parts - 1;
+    }
+    EXPECT_TRUE(text.contains("on stand free, 1.5 m away"));
+    EXPECT_EQ(text.count("on stand free, ") + text.count("on a new stand, "), made) << text.toStdString();
+    EXPECT_TRUE(text.contains("Bees that have flown before go back to the old stand"));
+}
+
+// The days of core/rules/divide_dates.h from 2026-05-05: 8, 22 and 31 days; 17, 31 and 40; 5 and 14.
+TEST(Worksheet, DividesSayTheirQueensAndTheDaysToLook) {
+    const QString cells = flowing(dividing(core::DivideQueens::Cells));
+    for (const char* part : {"a sealed queen cell for each new hive", "Wednesday 13 May:", "Wednesday 27 May:",
+                             "Friday 5 June:", "MacFawn, Making Splits; swarm-control booklet"})
+        EXPECT_TRUE(cells.contains(part)) << part << " in " << cells.toStdString();
+    const QString bought = flowing(dividing(core::DivideQueens::Bought));
+    for (const char* part :
+         {"a bought queen for each new hive", "Sunday 10 May:", "Tuesday 19 May:", "common practice, no source"})
+        EXPECT_TRUE(bought.contains(part)) << part << " in " << bought.toStdString();
+    const QString own = flowing(dividing(std::nullopt));
+    for (const char* part : {"not chosen yet", "Friday 22 May:", "Friday 5 June:", "Sunday 14 June:"})
+        EXPECT_TRUE(own.contains(part)) << part << " in " << own.toStdString();
+    const QString spanish = flowing(dividing(core::DivideQueens::Cells, Language::Spanish));
+    for (const char* part : {"una celda real sellada", "rótulo", "miércoles"}) EXPECT_TRUE(spanish.contains(part));
+    for (const char* english : {" the ", " queen", "look", "between"})
+        EXPECT_FALSE(spanish.mid(spanish.indexOf("Dividir")).contains(english)) << english << spanish.toStdString();
+}
+
+TEST(Worksheet, LongLabelsOfDividesBreakWithinTheirStrip) {
+    for (const Language language : {Language::English, Language::Spanish}) {
+        Sample sample = workedYard("tansy-lane", "Tansy Lane", "2026-05-05");
+        for (const core::rules::Divide& d : sample.plan.divides)
+            sample.s.colonies[static_cast<size_t>(d.colony.value)].shown = QString(60, u'W');
+        EXPECT_EQ(faultsOf(pagesFor(sample, language), EvenMeasure()).join("\n").toStdString(), "");
+    }
 }
 
 /// The walk along all colonies of the yard, everything asked of each.
