@@ -1,6 +1,7 @@
 #include "app/colony_names.h"
 #include "app/commands.h"
 
+#include "core/edit/merge_wishes.h"
 #include "core/edit/session.h"
 #include "ui/print/worksheet_output.h"
 #include "ui/window/snapshots.h"
@@ -60,6 +61,8 @@ int runWorksheet(const QStringList& words, const core::Clock& clock, Streams) {
     const auto history = session->history(1);
     options.revision = history.empty() ? 0 : history.front().seq;
     options.printedOn = clock.today();
+    options.stands = session->standsOf(s.yard(yard).id);
+    if (const auto saved = core::edit::standingMergeDay(*session, s.yard(yard).id, on)) options.queens = saved->queens;
     const ui::print::WorksheetPages pages(s, plan, yard, options, session->fixedThingsOf(s.yard(yard).id));
     ui::print::writePdf(pages, s.yard(yard).name, options.paper, pdf);
     return 0;

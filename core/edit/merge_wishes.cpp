@@ -8,7 +8,7 @@ namespace {
 
 const MergeDay& standing(const Session& book, const std::vector<MergeDay>& variants) {
     for (const MergeDay& day : variants)
-        if (!book.stripsOf(day.id).empty()) return day;
+        if (!book.stripsOf(day.id).empty() || !book.divideStripsOf(day.id).empty()) return day;
     return variants.front();
 }
 
@@ -33,7 +33,7 @@ std::vector<rules::MergeWish> mergeWishes(const Session& book, Day day, const st
             shown = std::find_if(ofYard.begin(), ofYard.end(),
                                  [&](const MergeDay& d) { return d.variant == asked->second; });
         const MergeDay& chosen = shown == ofYard.end() ? standing(book, ofYard) : *shown;
-        out.push_back({chosen, book.choicesOf(chosen.id)});
+        out.push_back({chosen, book.choicesOf(chosen.id), book.divideChoicesOf(chosen.id)});
         from = to;
     }
     return out;

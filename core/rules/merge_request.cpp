@@ -35,6 +35,7 @@ public:
         readAll(wish.choices, MergeAsk::Host);
         readAll(wish.choices, MergeAsk::Top);
         readLimit(wish.day);
+        readDivides(wish.divides);
     }
 
 private:
@@ -83,6 +84,13 @@ private:
                                      .arg(m_view.name(pair.first), m_view.name(pair.second), why));
         m_out.request.pins.push_back(pair);
         m_pinned.insert(pair);
+    }
+
+    /// What cannot be divided any more is in no plan: nothing is to be said of it.
+    void readDivides(const std::vector<DivideChoice>& choices) {
+        for (const DivideChoice& choice : choices)
+            if (const auto at = m_byId.find(choice.colony); at != m_byId.end() && m_view.of(at->second).yard == m_yard)
+                m_out.request.divideParts.emplace_back(at->second, choice.parts);
     }
 
     void readLimit(const MergeDay& day) {

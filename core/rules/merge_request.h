@@ -17,6 +17,7 @@ namespace core::rules {
 struct MergeWish {
     MergeDay day;
     std::vector<MergeChoice> choices;
+    std::vector<DivideChoice> divides = {};
 };
 
 /// What is asked and cannot be. `choice` is not set of a limit.

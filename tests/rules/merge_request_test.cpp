@@ -146,4 +146,31 @@ TEST(MergeRequest, ALimitOverAllYardsAndOneOfAYardAreNotBothTaken) {
     EXPECT_ANY_THROW((void)advise(s, request));
 }
 
+TEST(MergeRequest, DividesAreAsTheyAreAskedForInTheirOwnYard) {
+    PlanBook book;
+    book.yard("Y").yard("Z");
+    for (const char* label : {"A", "B"}) {
+        book.unchecked(label, {{"brood_boxes", "2"}, {"yard", label[0] == 'A' ? "Y" : "Z"}});
+        book.visit(label, "2026-05-10",
+                   {{"bees_top", "8"},
+                    {"upper_bees_top", "8"},
+                    {"queen", "eggs"},
+                    {"brood_frames", "12"},
+                    {"brood_checked", "12"}});
+    }
+    const Snapshot s = book.on("2026-05-11");
+    MergeWish wish = wishOf(s, named(s, "A"));
+    const auto parts = [&](const char* colony, int most) {
+        wish.divides = {{{}, {}, s.colony(named(s, colony)).id, most, {}}};
+        std::string out;
+        for (const Divide& d : adviseAsAsked(s, {wish}).plan.divides)
+            out += s.colony(d.colony).label.toStdString() + std::to_string(d.parts) + ' ';
+        return out;
+    };
+    EXPECT_EQ(parts("A", 9), "A3 B3 ");
+    EXPECT_EQ(parts("A", 2), "A2 B3 ");
+    EXPECT_EQ(parts("A", 1), "B3 ");
+    EXPECT_EQ(parts("B", 1), "A3 B3 ") << "of another yard";
+}
+
 } // namespace

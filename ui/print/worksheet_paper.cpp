@@ -20,6 +20,9 @@ WorksheetJob jobOf(const window::PaperJob& job) {
     const auto history = job.session.history(1);
     options.revision = history.empty() ? 0 : history.front().seq;
     options.printedOn = job.session.clock().today();
+    const core::YardId yard = job.reading.snapshot.yard(job.yard).id;
+    options.stands = job.session.standsOf(yard);
+    if (const auto* wish = job.reading.wishOf(yard)) options.queens = wish->day.queens;
     return {job.reading.snapshot, job.reading.plan, job.yard, options,
             job.session.fixedThingsOf(job.reading.snapshot.yard(job.yard).id)};
 }
