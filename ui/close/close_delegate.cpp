@@ -61,11 +61,16 @@ double text(QPainter* p, const QRectF& room, const QString& words, const QFont& 
     return QFontMetricsF(font).boundingRect(room, Qt::TextWordWrap, words).height();
 }
 
+QString firstSentence(const QString& text) {
+    const qsizetype end = text.indexOf(QStringLiteral(". "));
+    return end < 0 ? text : text.left(end) + QStringLiteral(" …");
+}
+
 } // namespace
 
 CloseDelegate::CloseDelegate(const CloseModel& model, QObject* parent) : QStyledItemDelegate(parent), m_model(model) {}
 
-double CloseDelegate::lay(QPainter* p, const Line& line, const QRectF& area, const QFont& font,
+double CloseDelegate::lay(QPainter* p, const Line& line, bool open, const QRectF& area, const QFont& font,
                           const look::Colours& c) const {
     const QFont lesser = look::lesserFont(font);
     QFont bold = font;
@@ -102,7 +107,7 @@ double CloseDelegate::lay(QPainter* p, const Line& line, const QRectF& area, con
     if (line.number == 0) add(WriteBack::tr("not on the sheet"), lesser, c.quiet);
     add(line.instead, lesser, over ? c.quiet : c.ink);
     add(line.note, lesser, over ? c.quiet : c.ink);
-    add(line.problem, lesser, c.warnText);
+    add(open ? line.problem : firstSentence(line.problem), lesser, c.warnText);
     return y + kHigh - area.top();
 }
 
@@ -120,13 +125,14 @@ void CloseDelegate::paint(QPainter* p, const QStyleOptionViewItem& option, const
         p->setPen(QPen(c.rule, 1));
         p->drawLine(area.bottomLeft() + QPointF(8, 0), area.bottomRight() - QPointF(8, 0));
     }
-    lay(p, m_model.at(index.row()), area, option.font, c);
+    lay(p, m_model.at(index.row()), index.row() == m_open, area, option.font, c);
     p->restore();
 }
 
 QSize CloseDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
     const QRectF area(0, 0, m_width - 2 * kSide, 1e5);
-    const double high = lay(nullptr, m_model.at(index.row()), area, option.font, look::coloursOf(*option.widget));
+    const double high = lay(nullptr, m_model.at(index.row()), index.row() == m_open, area, option.font,
+                            look::coloursOf(*option.widget));
     return {m_width, static_cast<int>(high) + 1};
 }
 

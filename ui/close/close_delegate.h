@@ -17,14 +17,18 @@ public:
     explicit CloseDelegate(const CloseModel& model, QObject* parent = nullptr);
 
     void setWidth(int width) { m_width = width; }
+    /// The row whose whole problem is shown; of the others the first sentence.
+    void setOpen(int row) { m_open = row; }
     void paint(QPainter* p, const QStyleOptionViewItem& option, const QModelIndex& index) const override;
     QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override;
 
 private:
     /// Draws (or, without a painter, only measures) a line in `area`; the height it takes.
-    double lay(QPainter* p, const Line& line, const QRectF& area, const QFont& font, const look::Colours& c) const;
+    double lay(QPainter* p, const Line& line, bool open, const QRectF& area, const QFont& font,
+               const look::Colours& c) const;
 
     const CloseModel& m_model;
+    int m_open = -1;
     int m_width = 340;
 };
 

@@ -12,6 +12,8 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace ui::close {
 
 using core::StripOutcome;
@@ -24,8 +26,10 @@ ClosePage::ClosePage(desk::Desk& desk, Dialogs& dialogs, QWidget* parent)
       m_model(new CloseModel(this)),
       m_delegate(new CloseDelegate(*m_model, this)),
       m_list(new QListView(this)),
-      m_panel(new form::FormPanel(this)) {
+      m_panel(new form::FormPanel(this)),
+      m_foot(new CloseFoot(this)) {
     build();
+    connect(m_foot, &CloseFoot::asked, this, &ClosePage::pressed);
     connect(&m_work, &CloseWork::changed, this, &ClosePage::showLines);
     connect(&m_desk, &desk::Desk::read, this, &ClosePage::follow);
     connect(&m_desk, &desk::Desk::yardChanged, this, &ClosePage::follow);
@@ -33,19 +37,22 @@ ClosePage::ClosePage(desk::Desk& desk, Dialogs& dialogs, QWidget* parent)
     connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this, &ClosePage::moved);
     connect(m_list, &QListView::doubleClicked, this, &ClosePage::done);
     connect(m_panel, &form::FormPanel::said, &m_desk, &desk::Desk::said);
+    connect(m_panel, &form::FormPanel::valuesChanged, m_panel, [this] { m_panel->updateGeometry(); });
     connect(m_panel, &form::FormPanel::closed, this, [this] {
         m_panel->hide();
-        m_buttons->show();
+        m_foot->QWidget::show();
         m_list->setFocus(Qt::OtherFocusReason);
     });
     setFocusProxy(m_list);
 }
 
-QPushButton* ClosePage::button(const QString& text, const QString& tip, void (ClosePage::*act)()) {
-    auto* made = new QPushButton(text, m_buttons);
-    made->setToolTip(tip);
-    made->setFocusPolicy(Qt::TabFocus); // a click leaves the keys with the list
-    connect(made, &QPushButton::clicked, this, act);
+QLabel* ClosePage::label(const char* property, const QString& name) {
+    auto* made = new QLabel(this);
+    made->setProperty(property, true);
+    made->setObjectName(name);
+    made->setWordWrap(true);
+    made->setContentsMargins(20, 0, 20, 0);
+    layout()->addWidget(made);
     return made;
 }
 
@@ -53,20 +60,21 @@ void ClosePage::build() {
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(0, 14, 0, 14);
     all->setSpacing(6);
-    const auto quiet = [&](bool warns = false) {
-        auto* label = new QLabel(this);
-        label->setProperty(warns ? "warns" : "quiet", true);
-        label->setWordWrap(true);
-        label->setContentsMargins(20, 0, 20, 0);
-        return label;
-    };
-    auto* title = new QLabel(tr("Write back"), this);
+    auto* title = label("heading", {});
+    title->setText(tr("Write back"));
     title->setFont(look::headingFont(font()));
-    title->setContentsMargins(20, 0, 20, 0);
-    m_where = quiet();
-    m_where->setObjectName(QStringLiteral("closeWhere"));
-    m_barred = quiet(true);
-    m_barred->setObjectName(QStringLiteral("closeBarred"));
+    m_where = label("quiet", QStringLiteral("closeWhere"));
+    m_barred = label("warns", QStringLiteral("closeBarred"));
+    buildList();
+    all->addWidget(m_list, 1);
+    all->addWidget(m_panel);
+    m_panel->hide();
+    all->addWidget(m_foot);
+    m_foot->writeButton()->installEventFilter(this); // the keys of the list go on there
+    addActions(m_foot->actions());
+}
+
+void ClosePage::buildList() {
     m_list->setModel(m_model);
     m_list->setItemDelegate(m_delegate);
     m_list->setAccessibleName(tr("Strips of the merge day"));
@@ -78,46 +86,6 @@ void ClosePage::build() {
     m_list->viewport()->setAutoFillBackground(false);
     m_list->viewport()->installEventFilter(this);
     m_list->installEventFilter(this);
-    m_panel->hide();
-    m_buttons = new QWidget(this);
-    auto* foot = new QVBoxLayout(m_buttons);
-    foot->setContentsMargins(20, 4, 20, 0);
-    auto* first = new QHBoxLayout;
-    auto* second = new QHBoxLayout;
-    auto* yes = button(tr("Done"), tr("As it is on the strip (D)"), &ClosePage::done);
-    auto* no = button(tr("Not done…"), tr("And why (N)"), &ClosePage::notDone);
-    auto* other = button(tr("Changed…"), tr("Something else was done instead (C)"), &ClosePage::changedInstead);
-    auto* more = button(tr("Another…"), tr("Something that was not on the sheet (A)"), &ClosePage::addOffSheet);
-    auto* back = button(tr("Take back"), tr("What is written of this strip (T)"), &ClosePage::takeBack);
-    m_fact = button(tr("It was done: a fact"), tr("Written although a rule stands against it (F)"), &ClosePage::asFact);
-    m_fact->setObjectName(QStringLiteral("closeFact"));
-    m_write = button(tr("Write the day"), tr("All that is noted, in one edit (W)"), &ClosePage::write);
-    m_write->setProperty("primary", true);
-    m_write->setObjectName(QStringLiteral("closeWrite"));
-    for (QPushButton* b : {yes, no, other}) {
-        first->addWidget(b);
-        m_forStage.emplace_back(b, Stage::Open);
-    }
-    first->addStretch(1);
-    m_forStage.emplace_back(back, Stage::Written);
-    for (QPushButton* b : {more, back}) second->addWidget(b);
-    second->addStretch(1);
-    second->addWidget(m_write);
-    m_keys = new QLabel(tr("D done · N not done · C changed · A another · F a fact · Del clears · T takes back · "
-                           "Enter goes on · W writes the day"),
-                        m_buttons);
-    m_keys->setProperty("quiet", true);
-    m_keys->setWordWrap(true);
-    foot->addWidget(m_fact, 0, Qt::AlignLeft);
-    foot->addLayout(first);
-    foot->addLayout(second);
-    foot->addWidget(m_keys);
-    all->addWidget(title);
-    all->addWidget(m_where);
-    all->addWidget(m_barred);
-    all->addWidget(m_list, 1);
-    all->addWidget(m_panel, 1);
-    all->addWidget(m_buttons);
 }
 
 void ClosePage::follow() {
@@ -137,14 +105,20 @@ void ClosePage::showEvent(QShowEvent* event) {
 }
 
 void ClosePage::showLines() {
-    const int before = row();
     const Lines& lines = m_work.lines();
+    int before = -1; // where the same strip is now
+    if (row() >= 0) {
+        const Line& was = m_model->at(row());
+        const auto now = std::ranges::find_if(
+            lines.lines, [&](const Line& l) { return l.how == was.how && l.moved == was.moved && l.host == was.host; });
+        if (now != lines.lines.end()) before = static_cast<int>(now - lines.lines.begin());
+    }
     m_telling = true;
     m_model->setLines(lines.lines);
     m_telling = false;
     const int count = m_model->rowCount();
     const int first = lines.firstOpen();
-    goTo(before >= 0 && before < count ? before : first >= 0 ? first : count - 1);
+    goTo(before >= 0 ? before : first >= 0 ? first : count - 1);
     const auto yard = m_desk.yard() ? m_desk.session().yard(*m_desk.yard()) : std::nullopt;
     const int written = lines.count(Stage::Written) + lines.count(Stage::Elsewhere);
     QStringList parts{tr("%1 · %2").arg(yard ? yard->name : QString(), look::dayText(m_desk.day()))};
@@ -158,7 +132,6 @@ void ClosePage::showLines() {
         barred = tr("Nothing was planned here for this day. What was done all the same: A.");
     m_barred->setText(barred);
     m_barred->setVisible(!barred.isEmpty());
-    m_write->setEnabled(m_work.barred().isEmpty() && lines.count(Stage::Drafted) > 0);
     moved();
 }
 
@@ -183,15 +156,10 @@ void ClosePage::goTo(int row) {
 void ClosePage::moved() {
     if (m_telling) return;
     const int now = row();
-    const bool may = m_work.barred().isEmpty();
-    const Stage stage = now >= 0 ? m_model->at(now).stage : Stage::Elsewhere;
-    for (const auto& [button, of] : m_forStage)
-        button->setEnabled(may && now >= 0 &&
-                           (of == Stage::Open ? stage == Stage::Open || stage == Stage::Drafted : stage == of));
-    const bool fact = now >= 0 && stage == Stage::Drafted && m_model->at(now).outcome != StripOutcome::NotDone &&
-                      (m_model->at(now).asFact || !m_model->at(now).problem.isEmpty());
-    m_fact->setVisible(fact);
-    m_fact->setText(fact && m_model->at(now).asFact ? tr("Not as a fact") : tr("It was done: a fact"));
+    m_delegate->setOpen(now);
+    m_list->doItemsLayout();
+    m_foot->show(now < 0 ? nullptr : &m_model->at(now), m_work.barred().isEmpty(),
+                 m_work.lines().count(Stage::Drafted) > 0);
     if (now < 0 || !m_list->hasFocus()) return;
     const Line& line = m_model->at(now);
     m_telling = true;
@@ -209,7 +177,7 @@ void ClosePage::goOn() {
         if (m_model->at(i).stage == Stage::Open) return goTo(i);
     const int first = m_work.lines().firstOpen();
     if (first >= 0) return goTo(first);
-    if (m_write->isEnabled()) m_write->setFocus(Qt::OtherFocusReason);
+    if (writeButton()->isEnabled()) writeButton()->setFocus(Qt::OtherFocusReason);
 }
 
 bool ClosePage::mayNote(bool needsRow) {
@@ -245,8 +213,9 @@ void ClosePage::open(std::unique_ptr<StripForm> form) {
             this, [this, drafted] { noted(drafted); }, Qt::QueuedConnection);
         return true;
     });
-    m_buttons->hide();
+    m_foot->QWidget::hide();
     m_panel->show();
+    m_list->scrollTo(m_list->currentIndex()); // it has less room now
 }
 
 void ClosePage::done() {
@@ -341,9 +310,11 @@ void ClosePage::resizeEvent(QResizeEvent* event) {
 bool ClosePage::eventFilter(QObject* watched, QEvent* event) {
     if (watched == m_list->viewport() && event->type() == QEvent::Resize)
         m_delegate->setWidth(m_list->viewport()->width()); // before the list lays its rows out again
-    if (watched == m_list && event->type() == QEvent::KeyPress) {
+    if ((watched == m_list || watched == writeButton()) && event->type() == QEvent::KeyPress) {
         const auto* key = static_cast<QKeyEvent*>(event);
         const auto with = key->modifiers() & ~Qt::KeypadModifier;
+        const bool enter = key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter;
+        if (watched == writeButton() && enter) return write(), true;
         if ((with == Qt::NoModifier || with == Qt::ShiftModifier) && pressed(key->key())) return true;
     }
     return QWidget::eventFilter(watched, event);

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "ui/close/close_foot.h"
 #include "ui/close/close_model.h"
 #include "ui/close/close_work.h"
 #include "ui/form/form_panel.h"
@@ -8,7 +9,6 @@
 
 class QLabel;
 class QListView;
-class QPushButton;
 
 namespace ui::close {
 
@@ -25,7 +25,7 @@ public:
     const CloseWork& work() const { return m_work; }
     QListView* list() const { return m_list; }
     form::FormPanel* panel() const { return m_panel; }
-    QPushButton* writeButton() const { return m_write; }
+    QPushButton* writeButton() const { return m_foot->writeButton(); }
 
 protected:
     void showEvent(QShowEvent* event) override;
@@ -34,7 +34,8 @@ protected:
 
 private:
     void build();
-    QPushButton* button(const QString& text, const QString& tip, void (ClosePage::*act)());
+    void buildList();
+    QLabel* label(const char* property, const QString& name);
     void follow();
     void showLines();
     void showChosen();
@@ -66,11 +67,7 @@ private:
     form::FormPanel* m_panel;
     QLabel* m_where = nullptr;
     QLabel* m_barred = nullptr;
-    QWidget* m_buttons = nullptr;
-    QLabel* m_keys = nullptr;
-    QPushButton* m_write = nullptr;
-    std::vector<std::pair<QPushButton*, Stage>> m_forStage; ///< buttons that act on a line of that stage
-    QPushButton* m_fact = nullptr;
+    CloseFoot* m_foot;
     bool m_stale = true;    ///< the book changed while this was not shown
     bool m_telling = false; ///< the list is being told; it does not tell back
 };

@@ -2,6 +2,7 @@
 
 #include "ui/board/board.h"
 #include "ui/card/colony_card.h"
+#include "ui/close/close_page.h"
 #include "ui/form/form_panel.h"
 #include "ui/hand/hand_desk.h"
 #include "ui/merge/merge_place.h"
@@ -93,6 +94,7 @@ void WorkPage::buildRight(QSplitter* across) {
     m_merge = new merge::MergePlace(m_right);
     m_board = new board::Board(m_merge);
     m_merge->addStep(merge::Step::Plan, m_board);
+    m_merge->addStep(merge::Step::WriteBack, new close::ClosePage(m_desk, m_dialogs, m_merge));
     m_form = new visit::VisitForm(m_right);
     m_right->addWidget(m_card);
     m_right->addWidget(m_merge);
