@@ -62,7 +62,7 @@ int runAdvise(const QStringList& words, const core::Clock& clock, Streams io) {
     if (a.has(QStringLiteral("json")))
         printJson(io.out, core::report::planJson(s, plan));
     else
-        io.out << core::report::planText(s, plan);
+        core::report::writePlanText(io.out, s, plan);
     return 0;
 }
 

@@ -4,6 +4,7 @@
 #include "core/rules/limits.h"
 
 #include <QStringList>
+#include <QTextStream>
 
 #include <algorithm>
 
@@ -12,12 +13,6 @@ namespace core::report {
 using namespace rules;
 
 namespace {
-
-/// A list of lines under a heading; nothing where there are none.
-QString section(const QString& heading, const QStringList& lines) {
-    if (lines.isEmpty()) return {};
-    return QLatin1Char('\n') + heading + QLatin1Char('\n') + lines.join(QLatin1Char('\n')) + QLatin1Char('\n');
-}
 
 QString item(const QString& text) { return QLatin1StringView("  ") + text; }
 QString detail(const QString& text) { return QLatin1StringView("      ") + text; }
@@ -59,23 +54,46 @@ QString whatIsDue(DueKind what) {
     return QStringLiteral("a result on American foulbrood is awaited");
 }
 
+QStringList dueLines(const Snapshot& s, const std::vector<Due>& due) {
+    QStringList out;
+    for (const Due& d : due)
+        out += item(QStringLiteral("%1  %2: %3").arg(isoText(d.on), s.colony(d.colony).shown, whatIsDue(d.what)));
+    return out;
+}
+
 class PlanWriter {
 public:
-    PlanWriter(const Snapshot& s, const Plan& plan) : m_s(s), m_plan(plan), m_units(s.settings.shown()) {}
+    PlanWriter(QTextStream& out, const Snapshot& s, const Plan& plan)
+        : m_out(out), m_s(s), m_plan(plan), m_units(s.settings.shown()) {}
 
-    QString text() const {
-        return title() + section(QStringLiteral("Held: do not unite, shake out or divide"), holds()) +
-               section(QStringLiteral("Unite, in this order"), unions()) +
-               section(QStringLiteral("Shake out"), shakeOuts()) + section(QStringLiteral("Keep apart"), separate()) +
-               section(QStringLiteral("Leave alone"), alone()) + section(QStringLiteral("Not decided"), unresolved()) +
-               section(QStringLiteral("Order of boxes"), boxOrder()) +
-               section(QStringLiteral("Feed, syrup of two parts of sugar to one of water by mass"), feed()) +
-               section(QStringLiteral("Divide (what a part needs is an assumption)"), divides()) +
-               section(QStringLiteral("Mind"), cautions()) + section(QStringLiteral("Due"), due()) + sums() +
-               deference();
+    void write() {
+        m_out << title();
+        section("Held: do not unite, shake out or divide", &PlanWriter::holds);
+        section("Unite, in this order", &PlanWriter::unions);
+        section("Shake out", &PlanWriter::shakeOuts);
+        section("Keep apart", &PlanWriter::separate);
+        section("Leave alone", &PlanWriter::alone);
+        section("Not decided", &PlanWriter::unresolved);
+        section("Order of boxes", &PlanWriter::boxOrder);
+        section("Feed, syrup of two parts of sugar to one of water by mass", &PlanWriter::feed);
+        section("Divide (what a part needs is an assumption)", &PlanWriter::divides);
+        section("Mind", &PlanWriter::cautions);
+        section("Due", &PlanWriter::due);
+        m_out << sums() << deference();
     }
 
 private:
+    /// Lines under a heading, which is left out where there are none.
+    void section(const char* heading, void (PlanWriter::*lines)()) {
+        m_heading = heading;
+        (this->*lines)();
+    }
+    void line(const QString& text) {
+        if (m_heading) m_out << '\n' << m_heading << '\n';
+        m_heading = nullptr;
+        m_out << text << '\n';
+    }
+
     const QString& name(ColonyIx c) const { return m_s.colony(c).shown; }
 
     QString title() const {
@@ -84,116 +102,98 @@ private:
         return QStringLiteral("Plan for %1, %2\n").arg(isoText(m_plan.on), yards.join(QLatin1StringView(", ")));
     }
 
-    QStringList holds() const {
-        QStringList out;
+    void holds() {
         for (const Hold& h : m_plan.holds)
-            out += item(QStringLiteral("%1  %2: %3").arg(name(h.colony), holdWord(h.kind), h.because()));
-        return out;
+            line(item(QStringLiteral("%1  %2: %3").arg(name(h.colony), holdWord(h.kind), h.because())));
     }
 
-    void addCautions(const std::vector<Caution>& cautions, QStringList& out) const {
-        for (const Caution& c : cautions) out += detail(QStringLiteral("! %1: %2").arg(cautionWord(c.kind), c.because));
+    void addCautions(const std::vector<Caution>& cautions) {
+        for (const Caution& c : cautions) line(detail(QStringLiteral("! %1: %2").arg(cautionWord(c.kind), c.because)));
     }
 
-    QStringList unions() const {
-        QStringList out;
+    void unions() {
         for (const Union& u : m_plan.unions) {
-            out += item(QStringLiteral("%1 %2. %3 → %4 on stand %5, %6 %7, gain %8")
-                            .arg(m_s.yard(u.yard).name)
-                            .arg(u.order)
-                            .arg(name(u.moved), name(u.host), u.stand,
-                                 tenthsText(distanceTenths(u.from, u.to, m_units.length)), unitSign(m_units.length))
-                            .arg(u.gain));
-            for (const QString& why : u.because) out += detail(why);
-            for (const QString& step : u.steps) out += detail(QLatin1StringView("- ") + step);
-            addCautions(u.cautions, out);
+            line(item(QStringLiteral("%1 %2. %3 → %4 on stand %5, %6 %7, gain %8")
+                          .arg(m_s.yard(u.yard).name)
+                          .arg(u.order)
+                          .arg(name(u.moved), name(u.host), u.stand,
+                               tenthsText(distanceTenths(u.from, u.to, m_units.length)), unitSign(m_units.length))
+                          .arg(u.gain)));
+            for (const QString& why : u.because) line(detail(why));
+            for (const QString& step : u.steps) line(detail(QLatin1StringView("- ") + step));
+            addCautions(u.cautions);
         }
-        return out;
     }
 
-    QStringList shakeOuts() const {
-        QStringList out;
+    void shakeOuts() {
         for (const ShakeOut& shaken : m_plan.shakeOuts) {
-            out += item(QStringLiteral("%1 → %2: %3").arg(name(shaken.colony), name(shaken.into), shaken.because));
-            addCautions(shaken.cautions, out);
+            line(item(QStringLiteral("%1 → %2: %3").arg(name(shaken.colony), name(shaken.into), shaken.because)));
+            addCautions(shaken.cautions);
         }
-        return out;
     }
 
-    QStringList separate() const {
-        QStringList out;
+    void separate() {
         for (const Separate& apart : m_plan.separate)
-            out +=
-                item(QStringLiteral("%1: laying workers; a way of its own, no ordinary union").arg(name(apart.colony)));
-        return out;
+            line(item(
+                QStringLiteral("%1: laying workers; a way of its own, no ordinary union").arg(name(apart.colony))));
     }
 
     template <class T> QString words(const T& finding) const { return rules::textOf(sentencesOf(m_s, finding)); }
 
-    QStringList alone() const {
-        QStringList out;
+    void alone() {
         for (const Alone& a : m_plan.alone) {
-            out += item(QStringLiteral("%1: %2 frames, %3%4")
-                            .arg(name(a.colony), framesText(a.frames), classWord(a.strengthClass),
-                                 a.atRisk ? QStringLiteral(", at risk") : QString()));
-            if (a.atRisk) out += detail(words(a));
+            line(item(QStringLiteral("%1: %2 frames, %3%4")
+                          .arg(name(a.colony), framesText(a.frames), classWord(a.strengthClass),
+                               a.atRisk ? QStringLiteral(", at risk") : QString())));
+            if (a.atRisk) line(detail(words(a)));
         }
-        return out;
     }
 
-    QStringList unresolved() const {
-        QStringList out;
+    void unresolved() {
         for (const UnresolvedColony& u : m_plan.unresolved)
-            out += item(QStringLiteral("%1: %2. %3").arg(name(u.colony), whyUnresolved(u.why), words(u)));
-        return out;
+            line(item(QStringLiteral("%1: %2. %3").arg(name(u.colony), whyUnresolved(u.why), words(u))));
     }
 
-    QStringList boxOrder() const {
-        QStringList out;
+    void boxOrder() {
         for (const BoxOrderAdvice& b : m_plan.boxOrder)
-            out += item(QStringLiteral("%1: %2. %3")
-                            .arg(name(b.colony),
-                                 b.action == BoxAction::Reverse ? QStringLiteral("reverse the boxes")
-                                                                : QStringLiteral("the heavier box on top"),
-                                 b.because));
-        return out;
+            line(item(QStringLiteral("%1: %2. %3")
+                          .arg(name(b.colony),
+                               b.action == BoxAction::Reverse ? QStringLiteral("reverse the boxes")
+                                                              : QStringLiteral("the heavier box on top"),
+                               b.because)));
     }
 
-    QStringList feed() const {
-        QStringList out;
+    void feed() {
         for (const Feed& f : m_plan.feed) {
-            out +=
+            line(
                 item(QStringLiteral("%1: %2 %3 (%4 %5 short)")
                          .arg(name(f.colony), tenthsText(feedTenths(f.halfLitres, m_units.volume)),
                               volumeWord(m_units.volume), tenthsText(weightTenths(f.shortMillionthsKg, m_units.weight)),
-                              unitSign(m_units.weight)));
-            out += detail(words(f));
+                              unitSign(m_units.weight))));
+            line(detail(words(f)));
         }
-        return out;
     }
 
-    QStringList divides() const {
-        QStringList out;
+    void divides() {
         for (const Divide& d : m_plan.divides) {
-            out += item(QStringLiteral("%1: into %2 (%3 frames of bees, %4 of brood)")
-                            .arg(name(d.colony))
-                            .arg(d.parts)
-                            .arg(framesText(d.frames))
-                            .arg(d.broodFrames));
-            out += detail(words(d));
+            line(item(QStringLiteral("%1: into %2 (%3 frames of bees, %4 of brood)")
+                          .arg(name(d.colony))
+                          .arg(d.parts)
+                          .arg(framesText(d.frames))
+                          .arg(d.broodFrames)));
+            line(detail(words(d)));
         }
-        return out;
     }
 
-    QStringList cautions() const {
-        QStringList out;
+    void cautions() {
         for (const ColonyCaution& c : m_plan.cautions)
-            out +=
-                item(QStringLiteral("%1  %2: %3").arg(name(c.colony), cautionWord(c.caution.kind), c.caution.because));
-        return out;
+            line(
+                item(QStringLiteral("%1  %2: %3").arg(name(c.colony), cautionWord(c.caution.kind), c.caution.because)));
     }
 
-    QStringList due() const;
+    void due() {
+        for (const QString& text : dueLines(m_s, m_plan.due)) line(text);
+    }
 
     QString sums() const {
         const Totals& t = m_plan.totals;
@@ -213,23 +213,23 @@ private:
         return QStringLiteral("This is advice. Apiary law, inspectors, veterinarians and labels decide.\n");
     }
 
+    QTextStream& m_out;
+    const char* m_heading = nullptr; ///< of the section, until its first line
     const Snapshot& m_s;
     const Plan& m_plan;
     const ShownUnits m_units;
 };
 
-QStringList dueLines(const Snapshot& s, const std::vector<Due>& due) {
-    QStringList out;
-    for (const Due& d : due)
-        out += item(QStringLiteral("%1  %2: %3").arg(isoText(d.on), s.colony(d.colony).shown, whatIsDue(d.what)));
-    return out;
-}
-
-QStringList PlanWriter::due() const { return dueLines(m_s, m_plan.due); }
-
 } // namespace
 
-QString planText(const Snapshot& s, const Plan& plan) { return PlanWriter(s, plan).text(); }
+void writePlanText(QTextStream& out, const Snapshot& s, const Plan& plan) { PlanWriter(out, s, plan).write(); }
+
+QString planText(const Snapshot& s, const Plan& plan) {
+    QString text;
+    QTextStream out(&text);
+    writePlanText(out, s, plan);
+    return text;
+}
 
 QString dueText(const Snapshot& s, const std::vector<Due>& due) {
     if (due.empty()) return QStringLiteral("Nothing is due on %1.\n").arg(isoText(s.on));

@@ -6,9 +6,12 @@
 
 #include <QString>
 
+class QTextStream;
+
 namespace core::report {
 
 /// The plan for people: sections in the order of a merge day, empty ones left out. Lines end with LF.
+void writePlanText(QTextStream& out, const Snapshot& s, const rules::Plan& plan); ///< line by line: it can be long
 QString planText(const Snapshot& s, const rules::Plan& plan);
 
 /// What is due, a line a check; one sentence where nothing is.
