@@ -1,6 +1,7 @@
 #include "core/exchange/export_more.h"
 
 #include "core/base/natural_order.h"
+#include "core/edit/merge_day.h"
 #include "core/exchange/cell_text.h"
 
 #include <QSet>
@@ -96,9 +97,9 @@ MergeRows mergeRows(const EditContext& c, const ExportNames& names) {
                 rows.choices.push_back(of + QStringList{word(x.what), names.colony(x.colony, d.day),
                                                         names.colony(x.other, d.day), x.note});
             for (const MergeStrip& x : c.stripsOf(d.id))
-                rows.strips.push_back(of + QStringList{QString::number(x.position), word(x.how),
-                                                       names.colony(x.moved, d.day), names.colony(x.host, d.day),
-                                                       names.colony(x.upper, d.day),
+                rows.strips.push_back(of + QStringList{edit::onSheet(x) ? QString::number(x.position) : QString(),
+                                                       word(x.how), names.colony(x.moved, d.day),
+                                                       names.colony(x.host, d.day), names.colony(x.upper, d.day),
                                                        x.outcome ? word(*x.outcome) : QString(), x.note});
             for (const DivideChoice& x : c.divideChoicesOf(d.id))
                 rows.divideChoices.push_back(

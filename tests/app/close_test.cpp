@@ -43,8 +43,8 @@ TEST_F(Closing, WritesWhatWasDoneAndKeepsWhatWasNot) {
     EXPECT_EQ(ran.out, "done 1, not done 1, changed 0\n");
     EXPECT_EQ(exported("lineage.csv"), "date,how,colony,into,by,note\n2026-09-20,united,A,B,,\n");
     EXPECT_EQ(exported("merge_strips.csv"), "yard,date,variant,position,how,moved,host,upper,outcome,note\n"
-                                            "Hill,2026-09-20,1,1,united,A,B,B,done,\n"
-                                            "Hill,2026-09-20,1,2,united,C,B,B,not-done,rain came\n");
+                                            "Hill,2026-09-20,1,,united,A,B,B,done,\n"
+                                            "Hill,2026-09-20,1,,united,C,B,B,not-done,rain came\n");
     EXPECT_TRUE(exported("colonies.csv").contains("A,Hill,1,0,0,,2026-04-01,1,langstroth-10,,2026-09-20,united"))
         << exported("colonies.csv").toStdString();
     EXPECT_EQ(runProgram({"check", book()}).status, 0);
