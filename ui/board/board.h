@@ -1,33 +1,48 @@
 #pragma once
 
-#include "ui/board/board_model.h"
+#include "ui/board/board_list.h"
+#include "ui/board/merge_desk.h"
 #include "ui/card/elevation.h"
 
+#include <QList>
 #include <QWidget>
 
 #include <optional>
 
-class QDateEdit;
+class QAction;
 class QLabel;
-class QListView;
-class QPushButton;
+class QVBoxLayout;
 
 namespace ui::board {
 
-class BoardDelegate;
+class AskLine;
+class BoardActions;
+class BoardHead;
+class Notices;
+class VariantTable;
+class WhyNotView;
 
-/// Merge day of one yard: its day, the plan as a list with reasons, the chosen union from the side, and the way to
-/// paper.
+/// Merge day of one yard: its day, the plan as a list with reasons and what can be asked of it, the chosen union from
+/// the side, and the way to paper.
 class Board : public QWidget {
     Q_OBJECT
 public:
-    explicit Board(QWidget* parent = nullptr);
+    Board(desk::Desk& desk, Dialogs& dialogs, QWidget* parent = nullptr);
 
     /// The reading must live until the next call.
     void show(const desk::Reading& reading, core::YardIx yard);
     void setChosen(std::optional<core::ColonyId> colony);
-    const BoardModel& model() const { return *m_model; }
-    QListView* list() const { return m_list; }
+    const BoardModel& model() const { return m_list->rows(); }
+    BoardList* list() const { return m_list; }
+    MergeDesk& merge() const { return *m_merge; }
+    BoardActions* commands() const { return m_actions; }
+    /// What can be asked of the hives that are chosen, and why not.
+    QList<QAction*> chosenActions() const;
+    BoardHead* head() const { return m_head; }
+    Notices* notices() const { return m_notices; }
+    AskLine* askLine() const { return m_ask; }
+    WhyNotView* whyNot() const { return m_why; }
+    VariantTable* variants() const { return m_variants; }
 
 signals:
     void dayAsked(core::Day day);
@@ -37,28 +52,36 @@ signals:
     void printAsked();
     void pdfAsked();
 
-protected:
-    void resizeEvent(QResizeEvent* event) override;
-    bool eventFilter(QObject* watched, QEvent* event) override;
-
 private:
-    void buildHead();
-    void buildFoot();
-    void rowChosen(const QModelIndex& index);
+    void connectList();
+    void connectActions();
+    void buildFoot(QVBoxLayout* all);
+    void rowChosen(int row);
     void open(int row);
     void unfold(int row);
+    void take(const Offer& offer);
+    void askLimit();
+    void askWhyNot();
+    void tellWhyNot(core::ColonyIx a, core::ColonyIx b);
+    void showMenu(int row, const QPoint& globalAt);
+    void showActions();
+    void onlyPanel(QWidget* panel);
+    std::vector<Offer> offersNow() const;
 
+    desk::Desk& m_desk;
+    Dialogs& m_dialogs;
+    MergeDesk* m_merge;
+    BoardActions* m_actions;
+    BoardHead* m_head;
+    Notices* m_notices;
+    AskLine* m_ask;
+    WhyNotView* m_why;
+    VariantTable* m_variants;
+    BoardList* m_list;
     const desk::Reading* m_reading = nullptr;
     core::YardIx m_yard;
-    BoardModel* m_model;
-    BoardDelegate* m_delegate;
-    QListView* m_list;
-    QLabel* m_where = nullptr;
-    QLabel* m_expected = nullptr;
-    QDateEdit* m_day = nullptr;
     QLabel* m_asUnited = nullptr;
     card::ElevationView* m_side = nullptr;
-    QPushButton* m_print = nullptr;
     bool m_telling = false; ///< the list is being told; it does not tell back
 };
 

@@ -1,9 +1,10 @@
 #pragma once
 
-#include "ui/board/board_rows.h"
-#include "ui/look/colours.h"
+#include "ui/board/row_column.h"
 
 #include <QStyledItemDelegate>
+
+#include <optional>
 
 namespace ui::board {
 
@@ -18,15 +19,13 @@ public:
     /// The row that is open; its height changes.
     void setOpen(int row) { m_open = row; }
     void setWidth(int width) { m_width = width; }
+    /// Where the offers of a row are in the list's view, whose item has that rectangle.
+    std::vector<Chip> chipsOf(int row, const QRect& item, const QFont& font, const QWidget& view) const;
 
     void paint(QPainter* p, const QStyleOptionViewItem& option, const QModelIndex& index) const override;
     QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override;
 
 private:
-    /// Draws (or, without a painter, only measures) a row in `area`; the height it takes.
-    double lay(QPainter* p, const BoardRow& row, bool open, bool chosen, const QRectF& area, const QFont& font,
-               const look::Colours& c) const;
-
     const BoardModel& m_model;
     int m_open = -1;
     int m_width = 340;

@@ -25,13 +25,14 @@ void BoardModel::unfold(int row, const QString& rules, const QString& line) {
 }
 
 int BoardModel::rowAbout(core::ColonyId colony) const {
-    int found = -1;
+    int found = -1, asked = -1;
     for (size_t i = 0; i < m_rows.size(); ++i) {
         if (!m_rows[i].about(colony)) continue;
         if (m_rows[i].kind == RowKind::Union) return static_cast<int>(i);
-        if (found < 0) found = static_cast<int>(i);
+        int& first = m_rows[i].kind == RowKind::Asked ? asked : found;
+        if (first < 0) first = static_cast<int>(i);
     }
-    return found;
+    return found < 0 ? asked : found;
 }
 
 int BoardModel::rowCount(const QModelIndex& parent) const {

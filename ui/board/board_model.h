@@ -15,9 +15,9 @@ public:
     /// The snapshot must live until the next call.
     void setRows(std::vector<BoardRow> rows, const core::Snapshot* snapshot = nullptr);
     const BoardRow& at(int row) const { return m_rows[static_cast<size_t>(row)]; }
-    /// The first row about this colony, unions before others.
     /// What is worked out of a row when it is opened; it stays.
     void unfold(int row, const QString& rules, const QString& line);
+    /// The first row about this colony: unions before others, what was asked last.
     int rowAbout(core::ColonyId colony) const;
 
     int rowCount(const QModelIndex& parent = {}) const override;

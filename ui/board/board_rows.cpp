@@ -2,6 +2,7 @@
 
 #include "core/rules/calc/feeding.h"
 #include "core/rules/finding_words.h"
+#include "ui/board/asked_rows.h"
 #include "ui/card/card_figures.h"
 #include "ui/look/rule_words.h"
 #include "ui/look/words.h"
@@ -22,12 +23,14 @@ struct Boards {
 
 class Writer {
 public:
-    Writer(const desk::Reading& reading, core::YardIx yard) : m_r(reading), m_plan(reading.plan), m_yard(yard) {}
+    Writer(const desk::Reading& reading, core::YardIx yard, bool mayAsk)
+        : m_r(reading), m_plan(reading.plan), m_yard(yard), m_asks(reading, yard, mayAsk) {}
 
     std::vector<BoardRow> all() {
         holds();
         unions();
         shakeOuts();
+        asked();
         separate();
         unresolved();
         boxOrder();
@@ -121,6 +124,7 @@ private:
             for (qsizetype i = 0; i < u.steps.size(); ++i) row.more << Boards::tr("%1. %2").arg(i + 1).arg(u.steps[i]);
             row.cautions = reasons(u.cautions);
             row.why = u.why;
+            m_asks.addToUnion(row);
             m_rows.push_back(row);
         }
     }
@@ -128,10 +132,18 @@ private:
     void shakeOuts() {
         const auto found = ours(m_plan.shakeOuts, [](const rules::ShakeOut& s) { return s.colony; });
         if (!found.empty()) section(Boards::tr("Shake out"), 0);
-        for (const rules::ShakeOut& s : found)
+        for (const rules::ShakeOut& s : found) {
             line(s.colony, Boards::tr("%1 before %2").arg(name(s.colony), name(s.into)),
                  look::distanceOf(s.from, s.to, m_r.snapshot.settings.showLength), s.why, {s.because},
                  reasons(s.cautions));
+            m_asks.addToColony(m_rows.back());
+        }
+    }
+
+    void asked() {
+        const auto found = m_asks.rows();
+        if (!found.empty()) section(Boards::tr("As you asked"), found.size());
+        m_rows.insert(m_rows.end(), found.begin(), found.end());
     }
 
     void separate() {
@@ -149,6 +161,7 @@ private:
             if (u.why == rules::Unresolved::CountOld && f.counted)
                 why = Boards::tr("counted last on %1").arg(look::dayText(*f.counted));
             line(u.colony, name(u.colony), why, u.reason, sentences(u));
+            m_asks.addToColony(m_rows.back());
         }
     }
 
@@ -199,6 +212,7 @@ private:
             const QString what = Boards::tr("%1, %2").arg(look::framesOf(a.frames), look::classText(a.strengthClass));
             line(a.colony, name(a.colony), a.atRisk ? Boards::tr("%1, at risk").arg(what) : what, a.why, sentences(a));
             m_rows.back().atRisk = a.atRisk;
+            m_asks.addToColony(m_rows.back());
         }
     }
 
@@ -230,6 +244,7 @@ private:
     const desk::Reading& m_r;
     const rules::Plan& m_plan;
     core::YardIx m_yard;
+    AskedRows m_asks;
     std::vector<BoardRow> m_rows;
 };
 
@@ -240,13 +255,16 @@ QString BoardRow::spoken() const {
     if (kind == RowKind::Union) parts << Boards::tr("Union %1").arg(order);
     if (kind == RowKind::Hold) parts << Boards::tr("Hold %1").arg(mark);
     if (!title.isEmpty()) parts << title;
+    if (!askedText.isEmpty()) parts << askedText;
     if (!right.isEmpty()) parts << right;
     parts << lines << cautions << more;
     if (!rules.isEmpty()) parts << rules;
     return parts.join(QStringLiteral(". "));
 }
 
-std::vector<BoardRow> boardRows(const desk::Reading& reading, core::YardIx yard) { return Writer(reading, yard).all(); }
+std::vector<BoardRow> boardRows(const desk::Reading& reading, core::YardIx yard, bool mayAsk) {
+    return Writer(reading, yard, mayAsk).all();
+}
 
 QString expectedText(const desk::Reading& reading, core::YardIx) {
     const rules::Totals& t = reading.plan.totals;

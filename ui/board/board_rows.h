@@ -1,5 +1,6 @@
 #pragma once
 
+#include "ui/board/offers.h"
 #include "ui/desk/reading.h"
 
 #include <QString>
@@ -10,7 +11,10 @@
 
 namespace ui::board {
 
-enum class RowKind { Section, Hold, Union, Line, Note };
+enum class RowKind { Section, Hold, Union, Asked, Line, Note };
+
+/// What was asked of a row, seen as a sign beside its words.
+enum class AskSign { None, Pinned, Forbidden, LeftOut, Turned };
 
 /// One row of the merge day board.
 struct BoardRow {
@@ -28,12 +32,16 @@ struct BoardRow {
     QString rules;       ///< its rule and limits, small; worked out where it is chosen
     QString tip;         ///< where a note comes from
     bool atRisk = false; ///< left alone at risk: what was given up is worked out where it is chosen
+    AskSign sign = AskSign::None;
+    QString askedText;         ///< "pinned", beside the sign
+    std::vector<Offer> offers; ///< what can be asked here
+    size_t offersAlways = 0;   ///< so many of the first show on a row that is not open too
     bool about(core::ColonyId id) const { return colony == id || other == id; }
     QString spoken() const; ///< the whole for a screen reader
 };
 
-/// The plan of one yard as rows, holds first.
-std::vector<BoardRow> boardRows(const desk::Reading& reading, core::YardIx yard);
+/// The plan of one yard as rows, holds first. `mayAsk`: with what can be asked of it.
+std::vector<BoardRow> boardRows(const desk::Reading& reading, core::YardIx yard, bool mayAsk = true);
 
 /// "Expected in spring: 4.7 as it is, 7.6 as planned (an assumption)."
 QString expectedText(const desk::Reading& reading, core::YardIx yard);

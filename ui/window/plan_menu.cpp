@@ -1,5 +1,6 @@
 #include "ui/window/plan_menu.h"
 
+#include "ui/board/board.h"
 #include "ui/plan/plan_view.h"
 #include "ui/table/hive_table.h"
 #include "ui/window/commands.h"
@@ -49,6 +50,10 @@ void PlanMenu::show(const QPoint& globalAt) {
         addHive(*menu);
     else
         addYard(*menu);
+    if (m_window.page()->place() == Place::MergeDay && m_window.desk()->chosen()) {
+        menu->addSeparator();
+        menu->addActions(m_window.page()->board()->chosenActions());
+    }
     menu->addSeparator();
     menu->addAction(m_commands.pick()->find);
     menu->addMenu(m_commands.pick()->select);

@@ -92,7 +92,7 @@ void WorkPage::buildRight(QSplitter* across) {
     m_right = new QStackedWidget(across);
     m_card = new card::ColonyCard(m_right);
     m_merge = new merge::MergePlace(m_right);
-    m_board = new board::Board(m_merge);
+    m_board = new board::Board(m_desk, m_dialogs, m_merge);
     m_merge->addStep(merge::Step::Plan, m_board);
     m_merge->addStep(merge::Step::WriteBack, new close::ClosePage(m_desk, m_dialogs, m_merge));
     m_form = new visit::VisitForm(m_right);

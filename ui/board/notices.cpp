@@ -1,0 +1,93 @@
+#include "ui/board/notices.h"
+
+#include "ui/board/difference_words.h"
+#include "ui/board/merge_desk.h"
+
+#include <QLabel>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace ui::board {
+
+namespace {
+
+constexpr qsizetype kMostLines = 4;
+
+QLabel* wordsIn(QWidget* parent, const char* name) {
+    auto* label = new QLabel(parent);
+    label->setObjectName(QLatin1StringView(name));
+    label->setWordWrap(true);
+    label->setTextFormat(Qt::PlainText);
+    return label;
+}
+
+} // namespace
+
+Notices::Notices(MergeDesk& merge, QWidget* parent) : QFrame(parent), m_merge(merge) {
+    auto* all = new QVBoxLayout(this);
+    all->setContentsMargins(20, 2, 20, 2);
+    all->setSpacing(6);
+    m_closing = wordsIn(this, "mergeClosing");
+    m_closing->setProperty("warns", true);
+    all->addWidget(m_closing);
+    m_unmetBox = new QFrame(this);
+    m_unmetBox->setProperty("banner", true);
+    auto* box = new QVBoxLayout(m_unmetBox);
+    box->setContentsMargins(10, 6, 8, 6);
+    m_unmet = wordsIn(m_unmetBox, "mergeUnmet");
+    m_drop = new QPushButton(m_unmetBox);
+    box->addWidget(m_unmet);
+    box->addWidget(m_drop, 0, Qt::AlignLeft);
+    all->addWidget(m_unmetBox);
+    m_difference = wordsIn(this, "mergeDifference");
+    m_difference->setAccessibleName(tr("What the last change did to the plan"));
+    all->addWidget(m_difference);
+    m_more = new QPushButton(this);
+    m_more->setProperty("plain", true);
+    all->addWidget(m_more, 0, Qt::AlignLeft);
+    connect(m_drop, &QPushButton::clicked, &merge, &MergeDesk::dropUnmet);
+    connect(m_more, &QPushButton::clicked, this, [this] {
+        m_all = !m_all;
+        showDifference();
+    });
+    connect(&merge, &MergeDesk::changed, this, [this] {
+        m_all = false;
+        showAll();
+    });
+    showAll();
+}
+
+void Notices::showAll() {
+    m_closing->setVisible(m_merge.closing());
+    if (m_merge.closing()) m_closing->setText(m_merge.barred());
+    showUnmet();
+    showDifference();
+    setVisible(!m_closing->isHidden() || !m_unmetBox->isHidden() || !m_difference->isHidden());
+}
+
+void Notices::showUnmet() {
+    QStringList sentences;
+    for (const core::rules::Unmet& u : m_merge.unmet()) sentences << u.because;
+    sentences.removeDuplicates();
+    m_unmetBox->setVisible(!sentences.isEmpty());
+    m_unmet->setText(sentences.join(u'\n'));
+    m_drop->setText(m_merge.unmet().size() == 1 ? tr("Drop this wish") : tr("Drop these wishes"));
+    m_drop->setVisible(m_merge.barred().isEmpty());
+}
+
+void Notices::showDifference() {
+    const auto& d = m_merge.difference();
+    m_difference->setVisible(d.has_value());
+    m_more->hide();
+    if (!d) return m_difference->clear();
+    QStringList lines = differenceLines(*d);
+    const qsizetype left = lines.size() - kMostLines;
+    if (left > 0) {
+        m_more->setText(m_all ? tr("Fewer lines") : tr("%1 more lines").arg(left));
+        m_more->show();
+        if (!m_all) lines = lines.mid(0, kMostLines);
+    }
+    m_difference->setText((QStringList{differenceHead(*d)} + lines).join(u'\n'));
+}
+
+} // namespace ui::board
