@@ -18,6 +18,7 @@ AskLine::AskLine(QWidget* parent) : QFrame(parent) {
     auto* across = new QHBoxLayout;
     m_line = new QLineEdit(this);
     m_line->setObjectName(QStringLiteral("askLine"));
+    m_line->setAccessibleName(tr("Answer"));
     m_question->setBuddy(m_line);
     auto* ok = new QPushButton(tr("OK"), this);
     auto* no = new QPushButton(tr("Leave it"), this);

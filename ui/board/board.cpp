@@ -11,6 +11,7 @@
 #include "ui/look/reason_text.h"
 
 #include <QAction>
+#include <QEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QMenu>
@@ -20,6 +21,10 @@
 #include <algorithm>
 
 namespace ui::board {
+
+namespace {
+constexpr int kRoomForSide = 34; // lines of text, below which the board is too low for the drawing
+}
 
 Board::Board(desk::Desk& desk, Dialogs& dialogs, QWidget* parent)
     : QWidget(parent),
@@ -38,9 +43,9 @@ Board::Board(desk::Desk& desk, Dialogs& dialogs, QWidget* parent)
     all->setSpacing(6);
     for (QWidget* part : std::initializer_list<QWidget*>{m_head, m_notices, m_ask, m_why, m_variants})
         all->addWidget(part);
+    for (QWidget* panel : std::initializer_list<QWidget*>{m_ask, m_why, m_variants}) panel->installEventFilter(this);
     all->addWidget(m_list, 1);
     buildFoot(all);
-    setFocusProxy(m_list);
     connect(m_head, &BoardHead::dayAsked, this, &Board::dayAsked);
     connectList();
     connectActions();
@@ -110,6 +115,7 @@ void Board::show(const desk::Reading& reading, core::YardIx yard) {
     m_head->show(reading, yard);
     open(-1);
     m_telling = false;
+    followWhyNot();
 }
 
 void Board::setChosen(std::optional<core::ColonyId> colony) {
@@ -140,10 +146,28 @@ void Board::open(int row) {
     const core::rules::Union* united = nullptr;
     if (row >= 0 && m_reading && model().at(row).kind == RowKind::Union)
         if (const auto ix = m_reading->find(*model().at(row).colony)) united = m_reading->unionOf(*ix);
-    m_asUnited->setVisible(united);
-    m_side->setVisible(united);
+    m_united = united;
+    showSide();
     if (united) m_side->setSide(card::unitedSideOf(*m_reading, *united));
     m_list->open(row);
+}
+
+/// The drawing gives way to whatever is open above the list, and to a list that would have no room.
+void Board::showSide() {
+    const bool open = !m_ask->isHidden() || !m_why->isHidden() || !m_variants->isHidden();
+    const bool shown = m_united && !open && height() >= kRoomForSide * fontMetrics().height();
+    m_asUnited->setVisible(shown);
+    m_side->setVisible(shown);
+}
+
+bool Board::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::ShowToParent || event->type() == QEvent::HideToParent) showSide();
+    return QWidget::eventFilter(watched, event);
+}
+
+void Board::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    showSide();
 }
 
 void Board::rowChosen(int row) {
@@ -192,6 +216,14 @@ QList<QAction*> Board::chosenActions() const {
 void Board::onlyPanel(QWidget* panel) {
     for (QWidget* other : std::initializer_list<QWidget*>{m_ask, m_why, m_variants})
         if (other != panel) other->hide();
+}
+
+/// The sentences shown are of the plan as it is now.
+void Board::followWhyNot() {
+    if (m_why->isHidden() || !m_whyNot) return;
+    const auto a = m_desk.reading().find(m_whyNot->first), b = m_desk.reading().find(m_whyNot->second);
+    if (!a || !b) return m_why->hide();
+    tellWhyNot(*a, *b);
 }
 
 void Board::take(const Offer& offer) {
@@ -251,6 +283,7 @@ void Board::tellWhyNot(core::ColonyIx a, core::ColonyIx b) {
             const auto offers = offersOfPair(m_desk.reading(), m_merge->asked().choices, id(a), id(b));
             pin = offers.front();
         }
+        m_whyNot = {id(a), id(b)};
         m_why->tell(text, pin);
     });
 }

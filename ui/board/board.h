@@ -8,6 +8,7 @@
 #include <QWidget>
 
 #include <optional>
+#include <utility>
 
 class QAction;
 class QLabel;
@@ -52,7 +53,13 @@ signals:
     void printAsked();
     void pdfAsked();
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override; ///< of the panels, shown and hidden
+
 private:
+    void showSide();
+    void followWhyNot();
     void connectList();
     void connectActions();
     void buildFoot(QVBoxLayout* all);
@@ -82,6 +89,8 @@ private:
     core::YardIx m_yard;
     QLabel* m_asUnited = nullptr;
     card::ElevationView* m_side = nullptr;
+    bool m_united = false; ///< the open row is a union: there is something to draw
+    std::optional<std::pair<core::ColonyId, core::ColonyId>> m_whyNot; ///< whom the sentences shown are of
     bool m_telling = false; ///< the list is being told; it does not tell back
 };
 

@@ -2,6 +2,8 @@
 
 #include "ui/board/difference_words.h"
 #include "ui/board/merge_desk.h"
+#include "ui/look/rule_words.h"
+#include "ui/look/type.h"
 
 #include <QLabel>
 #include <QPushButton>
@@ -21,6 +23,23 @@ QLabel* wordsIn(QWidget* parent, const char* name) {
     return label;
 }
 
+/// Which holds stand against a pin, by their names: their own rows say the rest. Anything else in its own sentence.
+QString unmetText(const desk::Reading& r, const core::rules::Unmet& unmet) {
+    if (!unmet.choice || unmet.choice->what != core::MergeAsk::Pin || !unmet.choice->other) return unmet.because;
+    QStringList held;
+    for (const core::ColonyId colony : {unmet.choice->colony, *unmet.choice->other}) {
+        const auto ix = r.find(colony);
+        QStringList kinds;
+        if (ix)
+            for (const core::rules::Hold& h : r.holdsOf(*ix)) kinds << look::holdTitle(h.kind).toLower();
+        if (!kinds.isEmpty())
+            held << Notices::tr("%1 is held (%2)").arg(labelOf(r, colony), kinds.join(QStringLiteral(", ")));
+    }
+    if (held.isEmpty()) return unmet.because;
+    return Notices::tr("%1 + %2 cannot be pinned any more: %3.")
+        .arg(labelOf(r, unmet.choice->colony), labelOf(r, *unmet.choice->other), held.join(QStringLiteral("; ")));
+}
+
 } // namespace
 
 Notices::Notices(MergeDesk& merge, QWidget* parent) : QFrame(parent), m_merge(merge) {
@@ -35,14 +54,16 @@ Notices::Notices(MergeDesk& merge, QWidget* parent) : QFrame(parent), m_merge(me
     auto* box = new QVBoxLayout(m_unmetBox);
     box->setContentsMargins(10, 6, 8, 6);
     m_unmet = wordsIn(m_unmetBox, "mergeUnmet");
-    m_drop = new QPushButton(m_unmetBox);
+    m_unmet->setFont(look::lesserFont(font()));
+    m_drop = new QPushButton(tr("Drop these wishes"), m_unmetBox);
     box->addWidget(m_unmet);
     box->addWidget(m_drop, 0, Qt::AlignLeft);
     all->addWidget(m_unmetBox);
     m_difference = wordsIn(this, "mergeDifference");
+    m_difference->setFont(look::lesserFont(font()));
     m_difference->setAccessibleName(tr("What the last change did to the plan"));
     all->addWidget(m_difference);
-    m_more = new QPushButton(this);
+    m_more = new QPushButton(tr("More lines"), this);
     m_more->setProperty("plain", true);
     all->addWidget(m_more, 0, Qt::AlignLeft);
     connect(m_drop, &QPushButton::clicked, &merge, &MergeDesk::dropUnmet);
@@ -67,7 +88,7 @@ void Notices::showAll() {
 
 void Notices::showUnmet() {
     QStringList sentences;
-    for (const core::rules::Unmet& u : m_merge.unmet()) sentences << u.because;
+    for (const core::rules::Unmet& u : m_merge.unmet()) sentences << unmetText(m_merge.desk().reading(), u);
     sentences.removeDuplicates();
     m_unmetBox->setVisible(!sentences.isEmpty());
     m_unmet->setText(sentences.join(u'\n'));

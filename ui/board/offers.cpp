@@ -93,8 +93,12 @@ Offer offerOfColony(const desk::Reading& r, const core::edit::MergeChoices& aske
                 {},
                 Boards::tr("take in again"),
                 Boards::tr("Take %1 into the plan again").arg(name)};
-    return {
-        MergeAsk::LeaveOut, true, colony, {}, Boards::tr("%1 out…").arg(name), Boards::tr("Leave %1 out…").arg(name)};
+    return {MergeAsk::LeaveOut,
+            true,
+            colony,
+            {},
+            Boards::tr("leave %1 out…").arg(name),
+            Boards::tr("Leave %1 out…").arg(name)};
 }
 
 Offer takingBack(const desk::Reading& r, const core::MergeChoice& choice) {

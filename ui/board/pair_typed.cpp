@@ -29,9 +29,8 @@ PairTyped pairTyped(const desk::Reading& reading, const QString& typed) {
         if (unknown.isEmpty() && (a || b)) unknown = a ? right : left;
     }
     if (!out.problem.isEmpty()) return out;
-    out.problem = unknown.isEmpty()
-                      ? Boards::tr("“%1” are no two colonies: type two labels, as in K2 + K7.").arg(text)
-                      : Boards::tr("No living colony is called %1.").arg(unknown);
+    out.problem = unknown.isEmpty() ? Boards::tr("“%1” are no two colonies: type two labels, as in K2 + K7.").arg(text)
+                                    : Boards::tr("No living colony is called %1.").arg(unknown);
     return out;
 }
 

@@ -62,7 +62,9 @@ VariantTable::VariantTable(MergeDesk& merge, QWidget* parent) : QFrame(parent), 
     m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
     m_table->horizontalHeader()->setSectionsClickable(true);
     m_table->verticalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-    m_table->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    m_table->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    m_table->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 6);
+    m_table->setWordWrap(false);
     connect(m_table->horizontalHeader(), &QHeaderView::sectionClicked, this, [this](int column) {
         if (column < static_cast<int>(m_numbers.size())) m_merge.showVariant(m_numbers[static_cast<size_t>(column)]);
     });
@@ -116,10 +118,10 @@ void VariantTable::fill(const std::vector<VariantFigures>& variants) {
     }
     m_table->setHorizontalHeaderLabels(titles);
     m_table->setVerticalHeaderLabels(sides);
-    m_table->resizeRowsToContents();
-    int high = m_table->horizontalHeader()->sizeHint().height() + 6;
-    for (int y = 0; y < std::min<int>(m_table->rowCount(), kMostRows); ++y) high += m_table->rowHeight(y);
-    m_table->setFixedHeight(high);
+    const int line = fontMetrics().height() + 6;
+    m_table->verticalHeader()->setDefaultSectionSize(line);
+    m_table->setFixedHeight(m_table->horizontalHeader()->sizeHint().height() + 6 +
+                            line * std::min<int>(m_table->rowCount(), kMostRows));
     m_note->setText(rows.size() > 6
                         ? tr("Below the figures: the pairs in which they differ. Gain and spring are by the "
                              "value tables, an assumption.")

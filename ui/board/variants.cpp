@@ -3,6 +3,8 @@
 #include "core/rules/merge_request.h"
 #include "ui/look/words.h"
 
+#include <QCoreApplication>
+
 #include <algorithm>
 
 namespace ui::board {
@@ -30,13 +32,20 @@ bool everywhereAlike(const std::vector<VariantFigures>& variants, const Joined& 
     });
 }
 
+QString upperText(const Joined& u) {
+    return QCoreApplication::translate("Boards", "%1 on top").arg(u.upper == u.host ? u.hostName : u.movedName);
+}
+
 VariantPair rowOf(const std::vector<VariantFigures>& variants, const Joined& pair) {
-    VariantPair row{pair.movedName + QStringLiteral(" + ") + pair.hostName, {}};
+    const auto arrow = [](const Joined& u) { return u.movedName + QStringLiteral(" → ") + u.hostName; };
+    VariantPair row{arrow(pair), {}};
     for (const VariantFigures& v : variants) {
         size_t order = 0;
         const Joined* u = pairIn(v.gist, pair, &order);
-        row.cells.push_back(u ? QStringLiteral("%1. %2 → %3").arg(QString::number(order), u->movedName, u->hostName)
-                              : look::dash());
+        QString cell = u ? QStringLiteral("%1.").arg(order) : look::dash();
+        if (u && u->host != pair.host) cell += u' ' + arrow(*u);
+        if (u && u->host == pair.host && u->upper != pair.upper) cell += u' ' + upperText(*u);
+        row.cells.push_back(cell);
     }
     return row;
 }

@@ -23,8 +23,8 @@ std::vector<VariantFigures> variantFigures(const desk::Reading& reading, const c
 
 /// A union that some variants make and others do not, or with another host.
 struct VariantPair {
-    QString pair;               ///< "K2 + K4", in the order of labels of the first that has it
-    std::vector<QString> cells; ///< one a variant: "2. K2 → K4", or a dash
+    QString pair;               ///< "K2 → K4", as the first that makes it
+    std::vector<QString> cells; ///< one a variant: "2." in its order of work, how it differs, or a dash
 };
 std::vector<VariantPair> differingPairs(const std::vector<VariantFigures>& variants);
 

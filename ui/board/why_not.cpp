@@ -32,7 +32,7 @@ WhyNotView::WhyNotView(QWidget* parent) : QFrame(parent) {
     m_lines->setTextFormat(Qt::PlainText);
     m_lines->setAlignment(Qt::AlignTop);
     m_scroll->setWidget(m_lines);
-    m_pin = new QPushButton(this);
+    m_pin = new QPushButton(tr("Pin the two"), this);
     m_close = new QPushButton(tr("Close"), this);
     m_close->setProperty("plain", true);
     auto* across = new QHBoxLayout;
@@ -59,6 +59,7 @@ void WhyNotView::tell(const WhyNotText& text, const std::optional<Offer>& pin) {
     const int most = kMostLines * m_lines->fontMetrics().lineSpacing();
     const int needed = m_lines->heightForWidth(width) + 8;
     m_scroll->setFixedHeight(std::clamp(needed, m_lines->fontMetrics().lineSpacing() + 8, most));
+    if (isVisible()) return;
     show();
     m_close->setFocus(Qt::OtherFocusReason);
 }

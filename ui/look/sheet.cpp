@@ -31,6 +31,7 @@ QString styleSheet(const Colours& c) {
         "QPushButton[plain=\"true\"]:hover { color: @ink; }"
         "QPushButton[plain=\"true\"]:focus { border: 2px solid @planned; padding: 3px 5px; }"
         "QPushButton[plain=\"true\"]:disabled { color: @quiet; }"
+        "QPushButton[plain=\"true\"]:checked { color: @ink; font-weight: bold; border-bottom: 2px solid @planned; }"
         "QPushButton[place=\"true\"] { background: transparent; border: none; border-radius: 0; color: @quiet;"
         " border-bottom: 3px solid transparent; padding: 9px 4px 6px 4px; margin: 0 10px; }"
         "QPushButton[place=\"true\"]:checked { color: @ink; font-weight: bold; border-bottom-color: @planned; }"
