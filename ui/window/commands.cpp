@@ -97,7 +97,7 @@ void Commands::setBookOpen(bool open, bool writable) {
     tryAgain->setEnabled(open && !writable);
     m_pick->setBookOpen(open, writable);
     m_planPaper->setBookOpen(open);
-    m_yards->setBookOpen(open && writable);
+    m_yards->setBookOpen(open, writable);
     m_time->setBookOpen(open);
     for (const auto& [what, action] : notes) action->setEnabled(open && writable);
 }

@@ -17,6 +17,7 @@
 #include "ui/time/time_desk.h"
 #include "ui/visit/visit_form.h"
 #include "ui/window/panes.h"
+#include "ui/window/ready_step.h"
 #include "ui/window/yard_list.h"
 
 #include <QEvent>
@@ -58,6 +59,7 @@ WorkPage::WorkPage(desk::Desk& desk, Dialogs& dialogs, QWidget* parent)
     connectRight();
     connectStart();
     connect(&m_desk, &desk::Desk::read, this, &WorkPage::showAll);
+    addReadyStep(*this, m_desk, m_dialogs);
     connect(&m_desk, &desk::Desk::yardChanged, this, &WorkPage::showYard);
     connect(&m_desk, &desk::Desk::chosenChanged, this, &WorkPage::showChosen);
     showAll();

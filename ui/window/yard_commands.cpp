@@ -2,6 +2,7 @@
 
 #include "ui/dialogs.h"
 #include "ui/hand/hand_desk.h"
+#include "ui/kit/kit_window.h"
 #include "ui/start/start_desk.h"
 #include "ui/survey/survey_desk.h"
 #include "ui/window/main_window.h"
@@ -36,12 +37,15 @@ YardCommands::YardCommands(QMenuBar* bar, QWidget* window) : QObject(window) {
     menu->addSeparator();
     newYard = add(tr("&New yard…"), QStringLiteral("Ctrl+Shift+Y"), tr("Name a yard and say where it is"));
     changeYard = add(tr("&Change this yard…"), {}, tr("Its name, where it lies, its gate"));
-    setBookOpen(false);
+    menu->addSeparator();
+    kit = add(tr("&Kit…"), QStringLiteral("Ctrl+K"), tr("Floors, lids and boxes of the yards and the store room"));
+    setBookOpen(false, false);
 }
 
-void YardCommands::setBookOpen(bool writable) {
-    m_writable = writable;
-    newYard->setEnabled(writable);
+void YardCommands::setBookOpen(bool open, bool writable) {
+    m_writable = open && writable;
+    kit->setEnabled(open);
+    newYard->setEnabled(m_writable);
     setYards(m_any);
 }
 
@@ -63,6 +67,9 @@ void YardCommands::wire(MainWindow& window, Dialogs& dialogs) {
     begin(carry, [](start::StartDesk& s) { s.carry(); });
     onPage(window, swap, [&dialogs](WorkPage& page) { guarded(dialogs, [&] { page.hand()->swapSelected(); }); });
     begin(placeHives, [](start::StartDesk& s) { s.placeHives(); });
+    onPage(window, kit, [&window, &dialogs](WorkPage& page) {
+        guarded(dialogs, [&] { kit::showKit(*window.desk(), dialogs, &page); });
+    });
     wireSurvey(window);
 }
 

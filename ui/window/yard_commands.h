@@ -19,9 +19,9 @@ class YardCommands : public QObject {
 public:
     YardCommands(QMenuBar* bar, QWidget* window);
 
-    QAction *newYard, *changeYard, *hiveRow, *placeHives, *carry, *swap, *survey;
+    QAction *newYard, *changeYard, *hiveRow, *placeHives, *carry, *swap, *survey, *kit;
 
-    void setBookOpen(bool writable);
+    void setBookOpen(bool open, bool writable);
     void setYards(bool any); ///< those of a yard need one
     void wire(MainWindow& window, Dialogs& dialogs);
 

@@ -1,0 +1,195 @@
+#include "ui/ready/ready_page.h"
+
+#include "ui/board/board_delegate.h"
+#include "ui/dialogs.h"
+#include "ui/kit/kit_book.h"
+#include "ui/look/type.h"
+#include "ui/look/words.h"
+
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QListView>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace ui::ready {
+
+ReadyPage::ReadyPage(desk::Desk& desk, Dialogs& dialogs, QWidget* parent)
+    : QWidget(parent),
+      m_desk(desk),
+      m_dialogs(dialogs),
+      m_model(new board::BoardModel(this)),
+      m_delegate(new board::BoardDelegate(*m_model, this)),
+      m_list(new QListView(this)) {
+    build();
+    connect(&m_desk, &desk::Desk::read, this, &ReadyPage::follow);
+    connect(&m_desk, &desk::Desk::yardChanged, this, &ReadyPage::follow);
+    connect(&m_desk, &desk::Desk::chosenChanged, this, &ReadyPage::showChosen);
+    connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this, &ReadyPage::moved);
+    connect(m_list, &QListView::doubleClicked, this, &ReadyPage::visit);
+    setFocusProxy(m_list);
+}
+
+QPushButton* ReadyPage::button(const QString& text, const QString& tip, void (ReadyPage::*act)()) {
+    auto* made = new QPushButton(text, this);
+    made->setToolTip(tip);
+    connect(made, &QPushButton::clicked, this, act);
+    return made;
+}
+
+void ReadyPage::build() {
+    auto* all = new QVBoxLayout(this);
+    all->setContentsMargins(0, 14, 0, 14);
+    all->setSpacing(6);
+    auto* title = new QLabel(tr("Get ready"), this);
+    title->setFont(look::headingFont(font()));
+    title->setContentsMargins(20, 0, 20, 0);
+    m_where = new QLabel(this);
+    m_where->setProperty("quiet", true);
+    m_where->setWordWrap(true);
+    m_where->setContentsMargins(20, 0, 20, 0);
+    m_where->setObjectName(QStringLiteral("readyWhere"));
+    m_list->setModel(m_model);
+    m_list->setItemDelegate(m_delegate);
+    m_list->setAccessibleName(tr("What to do before the merge day"));
+    m_list->setObjectName(QStringLiteral("readyList"));
+    m_list->setFrameShape(QFrame::NoFrame);
+    m_list->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_list->setResizeMode(QListView::Adjust);
+    m_list->viewport()->setAutoFillBackground(false);
+    m_list->viewport()->installEventFilter(this);
+    m_list->installEventFilter(this);
+    all->addWidget(title);
+    all->addWidget(m_where);
+    all->addWidget(m_list, 1);
+    all->addWidget(foot());
+}
+
+QWidget* ReadyPage::foot() {
+    auto* foot = new QWidget(this);
+    auto* down = new QVBoxLayout(foot);
+    down->setContentsMargins(20, 6, 20, 0);
+    m_walk =
+        button(tr("&Walk through them"), tr("The visits of these hives, one after the other (W)"), &ReadyPage::walk);
+    m_walk->setProperty("primary", true);
+    m_walk->setObjectName(QStringLiteral("readyWalk"));
+    m_sheet = button(tr("&Sheet to print…"), tr("What is missing, with room to write it (S)"), &ReadyPage::sheet);
+    m_sheet->setObjectName(QStringLiteral("readySheet"));
+    m_kit = button(tr("&Kit…"), tr("Count kit, clean it, carry it (K)"), &ReadyPage::kit);
+    m_kit->setObjectName(QStringLiteral("readyKit"));
+    auto* buttons = new QHBoxLayout;
+    buttons->addWidget(m_sheet);
+    buttons->addWidget(m_kit);
+    buttons->addStretch(1);
+    buttons->addWidget(m_walk);
+    auto* keys = new QLabel(tr("Enter visits the chosen hive · W walks through all · S sheet · K kit"), foot);
+    keys->setProperty("quiet", true);
+    keys->setWordWrap(true);
+    down->addLayout(buttons);
+    down->addWidget(keys);
+    return foot;
+}
+
+QString ReadyPage::summary() const { return m_where->text(); }
+
+void ReadyPage::follow() {
+    m_stale = true;
+    if (isVisible()) settle();
+}
+
+void ReadyPage::settle() {
+    if (!m_stale) return;
+    m_stale = false;
+    guarded(m_dialogs, [this] { read(); });
+}
+
+void ReadyPage::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    settle();
+}
+
+void ReadyPage::read() {
+    const desk::Reading& reading = m_desk.reading();
+    const auto yard = m_desk.yard() ? reading.find(*m_desk.yard()) : std::nullopt;
+    m_rows = yard ? readyRows(reading, *yard, kit::pilesOf(m_desk.session(), reading.snapshot)) : ReadyRows{};
+    m_telling = true;
+    m_delegate->setOpen(-1);
+    m_model->setRows(m_rows.rows, &reading.snapshot);
+    m_telling = false;
+    QStringList parts;
+    if (yard) parts << reading.snapshot.yard(*yard).name << look::dayText(m_desk.day());
+    if (!m_rows.summary.isEmpty()) parts << m_rows.summary;
+    m_where->setText(parts.join(QStringLiteral(" · ")));
+    m_walk->setEnabled(!m_rows.missing.empty());
+    m_sheet->setEnabled(!m_rows.missing.empty());
+    showChosen();
+}
+
+void ReadyPage::showChosen() {
+    if (!isVisible() || m_telling) return;
+    const int row = m_desk.chosen() ? m_model->rowAbout(*m_desk.chosen()) : -1;
+    if (row < 0) return;
+    m_telling = true;
+    m_list->setCurrentIndex(m_model->index(row));
+    m_list->scrollTo(m_model->index(row));
+    m_telling = false;
+}
+
+void ReadyPage::moved() {
+    const QModelIndex now = m_list->currentIndex();
+    if (m_telling || !now.isValid() || !m_model->at(now.row()).colony) return;
+    m_telling = true;
+    m_desk.choose(*m_model->at(now.row()).colony);
+    m_telling = false;
+}
+
+void ReadyPage::visit() {
+    const QModelIndex now = m_list->currentIndex();
+    if (now.isValid() && m_model->at(now.row()).colony) emit visitAsked(*m_model->at(now.row()).colony);
+}
+
+void ReadyPage::walk() {
+    std::vector<core::ColonyId> hives;
+    for (const core::rules::ColonyMissing& m : m_rows.missing)
+        hives.push_back(m_desk.reading().snapshot.colony(m.colony).id);
+    if (hives.empty()) return emit m_desk.said(tr("Nothing is missing here."));
+    m_desk.select(hives, hives.front());
+    emit walkAsked();
+}
+
+bool ReadyPage::pressed(int key) {
+    switch (key) {
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
+        return visit(), true;
+    case Qt::Key_W:
+        return walk(), true;
+    case Qt::Key_S:
+        if (m_sheet->isEnabled()) sheet();
+        return true;
+    case Qt::Key_K:
+        return kit(), true;
+    default:
+        return false;
+    }
+}
+
+bool ReadyPage::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == m_list->viewport() && event->type() == QEvent::Resize)
+        m_delegate->setWidth(m_list->viewport()->width()); // before the list lays its rows out again
+    if (watched == m_list && event->type() == QEvent::KeyPress) {
+        const auto* key = static_cast<QKeyEvent*>(event);
+        if (key->modifiers() == Qt::NoModifier && pressed(key->key())) return true;
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
+void ReadyPage::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    m_delegate->setWidth(m_list->viewport()->width());
+    m_list->doItemsLayout();
+}
+
+} // namespace ui::ready
