@@ -19,9 +19,11 @@ constexpr Command kCommands[] = {
      "the plan for a day", runAdvise},
     {"explain", "BOOK --on DATE A B", "whether two colonies may unite, and why not", runExplain},
     {"worksheet",
-     "BOOK --on DATE --yard YARD --pdf FILE [--language en|es] [--paper a4|letter] [--large] "
-     "[--sheet worksheet|checks|shake-outs|storing|laying-workers]",
-     "the merge-day worksheet as PDF; the book is only read", runWorksheet},
+     "BOOK --on DATE --yard YARD --pdf FILE [--language en|es] [--paper a4|letter] [--large] [--variant N] "
+     "[--sheet worksheet|walk|checks|shake-outs|storing|laying-workers]",
+     "the worksheet as PDF, of the merge day saved for that yard and day, else of advise; the book is only read: that "
+     "it was printed is kept by the window alone",
+     runWorksheet},
     {"close", "BOOK --day FILE", "take a merge day back: what came of each strip, as one edit", runClose},
     {"due", "BOOK --on DATE [--json]", "what is due", runDue},
     {"template", "DIR", "the ten CSV files, header only", runTemplate},

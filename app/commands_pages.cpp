@@ -1,9 +1,12 @@
 #include "app/colony_names.h"
 #include "app/commands.h"
 
+#include "core/base/error.h"
 #include "core/edit/merge_wishes.h"
 #include "core/edit/session.h"
+#include "core/rules/merge_request.h"
 #include "ui/print/worksheet_output.h"
+#include "ui/print/worksheet_paper.h"
 #include "ui/window/snapshots.h"
 
 namespace app {
@@ -22,20 +25,49 @@ core::report::Sheet sheetOf(const Arguments& a) {
     return kSheets[names.indexOf(a.choice(QStringLiteral("sheet"), names))].second;
 }
 
-core::report::WorksheetOptions optionsOf(const Arguments& a) {
-    core::report::WorksheetOptions options;
+ui::print::PaperChoice choiceOf(const Arguments& a) {
+    ui::print::PaperChoice choice;
     const QString language = a.choice(QStringLiteral("language"), {QStringLiteral("en"), QStringLiteral("es")});
-    if (language == QLatin1StringView("es")) options.language = core::report::Language::Spanish;
+    if (language == QLatin1StringView("es")) choice.language = core::report::Language::Spanish;
     const QString paper = a.choice(QStringLiteral("paper"), {QStringLiteral("a4"), QStringLiteral("letter")});
-    if (paper == QLatin1StringView("letter")) options.paper = core::report::Paper::Letter;
-    options.large = a.has(QStringLiteral("large"));
-    options.sheet = sheetOf(a);
-    return options;
+    if (paper == QLatin1StringView("letter")) choice.paper = core::report::Paper::Letter;
+    choice.large = a.has(QStringLiteral("large"));
+    choice.sheet = sheetOf(a);
+    return choice;
+}
+
+/// The plan of that yard alone, as its merge day asks.
+core::rules::AskedPlan planAsked(const core::Snapshot& s, core::YardIx yard,
+                                 const std::optional<core::rules::MergeWish>& wish) {
+    core::rules::AskedPlan out;
+    if (wish) {
+        core::rules::MergeRequest asked = core::rules::mergeRequest(core::rules::viewOf(s), {*wish});
+        out.request = std::move(asked.request);
+        out.unmet = std::move(asked.unmet);
+    }
+    out.request.yards = {yard};
+    out.plan = core::rules::advise(s, out.request);
+    return out;
+}
+
+/// The merge day saved for the yard and day: of the variant asked for, else the one that stands. Throws Error(BadData)
+/// where that variant is not saved.
+std::optional<core::rules::MergeWish> wishOf(const core::edit::Session& book, core::YardId yard, core::Day on,
+                                             std::optional<int> variant) {
+    std::map<core::YardId, int> variants;
+    if (variant) variants[yard] = *variant;
+    for (const core::rules::MergeWish& wish : core::edit::mergeWishes(book, on, variants))
+        if (wish.day.yard == yard && (!variant || wish.day.variant == *variant)) return wish;
+    if (!variant) return std::nullopt;
+    throw core::Error(core::Error::Kind::BadData,
+                      QStringLiteral("No merge day of variant %1 is saved for that yard on %2.")
+                          .arg(QString::number(*variant), core::isoText(on)));
 }
 
 } // namespace
 
 int runWorksheet(const QStringList& words, const core::Clock& clock, Streams) {
+    constexpr int kVariants = 3;
     const Arguments a(words,
                       {{QStringLiteral("on")},
                        {QStringLiteral("yard")},
@@ -43,9 +75,11 @@ int runWorksheet(const QStringList& words, const core::Clock& clock, Streams) {
                        {QStringLiteral("language")},
                        {QStringLiteral("paper")},
                        {QStringLiteral("large"), false},
-                       {QStringLiteral("sheet")}},
+                       {QStringLiteral("sheet")},
+                       {QStringLiteral("variant")}},
                       {QStringLiteral("BOOK")});
-    core::report::WorksheetOptions options = optionsOf(a); // usage comes before the book
+    const ui::print::PaperChoice choice = choiceOf(a); // usage comes before the book
+    const auto variant = a.count(QStringLiteral("variant"), 1, kVariants);
     const core::Day on = a.day(QStringLiteral("on"));
     const QString yardName = a.required(QStringLiteral("yard"));
     const QString pdf = a.required(QStringLiteral("pdf"));
@@ -53,17 +87,10 @@ int runWorksheet(const QStringList& words, const core::Clock& clock, Streams) {
         core::edit::Session::open(a.word(QStringLiteral("BOOK")), clock, core::edit::Session::Access::ReadOnly);
     const core::Snapshot s = session->snapshot(on);
     const core::YardIx yard = yardCalled(s, yardName);
-    core::rules::PlanRequest request;
-    request.yards = {yard};
-    const core::rules::Plan plan = core::rules::advise(s, request);
-    options.book = session->bookTitle();
-    options.bookId = session->bookId();
-    const auto history = session->history(1);
-    options.revision = history.empty() ? 0 : history.front().seq;
-    options.printedOn = clock.today();
-    options.stands = session->standsOf(s.yard(yard).id);
-    if (const auto saved = core::edit::standingMergeDay(*session, s.yard(yard).id, on)) options.queens = saved->queens;
-    const ui::print::WorksheetPages pages(s, plan, yard, options, session->fixedThingsOf(s.yard(yard).id));
+    const auto wish = wishOf(*session, s.yard(yard).id, on, variant);
+    const core::rules::AskedPlan asked = planAsked(s, yard, wish);
+    const auto options = ui::print::worksheetOptions(*session, s.yard(yard).id, choice, wish ? &*wish : nullptr, asked.unmet);
+    const ui::print::WorksheetPages pages(s, asked.plan, yard, options, session->fixedThingsOf(s.yard(yard).id));
     ui::print::writePdf(pages, s.yard(yard).name, options.paper, pdf);
     return 0;
 }

@@ -10,6 +10,10 @@
 #include <optional>
 #include <utility>
 
+namespace ui::print {
+struct PaperChoice;
+}
+
 namespace ui {
 
 /// Every question to the user goes through here: the real ones ask on the screen, tests answer as they were told.
@@ -25,6 +29,8 @@ struct Dialogs {
     virtual std::optional<QString> pdfToWrite(const QString& suggestedName) = 0;
     /// `title` says what of; its ending (".svg") is that of the name.
     virtual std::optional<QString> fileToWrite(const QString& title, const QString& suggestedName) = 0;
+    /// How a sheet is to be printed, before it goes to preview, printer or PDF. Nothing: it is not printed.
+    virtual std::optional<print::PaperChoice> paperToUse(const print::PaperChoice& usual) = 0;
     /// A record on which a foulbrood hold rests is to be taken back: `message` names the holds that would change.
     /// Both name and reason, or nothing.
     virtual std::optional<core::edit::Correction> correction(const QString& what, const QString& message) = 0;

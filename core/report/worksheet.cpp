@@ -67,8 +67,8 @@ PageCode codeOf(const SheetInput& in, const WorksheetOptions& options) {
     code.book = bookMark(options.bookId);
     code.yard = in.s.yard(in.yard).id.value;
     code.day = in.plan.on;
-    code.variant = options.saved ? options.saved->variant : 0;
-    code.revision = options.saved ? options.saved->revision : options.revision;
+    code.variant = options.wish ? options.wish->day.variant : 0;
+    code.revision = options.wish ? options.wish->day.revision : options.revision;
     code.sheet = options.sheet;
     return code;
 }
@@ -84,8 +84,8 @@ PageTexts textsOf(const SheetInput& in, const WorksheetOptions& options) {
     t.foot = in.say("A full box can pass %1. Bee law, inspectors and labels decide.").arg(in.say.heavy());
     t.book = options.book;
     t.revision = in.say("revision %1").arg(options.revision);
-    if (options.saved)
-        t.revision = in.say("plan %1, revision %2").arg(options.saved->variant).arg(options.saved->revision) +
+    if (options.wish)
+        t.revision = in.say("plan %1, revision %2").arg(options.wish->day.variant).arg(options.wish->day.revision) +
                      QStringLiteral(" · ") + in.say("book %1").arg(options.revision);
     if (options.printedOn) t.revision += QStringLiteral(" · ") + in.say("printed %1").arg(isoText(*options.printedOn));
     t.code = pageCodeText(codeOf(in, options));
@@ -114,8 +114,8 @@ std::vector<Section> mergeDaySections(const SheetInput& in, const WorksheetOptio
                            : unions);
     sections.push_back(shakeOuts);
     sections.push_back(divideSection(in, options));
-    for (const auto part : {separateSection, openSection, boxSection, feedSection, mindSection, kitSection,
-                            checkSection, storingSection, careSection})
+    for (const auto part : {separateSection, askedSection, openSection, boxSection, feedSection, mindSection,
+                            kitSection, checkSection, storingSection, careSection})
         sections.push_back(part(in));
     return sections;
 }
@@ -153,7 +153,7 @@ std::vector<Page> worksheetPages(const Snapshot& s, const rules::Plan& plan, Yar
     const Words say(options.language, s.settings.shown());
     const double by = enlargement(options);
     const PageSize size = reduced(pageSize(options.paper), by);
-    const SheetInput in{s, plan, yard, facts, say, measure, size.contentWidth(), size.contentHeight()};
+    const SheetInput in{s, plan, yard, facts, say, measure, size.contentWidth(), size.contentHeight(), options};
     const std::vector<Section> sections = sectionsOf(in, options, in.height - 12);
     return enlarged(pagesOf(sections, textsOf(in, options), size, measure), by);
 }

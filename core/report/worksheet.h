@@ -4,6 +4,7 @@
 #include "core/model/snapshot.h"
 #include "core/report/page.h"
 #include "core/report/sheet.h"
+#include "core/rules/merge_request.h"
 #include "core/rules/plan.h"
 
 #include <QString>
@@ -16,21 +17,16 @@ namespace core::report {
 enum class Language { English, Spanish };
 enum class Paper { A4, Letter };
 
-/// The merge day whose plan is printed, as it is saved in the book.
-struct SavedPlan {
-    int variant = 1;
-    int revision = 1;
-};
-
 struct WorksheetOptions {
     Paper paper = Paper::A4;
     Language language = Language::English;
-    bool large = false;             ///< large print: no text under 16 pt
-    QString book;                   ///< its title
-    QString bookId;                 ///< its uuid, for the code on each page
-    qint64 revision = 0;            ///< number of the book's last history line
-    std::optional<SavedPlan> saved; ///< not set: the plan is what is advised, and no merge day is saved
-    std::optional<Day> printedOn;   ///< not set: not printed on the pages
+    bool large = false;                   ///< large print: no text under 16 pt
+    QString book;                         ///< its title
+    QString bookId;                       ///< its uuid, for the code on each page
+    qint64 revision = 0;                  ///< number of the book's last history line
+    std::optional<rules::MergeWish> wish; ///< the merge day planned by, as it is saved; not set: none is
+    std::vector<rules::Unmet> unmet;      ///< of the wish
+    std::optional<Day> printedOn;         ///< not set: not printed on the pages
     Sheet sheet = Sheet::MergeDay;
     std::vector<WalkRow> walk;          ///< of Sheet::Walk, in walking order
     std::vector<Stand> stands;          ///< of the yard: where new hives may stand; none given: bare ground

@@ -21,6 +21,7 @@ struct SheetInput {
     const TextMeasure& measure;
     double width;  ///< between the margins, mm
     double height; ///< between running head and foot, mm
+    const WorksheetOptions& options;
 
     const QString& name(ColonyIx c) const { return s.colony(c).shown; }
     /// The label where it stands in a sentence: a long one cut, as it stands whole in the head of its strip.
@@ -54,6 +55,7 @@ Section drawingSection(const SheetInput& in, double pageRoom);
 Section unionSection(const SheetInput& in);
 Section shakeOutSection(const SheetInput& in);
 Section separateSection(const SheetInput& in);
+Section askedSection(const SheetInput& in); ///< what was asked of the plan, and what of it cannot be
 Section openSection(const SheetInput& in); ///< unresolved, alone at risk, and those left as they are
 Section boxSection(const SheetInput& in);  ///< order of boxes
 Section divideSection(const SheetInput& in, const WorksheetOptions& options);

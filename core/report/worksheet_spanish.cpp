@@ -62,6 +62,12 @@ constexpr Pair kPairs[] = {
     {"So that bees, brood and stores have settled in one box when the union is made.",
      "Para que abejas, cría y reservas estén asentadas en una caja al hacer la unión."},
     {"%1 of bees, for union %2 with %3.", "%1 de abejas, para la unión %2 con %3."},
+    // as asked
+    {"As it was asked for", "Como se pidió"},
+    {"At most %1 unions, as asked.", "Como mucho %1 uniones, como se pidió."},
+    {"left out, as asked.", "se deja fuera, como se pidió."},
+    {"not together, as asked.", "no juntas, como se pidió."},
+    {"Asked for, and not in this plan:", "Se pidió y no está en este plan (en inglés):"},
     // checks due
     {"Checks due, %1", "Revisiones pendientes, %1"},
     {"Nothing is due here.", "Aquí no hay nada pendiente."},
@@ -218,7 +224,7 @@ constexpr Pair kPairs[] = {
     {"Bring %1 down to one box, where that is not done: %2 of bees, with brood and stores.",
      "Reducir %1 a una caja, si no está hecho: %2 de abejas, con cría y reservas."},
     {"Set %1's box aside, its lid on.", "Dejar la caja de %1 al lado, con su tapa."},
-    {"Carry %1 to stand %2; its box on the floor.", "Llevar %1 al asiento %2; su caja, al fondo."},
+    {"Carry %1 to stand %2; its box on the floor.", "Llevar %1 al asiento %2; su caja sobre el fondo."},
     {"%1's lid and inner cover off.", "Quitar tapa y entretapa de %1."},
     {"Carry %1 beside stand %2.", "Llevar %1 junto al asiento %2."},
     {"%1's box stays on its floor: its lid and inner cover off.",

@@ -20,8 +20,8 @@ QStringList lastFigures(const SheetInput& in, const rules::ColonyFacts& f) {
     if (f.queenDay) out << in.say("queen: %1 on %2").arg(in.say.queenSeen(f.queenNoted), on(*f.queenDay));
     if (f.broodFrames && f.broodDay)
         out << in.say("%1 of brood on %2").arg(in.say.frames(Quarters{4 * *f.broodFrames}), on(*f.broodDay));
-    if (f.gross && f.weighed)
-        out << in.say("%1 on %2").arg(in.say.shortWeight(f.gross->value * 10'000LL), on(*f.weighed));
+    if (const auto& weight = in.s.latestOf(f.colony).weight)
+        out << in.say("%1 on %2").arg(in.say.shortWeight(weight->gross.value * 10'000LL), on(weight->day));
     return out;
 }
 

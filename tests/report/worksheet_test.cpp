@@ -1,3 +1,4 @@
+#include "core/report/page_code.h"
 #include "core/report/worksheet.h"
 #include "core/report/worksheet_words.h"
 #include "core/rules/facts.h"
@@ -221,8 +222,8 @@ TEST(Worksheet, AYardWithoutAdviceSaysSo) {
 TEST(Worksheet, SpanishHasEveryPhraseThatThePagesUse) {
     QSet<QString> phrases;
     for (const char* part :
-         {"worksheet", "worksheet_cautions", "worksheet_drawing", "worksheet_holds", "worksheet_kit", "worksheet_lift",
-          "worksheet_divides", "worksheet_due", "worksheet_laying", "worksheet_storing", "worksheet_lists",
+         {"worksheet", "worksheet_asked", "worksheet_cautions", "worksheet_divides", "worksheet_drawing", "worksheet_holds", "worksheet_kit",
+          "worksheet_lift", "worksheet_due", "worksheet_laying", "worksheet_storing", "worksheet_lists",
           "worksheet_stack", "worksheet_steps", "worksheet_unions", "worksheet_walk"}) {
         QFile file(QStringLiteral(YW_SOURCE_DIR "/core/report/%1.cpp").arg(part));
         ASSERT_TRUE(file.open(QIODevice::ReadOnly)) << part;
@@ -457,6 +458,65 @@ TEST(Worksheet, ShakeOutsHaveASheetOfTheirOwn) {
     EXPECT_EQ(pages.size(), 1u);
     EXPECT_EQ(zonesNamed(pages, "shake-out K9").size(), 1u);
     EXPECT_EQ(zonesNamed(pages, "union").size(), 0u);
+}
+
+TEST(Worksheet, SaysWhatWasAskedOfThePlan) {
+    const Sample sample = kilnField();
+    const auto id = [&](const char* label) {
+        for (const core::SnapColony& c : sample.s.colonies)
+            if (c.shown == QLatin1StringView(label)) return c.id;
+        return core::ColonyId{0};
+    };
+    core::rules::MergeWish wish;
+    wish.day.variant = 2;
+    wish.day.revision = 5;
+    wish.day.most = 2;
+    wish.day.note = "two of us";
+    wish.choices = {{{1}, {1}, core::MergeAsk::LeaveOut, id("K1"), {}, "weak queen"},
+                    {{2}, {1}, core::MergeAsk::Forbid, id("K2"), id("K3"), {}},
+                    {{3}, {1}, core::MergeAsk::LeaveOut, {99'999}, {}, "not here"}};
+    WorksheetOptions options;
+    options.wish = wish;
+    options.unmet = {{{1}, {}, "K9 and K10 cannot be pinned any more."}};
+    for (const Language language : {Language::English, Language::Spanish}) {
+        options.language = language;
+        const auto pages = worksheetPages(sample.s, sample.plan, sample.yard, options, EvenMeasure());
+        const QString text = flowing(pages);
+        const bool english = language == Language::English;
+        for (const char* part :
+             {english ? "two of us At most 2 unions, as asked." : "two of us Como mucho 2 uniones, como se pidió.",
+              english ? "K1 left out, as asked. (weak queen)" : "K1 se deja fuera, como se pidió. (weak queen)",
+              english ? "K2 and K3 not together, as asked." : "K2 y K3 no juntas, como se pidió.",
+              "K9 and K10 cannot be pinned any more.", english ? "plan 2, revision 5" : "plan 2, revisión 5"})
+            EXPECT_TRUE(text.contains(QString::fromUtf8(part))) << part << "\nin:\n" << text.toStdString();
+        EXPECT_FALSE(text.contains("not here"));
+        EXPECT_EQ(faultsOf(pages, EvenMeasure()).join("\n").toStdString(), "");
+    }
+}
+
+TEST(Worksheet, TheCodeOfEachPageIsThatOfItsMergeDay) {
+    const Sample sample = kilnField();
+    WorksheetOptions options;
+    options.bookId = "b0a4f2c1-7f3e-4a55-9a0b-2f6f5a1f3c11";
+    options.revision = 41;
+    const auto codeOf = [&] {
+        PageCode code;
+        const auto pages = worksheetPages(sample.s, sample.plan, sample.yard, options, EvenMeasure());
+        for (const Page& page : pages) code = std::get<PageCode>(readPageCode(textsOf(page).back().text));
+        return code;
+    };
+    PageCode expected{bookMark(options.bookId), sample.s.yard(sample.yard).id.value, sample.plan.on, 0, 41,
+                      Sheet::MergeDay};
+    EXPECT_EQ(codeOf(), expected) << "no merge day is saved: the book's revision";
+    core::rules::MergeWish wish;
+    wish.day.variant = 2;
+    wish.day.revision = 5;
+    options.wish = wish;
+    options.sheet = Sheet::Checks;
+    expected.variant = 2;
+    expected.revision = 5;
+    expected.sheet = Sheet::Checks;
+    EXPECT_EQ(codeOf(), expected);
 }
 
 // Reviewed by eye once; `YW_UPDATE_GOLDEN=1` writes it anew.

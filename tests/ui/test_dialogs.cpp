@@ -37,6 +37,12 @@ std::optional<QString> TestDialogs::fileToWrite(const QString& title, const QStr
     return file;
 }
 
+std::optional<ui::print::PaperChoice> TestDialogs::paperToUse(const ui::print::PaperChoice& usual) {
+    usualPaper = usual;
+    if (cancelPaper) return std::nullopt;
+    return paper ? paper : usual;
+}
+
 std::optional<core::edit::Correction> TestDialogs::correction(const QString& what, const QString& message) {
     asked << message;
     if (!expectCorrection) ADD_FAILURE() << "a correction was asked for: " << what.toStdString();

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "ui/dialogs.h"
+#include "ui/print/paper_choice.h"
 
 #include <QStringList>
 
@@ -13,8 +14,11 @@ struct TestDialogs : ui::Dialogs {
     bool expectError = false;
     std::optional<QString> folder;
     std::optional<QString> pdf;
-    std::optional<QString> file; ///< of fileToWrite
-    QString suggested;           ///< its name, as last proposed
+    std::optional<QString> file;                      ///< of fileToWrite
+    QString suggested;                                ///< its name, as last proposed
+    std::optional<ui::print::PaperChoice> paper;      ///< not set: as is usual
+    std::optional<ui::print::PaperChoice> usualPaper; ///< as last proposed
+    bool cancelPaper = false;
     std::optional<QString> made; ///< the path of a new book
     QStringList errors;
     QStringList faults;
@@ -27,6 +31,7 @@ struct TestDialogs : ui::Dialogs {
     std::optional<QString> folderOfCsv() override;
     std::optional<QString> pdfToWrite(const QString& suggestedName) override;
     std::optional<QString> fileToWrite(const QString& title, const QString& suggestedName) override;
+    std::optional<ui::print::PaperChoice> paperToUse(const ui::print::PaperChoice& usual) override;
     std::optional<core::edit::Correction> correction(const QString& what, const QString& message) override;
 };
 

@@ -78,7 +78,7 @@ void printOn(QPrinter& printer, const WorksheetJob& job) {
     WorksheetPages(job.s, job.plan, job.yard, options, job.fixed).paintAll(printer, printer.resolution() / kMmPerInch);
 }
 
-void previewWorksheet(QWidget* parent, const WorksheetJob& job) {
+bool previewWorksheet(QWidget* parent, const WorksheetJob& job) {
     requireFonts();
     QPrinter printer(QPrinter::HighResolution);
     printer.setPageLayout(layoutFor(job.options.paper));
@@ -87,15 +87,17 @@ void previewWorksheet(QWidget* parent, const WorksheetJob& job) {
     QObject::connect(&dialog, &QPrintPreviewDialog::paintRequested, &dialog,
                      [&job](QPrinter* on) { printOn(*on, job); });
     dialog.resize(900, 1000);
-    dialog.exec();
+    return dialog.exec() == QDialog::Accepted; // it closes so once it has printed
 }
 
-void printWorksheet(QWidget* parent, const WorksheetJob& job) {
+bool printWorksheet(QWidget* parent, const WorksheetJob& job) {
     requireFonts();
     QPrinter printer(QPrinter::HighResolution);
     printer.setPageLayout(layoutFor(job.options.paper));
     QPrintDialog dialog(&printer, parent);
-    if (dialog.exec() == QDialog::Accepted) printOn(printer, job);
+    if (dialog.exec() != QDialog::Accepted) return false;
+    printOn(printer, job);
+    return true;
 }
 
 } // namespace ui::print

@@ -44,10 +44,10 @@ struct WorksheetJob {
     std::vector<core::FixedThing> fixed; ///< of the yard
 };
 
-/// A preview on the screen, from which it can be printed; returns when it is closed.
-void previewWorksheet(QWidget* parent, const WorksheetJob& job);
-/// Asks for the printer, and prints unless that is cancelled.
-void printWorksheet(QWidget* parent, const WorksheetJob& job);
+/// A preview on the screen; returns when it is closed. True: it was printed from there.
+bool previewWorksheet(QWidget* parent, const WorksheetJob& job);
+/// Asks for the printer, and prints unless that is cancelled: then false.
+bool printWorksheet(QWidget* parent, const WorksheetJob& job);
 /// On the printer's paper: Letter where it has that, else A4.
 void printOn(QPrinter& printer, const WorksheetJob& job);
 

@@ -2,37 +2,46 @@
 
 #include "ui/print/worksheet_output.h"
 
-#include <QLocale>
-
 namespace ui::print {
 
-core::report::Paper usualPaper() {
-    return QLocale::system().measurementSystem() == QLocale::MetricSystem ? core::report::Paper::A4
-                                                                          : core::report::Paper::Letter;
+core::report::WorksheetOptions worksheetOptions(const core::edit::Session& book, core::YardId yard,
+                                                const PaperChoice& choice,
+                                                const core::rules::MergeWish* wish,
+                                                const std::vector<core::rules::Unmet>& unmet) {
+    core::report::WorksheetOptions options;
+    options.paper = choice.paper;
+    options.language = choice.language;
+    options.large = choice.large;
+    options.sheet = choice.sheet;
+    options.book = book.bookTitle();
+    options.bookId = book.bookId();
+    const auto history = book.history(1);
+    options.revision = history.empty() ? 0 : history.front().seq;
+    options.printedOn = book.clock().today();
+    options.stands = book.standsOf(yard);
+    if (!wish) return options;
+    options.wish = *wish;
+    options.queens = wish->day.queens;
+    for (const core::rules::Unmet& u : unmet)
+        if (u.day == wish->day.id) options.unmet.push_back(u);
+    return options;
 }
 
 namespace {
 
 WorksheetJob jobOf(const window::PaperJob& job) {
-    core::report::WorksheetOptions options;
-    options.paper = usualPaper();
-    options.book = job.session.bookTitle();
-    const auto history = job.session.history(1);
-    options.revision = history.empty() ? 0 : history.front().seq;
-    options.printedOn = job.session.clock().today();
     const core::YardId yard = job.reading.snapshot.yard(job.yard).id;
-    options.stands = job.session.standsOf(yard);
-    if (const auto* wish = job.reading.wishOf(yard)) options.queens = wish->day.queens;
-    return {job.reading.snapshot, job.reading.plan, job.yard, options,
-            job.session.fixedThingsOf(job.reading.snapshot.yard(job.yard).id)};
+    return {job.reading.snapshot, job.reading.plan, job.yard,
+            worksheetOptions(job.session, yard, job.choice, job.reading.wishOf(yard), job.reading.unmet),
+            job.session.fixedThingsOf(yard)};
 }
 
 } // namespace
 
 window::Paper worksheetPaper() {
     window::Paper paper;
-    paper.preview = [](QWidget* parent, const window::PaperJob& job) { previewWorksheet(parent, jobOf(job)); };
-    paper.print = [](QWidget* parent, const window::PaperJob& job) { printWorksheet(parent, jobOf(job)); };
+    paper.preview = [](QWidget* parent, const window::PaperJob& job) { return previewWorksheet(parent, jobOf(job)); };
+    paper.print = [](QWidget* parent, const window::PaperJob& job) { return printWorksheet(parent, jobOf(job)); };
     paper.pdf = [](const window::PaperJob& job, const QString& path) {
         const WorksheetJob sheet = jobOf(job);
         writePdf(WorksheetPages(sheet.s, sheet.plan, sheet.yard, sheet.options, sheet.fixed),

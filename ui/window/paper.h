@@ -2,6 +2,7 @@
 
 #include "core/edit/session.h"
 #include "ui/desk/reading.h"
+#include "ui/print/paper_choice.h"
 
 #include <QString>
 
@@ -16,12 +17,13 @@ struct PaperJob {
     const core::edit::Session& session;
     const desk::Reading& reading;
     core::YardIx yard;
+    print::PaperChoice choice = {};
 };
 
-/// The ways to paper; all throw Error. One that is empty has no button.
+/// The ways to paper; all throw Error. One that is empty has no button. True: it went to the printer.
 struct Paper {
-    std::function<void(QWidget* parent, const PaperJob& job)> preview;
-    std::function<void(QWidget* parent, const PaperJob& job)> print;
+    std::function<bool(QWidget* parent, const PaperJob& job)> preview;
+    std::function<bool(QWidget* parent, const PaperJob& job)> print;
     std::function<void(const PaperJob& job, const QString& path)> pdf;
 };
 

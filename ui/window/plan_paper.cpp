@@ -4,7 +4,7 @@
 #include "ui/pick/walking_order.h"
 #include "ui/plan/plan_view.h"
 #include "ui/print/plan_output.h"
-#include "ui/print/worksheet_paper.h"
+#include "ui/print/paper_choice.h"
 #include "ui/window/main_window.h"
 #include "ui/window/wiring.h"
 #include "ui/window/work_page.h"
@@ -29,7 +29,7 @@ std::optional<print::PlanSheetJob> jobOf(const MainWindow& window) {
     job.revision = history.empty() ? 0 : history.front().seq;
     job.day = desk.day();
     job.printedOn = desk.today();
-    job.paper = print::usualPaper();
+    job.paper = print::lastPaperChoice().paper;
     if (desk.selected().size() > 1) job.selected = pick::walkingOrder(desk.reading(), *yard, desk.selected());
     return job;
 }

@@ -1,6 +1,7 @@
 #include "ui/window/real_dialogs.h"
 
 #include "ui/look/type.h"
+#include "ui/print/paper_dialog.h"
 
 #include <QApplication>
 #include <QCoreApplication>
@@ -98,6 +99,11 @@ std::optional<QString> RealDialogs::fileToWrite(const QString& title, const QStr
     const QString path = QFileDialog::getSaveFileName(QApplication::activeWindow(), title, suggestedName,
                                                       Asked::tr("%1 (*.%2)").arg(ending.toUpper(), ending));
     return given(withEnding(path, QLatin1Char('.') + ending));
+}
+
+std::optional<print::PaperChoice> RealDialogs::paperToUse(const print::PaperChoice& usual) {
+    print::PaperDialog dialog(usual, QApplication::activeWindow());
+    return dialog.exec() == QDialog::Accepted ? std::optional(dialog.choice()) : std::nullopt;
 }
 
 std::optional<core::edit::Correction> RealDialogs::correction(const QString& what, const QString& message) {

@@ -14,6 +14,7 @@ public:
     std::optional<QString> folderOfCsv() override;
     std::optional<QString> pdfToWrite(const QString& suggestedName) override;
     std::optional<QString> fileToWrite(const QString& title, const QString& suggestedName) override;
+    std::optional<print::PaperChoice> paperToUse(const print::PaperChoice& usual) override;
     std::optional<core::edit::Correction> correction(const QString& what, const QString& message) override;
 };
 

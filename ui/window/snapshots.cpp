@@ -6,6 +6,7 @@
 #include "ui/history/history_window.h"
 #include "ui/look/sheet.h"
 #include "ui/plan/plan_view.h"
+#include "ui/print/paper_choice.h"
 #include "ui/settings/settings_dialog.h"
 #include "ui/start/start_desk.h"
 #include "ui/survey/survey_desk.h"
@@ -44,6 +45,7 @@ struct NoDialogs : Dialogs {
     std::optional<QString> folderOfCsv() override { return std::nullopt; }
     std::optional<QString> pdfToWrite(const QString&) override { return std::nullopt; }
     std::optional<QString> fileToWrite(const QString&, const QString&) override { return std::nullopt; }
+    std::optional<print::PaperChoice> paperToUse(const print::PaperChoice& usual) override { return usual; }
     std::optional<core::edit::Correction> correction(const QString& what, const QString&) override {
         refuse(what);
         return std::nullopt;

@@ -1,25 +1,106 @@
 #include "ui/window/to_paper.h"
 
+#include "core/edit/print_day.h"
 #include "ui/window/main_window.h"
 #include "ui/window/work_page.h"
 
 namespace ui::window {
 
-void toPaper(MainWindow& window, Dialogs& dialogs, PaperWay way) {
+using core::report::Sheet;
+
+namespace {
+
+/// One way of one sheet; the reading is kept while it is shown and printed, whatever else changes meanwhile.
+class OnePrint {
+public:
+    OnePrint(MainWindow& window, Dialogs& dialogs, core::YardIx yard, const print::PaperChoice& choice)
+        : m_window(window),
+          m_dialogs(dialogs),
+          m_desk(*window.desk()),
+          m_reading(m_desk.reading()),
+          m_job{m_desk.session(), m_reading, yard, choice} {}
+
+    void go(PaperWay way) {
+        const Paper& paper = m_window.paper();
+        if (way == PaperWay::Pdf) return pdf();
+        const auto& by = way == PaperWay::Print ? paper.print : paper.preview;
+        if (by && by(&m_window, m_job)) record();
+    }
+
+private:
+    void pdf() {
+        const Paper& paper = m_window.paper();
+        if (!paper.pdf) return;
+        const auto path = m_dialogs.pdfToWrite(fileName());
+        if (!path) return;
+        paper.pdf(m_job, *path);
+        record();
+        m_window.say(MainWindow::tr("The worksheet is in %1.").arg(*path) + m_besides);
+    }
+
+    QString fileName() const {
+        const QString& yard = m_reading.snapshot.yard(m_job.yard).name;
+        const char* const names[] = {"%1.pdf",
+                                     QT_TRANSLATE_NOOP("ui::window::MainWindow", "%1, what is missing.pdf"),
+                                     QT_TRANSLATE_NOOP("ui::window::MainWindow", "%1, checks.pdf"),
+                                     QT_TRANSLATE_NOOP("ui::window::MainWindow", "%1, shake-outs.pdf"),
+                                     QT_TRANSLATE_NOOP("ui::window::MainWindow", "%1, kit.pdf"),
+                                     QT_TRANSLATE_NOOP("ui::window::MainWindow", "%1, laying workers.pdf")};
+        return MainWindow::tr(names[static_cast<size_t>(m_job.choice.sheet)]).arg(yard);
+    }
+
+    void record() {
+        if (m_job.choice.sheet != Sheet::MergeDay) return;
+        const core::YardId yard = m_reading.snapshot.yard(m_job.yard).id;
+        const core::rules::MergeWish* wish = m_reading.wishOf(yard);
+        const auto printed = core::edit::printedSheet(m_reading.snapshot, m_reading.plan, m_job.yard,
+                                                      wish ? std::optional(wish->day) : std::nullopt);
+        if (printed.empty()) return;
+        if (const QString why = notKept(printed); !why.isEmpty()) {
+            m_besides = QStringLiteral(" ") + why;
+            m_window.say(why);
+            return;
+        }
+        m_desk.saveInTurn(MainWindow::tr("The worksheet as it was printed"),
+                          MainWindow::tr("Put the worksheet of %1 on %2 to paper")
+                              .arg(m_reading.snapshot.yard(m_job.yard).name, core::isoText(printed.day)),
+                          core::edit::recordPrint(printed));
+    }
+
+    /// Why the book does not keep what was on it; empty: it does.
+    QString notKept(const core::edit::PrintedSheet& printed) const {
+        if (m_desk.session().readOnly())
+            return MainWindow::tr("This book is only read: it does not keep which strips were on the paper.");
+        if (printed.day < m_desk.today() && !m_desk.pastOpen())
+            return MainWindow::tr("That day is past: the book does not keep which strips were on the paper.");
+        if (core::edit::closingBegan(m_desk.session(), printed.yard, printed.day))
+            return MainWindow::tr("That day has begun to be written back: its strips stay as they were.");
+        return {};
+    }
+
+    MainWindow& m_window;
+    Dialogs& m_dialogs;
+    desk::Desk& m_desk;
+    const desk::Reading m_reading;
+    const PaperJob m_job;
+    QString m_besides;
+};
+
+} // namespace
+
+void toPaper(MainWindow& window, Dialogs& dialogs, PaperWay way, Sheet sheet) {
     guarded(dialogs, [&] {
         desk::Desk* desk = window.desk();
         const auto yard = desk && desk->yard() ? desk->reading().find(*desk->yard()) : std::nullopt;
         if (!yard) return;
         if (window.page()->place() != Place::MergeDay) window.setPlace(Place::MergeDay);
-        const Paper& paper = window.paper();
-        const PaperJob job{desk->session(), desk->reading(), *yard};
-        if (way == PaperWay::Preview && paper.preview) paper.preview(&window, job);
-        if (way == PaperWay::Print && paper.print) paper.print(&window, job);
-        if (way != PaperWay::Pdf || !paper.pdf) return;
-        const auto path = dialogs.pdfToWrite(job.reading.snapshot.yard(*yard).name + QStringLiteral(".pdf"));
-        if (!path) return;
-        paper.pdf(job, *path);
-        window.say(MainWindow::tr("The worksheet is in %1.").arg(*path));
+        print::PaperChoice usual = print::lastPaperChoice();
+        usual.sheet = sheet;
+        const auto choice = dialogs.paperToUse(usual);
+        if (!choice) return;
+        print::rememberPaperChoice(*choice);
+        const auto still = desk->yard() ? desk->reading().find(*desk->yard()) : std::nullopt;
+        if (still) OnePrint(window, dialogs, *still, *choice).go(way);
     });
 }
 

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/report/sheet.h"
 #include "ui/dialogs.h"
 
 namespace ui::window {
@@ -8,7 +9,11 @@ class MainWindow;
 
 enum class PaperWay { Preview, Print, Pdf };
 
-/// The shown yard's merge day to paper, by the window's ways; says where a PDF went.
-void toPaper(MainWindow& window, Dialogs& dialogs, PaperWay way);
+/// A sheet of the shown yard to paper, by the window's ways, after the question how (Dialogs::paperToUse; `sheet` is
+/// proposed); says where a PDF went. A worksheet that was printed or written as PDF is recorded with its merge day
+/// (core/edit/print_day.h); a preview alone is not, nor is a sheet of a past day, of a book that is only read, or of a
+/// day that has begun to be written back.
+void toPaper(MainWindow& window, Dialogs& dialogs, PaperWay way,
+             core::report::Sheet sheet = core::report::Sheet::MergeDay);
 
 } // namespace ui::window
