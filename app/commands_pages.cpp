@@ -15,11 +15,9 @@ namespace {
 
 core::report::Sheet sheetOf(const Arguments& a) {
     using core::report::Sheet;
-    static constexpr std::pair<const char*, Sheet> kSheets[] = {{"worksheet", Sheet::MergeDay},
-                                                                {"checks", Sheet::Checks},
-                                                                {"shake-outs", Sheet::ShakeOuts},
-                                                                {"storing", Sheet::Storing},
-                                                                {"laying-workers", Sheet::LayingWorkers}};
+    static constexpr std::pair<const char*, Sheet> kSheets[] = {
+        {"worksheet", Sheet::MergeDay},   {"walk", Sheet::Walk},       {"checks", Sheet::Checks},
+        {"shake-outs", Sheet::ShakeOuts}, {"storing", Sheet::Storing}, {"laying-workers", Sheet::LayingWorkers}};
     QStringList names;
     for (const auto& [name, sheet] : kSheets) names << QString::fromLatin1(name);
     return kSheets[names.indexOf(a.choice(QStringLiteral("sheet"), names))].second;

@@ -53,8 +53,6 @@ QString titleOf(const SheetInput& in, Sheet sheet) {
 QString summaryOf(const SheetInput& in, const WorksheetOptions& options) {
     const Counts n = countsOf(in);
     QStringList parts{in.say.longDay(in.plan.on)};
-    if (options.sheet == Sheet::Walk)
-        parts << in.say.count(static_cast<int>(options.walk.size()), "1 colony", "%1 colonies");
     if (options.sheet == Sheet::MergeDay)
         parts << in.say.count(n.colonies, "1 colony", "%1 colonies") << in.say.count(n.unions, "1 union", "%1 unions")
               << in.say.count(n.shakeOuts, "1 shaken out", "%1 shaken out")
@@ -128,8 +126,7 @@ std::vector<Section> sectionsOf(const SheetInput& in, const WorksheetOptions& op
     case Sheet::MergeDay:
         break;
     case Sheet::Walk:
-        return {orSaying(walkSection(in, options.walk), "Nothing is missing: every colony can be judged."),
-                consolidateSection(in)};
+        return {orSaying(walkSection(in), "Nothing is missing for a plan of this day."), consolidateSection(in)};
     case Sheet::Checks:
         return {orSaying(dueSection(in), "Nothing is due here.")};
     case Sheet::ShakeOuts:

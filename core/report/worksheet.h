@@ -28,7 +28,6 @@ struct WorksheetOptions {
     std::vector<rules::Unmet> unmet;      ///< of the wish
     std::optional<Day> printedOn;         ///< not set: not printed on the pages
     Sheet sheet = Sheet::MergeDay;
-    std::vector<WalkRow> walk;          ///< of Sheet::Walk, in walking order
     std::vector<Stand> stands;          ///< of the yard: where new hives may stand; none given: bare ground
     std::optional<DivideQueens> queens; ///< of the divides; not set: not chosen yet
 };

@@ -56,8 +56,8 @@ Section unionSection(const SheetInput& in);
 Section shakeOutSection(const SheetInput& in);
 Section separateSection(const SheetInput& in);
 Section askedSection(const SheetInput& in); ///< what was asked of the plan, and what of it cannot be
-Section openSection(const SheetInput& in); ///< unresolved, alone at risk, and those left as they are
-Section boxSection(const SheetInput& in);  ///< order of boxes
+Section openSection(const SheetInput& in);  ///< unresolved, alone at risk, and those left as they are
+Section boxSection(const SheetInput& in);   ///< order of boxes
 Section divideSection(const SheetInput& in, const WorksheetOptions& options);
 Section feedSection(const SheetInput& in);
 Section mindSection(const SheetInput& in); ///< cautions of colonies in no union or shake-out
@@ -67,8 +67,8 @@ Section careSection(const SheetInput& in);
 Section storingSection(const SheetInput& in);       ///< what comes free, and how it is put away
 Section dueSection(const SheetInput& in);           ///< what is due by the records, with boxes to tick
 Section layingWorkersSection(const SheetInput& in); ///< whose they are, and what to mind
-Section walkSection(const SheetInput& in, const std::vector<WalkRow>& rows);
-Section consolidateSection(const SheetInput& in); ///< colonies of unions to bring down to one box
+Section walkSection(const SheetInput& in);          ///< what is missing for a good plan (rules/missing.h)
+Section consolidateSection(const SheetInput& in);   ///< colonies of unions to bring down to one box
 
 /// The union of moved and host with its two boxes from the side, at the left top corner given; returns the y below.
 double stackDrawing(const SheetInput& in, const rules::Union& u, BlockPen& pen, double x, double y);

@@ -1,11 +1,15 @@
 #include "core/report/fields.h"
 #include "core/report/worksheet_part.h"
+#include "core/rules/consolidation.h"
+#include "core/rules/missing.h"
 
-#include <algorithm>
+#include <set>
 
 // Before the merge day: a walk along the hives of which something is missing for a good plan, with room to write it.
 
 namespace core::report {
+
+using rules::MissingKind;
 
 namespace {
 
@@ -40,44 +44,80 @@ void addQueen(const SheetInput& in, std::vector<Field>& fields) {
         fields.push_back(tickField(in.say.queenSeen(seen)));
 }
 
-void addAsk(const SheetInput& in, WalkAsk ask, int boxes, std::vector<Field>& fields) {
+/// What a visit is to bring.
+enum class Ask { Count, Brood, Check, Stores, Weight, Signs, Queen };
+
+/// What answers a missing figure.
+std::vector<Ask> asksOf(MissingKind kind) {
+    switch (kind) {
+    case MissingKind::Count:
+    case MissingKind::CountOld:
+    case MissingKind::NoBees:
+    case MissingKind::CountBeforeTransfer:
+        return {Ask::Count};
+    case MissingKind::BroodCheck:
+        return {Ask::Brood, Ask::Check};
+    case MissingKind::Queen:
+        return {Ask::Queen};
+    case MissingKind::BroodFrames:
+        return {Ask::Brood};
+    case MissingKind::Room:
+        return {Ask::Brood, Ask::Stores};
+    case MissingKind::Weight:
+        return {Ask::Weight};
+    case MissingKind::Signs:
+        return {Ask::Signs};
+    }
+    return {};
+}
+
+void addFields(const SheetInput& in, Ask ask, int boxes, std::vector<Field>& fields) {
     switch (ask) {
-    case WalkAsk::Count:
+    case Ask::Count:
         return addCount(in, boxes, fields);
-    case WalkAsk::BroodCheck:
-        fields.push_back(lineField(in.say("brood frames looked through"), kFigure));
+    case Ask::Brood:
+        fields.push_back(lineField(in.say("brood frames"), kFigure));
+        return;
+    case Ask::Check:
+        fields.push_back(lineField(in.say("looked through"), kFigure));
         fields.push_back(tickField(in.say("clean")));
         fields.push_back(lineField(in.say("signs"), 2 * kFigure));
         return;
-    case WalkAsk::Queen:
-        return addQueen(in, fields);
-    case WalkAsk::Weight:
-        fields.push_back(lineField(in.say("weight"), kFigure));
-        return;
-    case WalkAsk::Stores:
+    case Ask::Stores:
         fields.push_back(lineField(in.say("frames of stores"), kFigure));
         if (boxes > 1) fields.push_back(lineField(in.say("in the upper box"), kFigure));
         return;
-    case WalkAsk::BroodFrames:
-        fields.push_back(lineField(in.say("brood frames"), kFigure));
+    case Ask::Weight:
+        fields.push_back(lineField(in.say("weight without honey boxes"), kFigure));
         return;
+    case Ask::Signs:
+        fields.push_back(lineField(in.say("signs now"), 2 * kFigure));
+        return;
+    case Ask::Queen:
+        return addQueen(in, fields);
     }
 }
 
-Block walkBlock(const SheetInput& in, const WalkRow& row) {
+Block walkBlock(const SheetInput& in, const rules::ColonyMissing& row) {
     Block block;
     BlockPen pen(in.measure, block);
     const rules::ColonyFacts& f = in.of(row.colony);
     const double wide = in.width - kIndent;
-    const SnapStay* stay = in.s.placeOf(row.colony);
     pen.tick(0, 0.8, {});
     double y = pen.paragraph(kIndent, 0, wide, in.name(row.colony), kLabel);
-    if (stay) y = pen.paragraph(kIndent, y, wide, in.say("stand %1").arg(stay->standName), kText);
+    if (const SnapStay* stay = in.s.placeOf(row.colony))
+        y = pen.paragraph(kIndent, y, wide, in.say("stand %1").arg(stay->standName), kText);
     if (const QStringList last = lastFigures(in, f); !last.isEmpty())
         y = pen.paragraph(kIndent, y, wide, last.join(QStringLiteral(" · ")) + u'.', kText, in.say("Last:"));
-    if (!row.missing.empty()) y = pen.paragraph(kIndent, y, wide, in.say(row.missing), kText, in.say("Missing:"));
+    rules::Sentences why;
+    std::set<Ask> asks;
+    for (const rules::Missing& missing : row.what) {
+        why.push_back(sentenceOf(in.s, missing));
+        for (const Ask ask : asksOf(missing.kind)) asks.insert(ask);
+    }
+    y = pen.paragraph(kIndent, y, wide, in.say(why), kText, in.say("Missing:"));
     std::vector<Field> figures, queen;
-    for (const WalkAsk ask : row.asks) addAsk(in, ask, f.boxes, ask == WalkAsk::Queen ? queen : figures);
+    for (const Ask ask : asks) addFields(in, ask, f.boxes, ask == Ask::Queen ? queen : figures);
     if (!figures.empty()) y = fieldRows(pen, kIndent, y + 1.2, wide, figures);
     if (!queen.empty()) y = fieldRows(pen, kIndent, y + 1.2, wide, queen);
     pen.stroke({0, y + 0.6}, {in.width, y + 0.6}, 0.2);
@@ -90,14 +130,15 @@ Block walkBlock(const SheetInput& in, const WalkRow& row) {
 
 } // namespace
 
-Section walkSection(const SheetInput& in, const std::vector<WalkRow>& rows) {
+Section walkSection(const SheetInput& in) {
     Section section;
     section.heading = in.say("What is missing for a good plan");
     section.note =
         in.say("In walking order. Quarter frames count. Where brood is not plainly healthy: close up, note it, "
                "and clean hands and tools before the next hive.");
-    for (const WalkRow& row : rows)
-        if (in.here(row.colony)) section.blocks.push_back(walkBlock(in, row));
+    const rules::DayView view = rules::viewOf(in.s, in.facts, in.plan.holds);
+    for (const rules::ColonyMissing& row : rules::missingIn(view, in.yard))
+        section.blocks.push_back(walkBlock(in, row));
     return section;
 }
 
@@ -105,21 +146,15 @@ Section consolidateSection(const SheetInput& in) {
     Section section;
     section.heading = in.say("Bring down to one box, some days ahead");
     section.note = in.say("So that bees, brood and stores have settled in one box when the union is made.");
-    for (const rules::Union& u : in.plan.unions) {
-        if (u.yard != in.yard) continue;
-        for (const ColonyIx c : u.consolidate) {
-            Block block;
-            BlockPen pen(in.measure, block);
-            pen.tick(0, 0.8, {});
-            double y = pen.line(kIndent, 0, in.name(c), kLabel);
-            y = pen.paragraph(kIndent, y, in.width - kIndent,
-                              in.say("%1 of bees, for union %2 with %3.")
-                                  .arg(in.say.frames(*in.of(c).strength), QString::number(u.order),
-                                       in.name(c == u.moved ? u.host : u.moved)),
-                              kText);
-            block.height = y;
-            section.blocks.push_back(std::move(block));
-        }
+    for (const rules::Consolidation& c : rules::consolidations(in.s, in.facts, in.plan, in.yard)) {
+        Block block;
+        BlockPen pen(in.measure, block);
+        pen.tick(0, 0.8, {});
+        double y = pen.paragraph(kIndent, 0, in.width - kIndent, in.name(c.colony), kLabel);
+        const QString what = in.say("%1 of bees, for union %2 with %3.")
+                                 .arg(in.say.frames(c.all), QString::number(c.order), in.name(c.partner));
+        block.height = pen.paragraph(kIndent, y, in.width - kIndent, what + u' ' + in.say(sentencesOf(c)), kText);
+        section.blocks.push_back(std::move(block));
     }
     return section;
 }

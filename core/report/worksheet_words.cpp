@@ -31,6 +31,11 @@ QString Words::operator()(const rules::Sentences& sentences) const {
 QString Words::within(const QString& english) const {
     if (m_language == Language::English) return english;
     if (const char* whole = spanishOf(english)) return QString::fromUtf8(whole);
+    if (const QStringList parts = english.split(QStringLiteral(", ")); parts.size() > 1) {
+        QStringList said;
+        for (const QString& part : parts) said << within(part);
+        return said.join(QStringLiteral(", "));
+    }
     const qsizetype space = english.indexOf(u' ');
     bool number = false;
     english.left(space).toDouble(&number);
