@@ -74,6 +74,8 @@ QString checkedName(const QString& typed, const QString& what) {
     return name;
 }
 
+bool countsUpper(const Visit& v) { return v.upperBeesTop || v.upperBeesBottom || v.upperStores; }
+
 void checkRange(std::optional<int> value, int least, int most, const QString& field) {
     if (!value || (*value >= least && *value <= most)) return;
     refuse(

@@ -36,6 +36,8 @@ void needFreeLabel(const EditContext& c, const Colony& colony);
 /// Trimmed, 1 to 60 characters, no control characters; `what` names the field. A colony's holds no @.
 QString checkedName(const QString& typed, const QString& what);
 /// Refuses a value that is set and not in least..most.
+/// Whether the visit says something of an upper box.
+bool countsUpper(const Visit& v);
 void checkRange(std::optional<int> value, int least, int most, const QString& field);
 
 /// One more than the greatest number among the yard's stand names.

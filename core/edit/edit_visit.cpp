@@ -55,8 +55,6 @@ void checkRanges(const Visit& v, int frames) {
     checkMites(v);
 }
 
-bool countsUpper(const Visit& v) { return v.upperBeesTop || v.upperBeesBottom || v.upperStores; }
-
 /// With this visit's `boxes`, a later visit would count a box that is not there.
 void checkLater(const EditContext& c, const Visit& v) {
     for (const Visit& later : c.visitsOf(v.colony, -1)) {

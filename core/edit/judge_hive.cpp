@@ -25,8 +25,6 @@ bool overlap(const Placement& p, const Placement& q) {
                .arg(other, stand, isoText(taken.since), name));
 }
 
-bool countsUpper(const Visit& v) { return v.upperBeesTop || v.upperBeesBottom || v.upperStores; }
-
 Quarters fullestBox(const Visit& v) {
     Quarters most;
     for (const auto& count : {v.beesTop, v.beesBottom, v.upperBeesTop, v.upperBeesBottom, v.stores, v.upperStores})

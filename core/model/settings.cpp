@@ -17,14 +17,14 @@ constexpr int kMostPerThousand = 1000;
 template <class E> constexpr std::span<const char* const> choices();
 constexpr const char* kJudges[] = {"mean", "top", "bottom"};
 constexpr const char* kOrders[] = {"better-on-top", "weaker-on-top"};
-constexpr const char* kQueens[] = {"leave", "remove"};
-constexpr const char* kWeights[] = {"kg", "lb"};
+constexpr const char* kWeakerQueens[] = {"leave", "remove"};
+constexpr const char* kWeightUnits[] = {"kg", "lb"};
 constexpr const char* kVolumes[] = {"l", "qt"};
 constexpr const char* kLengths[] = {"m", "ft"};
 template <> constexpr std::span<const char* const> choices<StrengthJudge>() { return kJudges; }
 template <> constexpr std::span<const char* const> choices<BoxOrder>() { return kOrders; }
-template <> constexpr std::span<const char* const> choices<WeakerQueen>() { return kQueens; }
-template <> constexpr std::span<const char* const> choices<WeightUnit>() { return kWeights; }
+template <> constexpr std::span<const char* const> choices<WeakerQueen>() { return kWeakerQueens; }
+template <> constexpr std::span<const char* const> choices<WeightUnit>() { return kWeightUnits; }
 template <> constexpr std::span<const char* const> choices<VolumeUnit>() { return kVolumes; }
 template <> constexpr std::span<const char* const> choices<LengthUnit>() { return kLengths; }
 

@@ -10,7 +10,7 @@ namespace ui::card {
 
 namespace {
 
-QLabel* labelOf(const QString& text, QWidget* parent) {
+QLabel* lineOf(const QString& text, QWidget* parent) {
     auto* label = new QLabel(text, parent);
     label->setTextFormat(Qt::PlainText);
     label->setWordWrap(true);
@@ -29,12 +29,12 @@ WhyList::WhyList(const std::vector<WhyText>& whys, bool unfolded, QWidget* paren
     for (const WhyText& why : whys) {
         if (!why.text.isEmpty()) {
             QLabel* text =
-                labelOf(why.title.isEmpty() ? why.text : QStringLiteral("%1: %2").arg(why.title, why.text), this);
+                lineOf(why.title.isEmpty() ? why.text : QStringLiteral("%1: %2").arg(why.title, why.text), this);
             text->setToolTip(why.tip);
             all->addWidget(text);
         }
         QLabel* rules =
-            labelOf(why.text.isEmpty() ? QStringLiteral("%1: %2").arg(why.title, why.rules) : why.rules, this);
+            lineOf(why.text.isEmpty() ? QStringLiteral("%1: %2").arg(why.title, why.rules) : why.rules, this);
         rules->setFont(look::lesserFont(font()));
         rules->setContentsMargins(12, 0, 0, 2);
         rules->setToolTip(why.tip);

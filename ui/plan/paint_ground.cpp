@@ -12,8 +12,8 @@ namespace ui::plan {
 
 namespace {
 
-struct Ground {
-    Q_DECLARE_TR_FUNCTIONS(Ground)
+struct GroundWords {
+    Q_DECLARE_TR_FUNCTIONS(GroundWords)
 };
 
 double pixelsPer(core::LengthUnit unit, const Camera& camera) {
@@ -54,7 +54,7 @@ void paintGate(QPainter& p, const Camera& camera, core::MmPoint gate, const QFon
     p.drawLine(at - QPointF(wide + 8, 0), at - QPointF(8, 0));
     p.drawLine(at + QPointF(8, 0), at + QPointF(wide + 8, 0));
     p.drawLine(at - QPointF(8, 0), at + QPointF(3, -12));
-    const QString text = word.isEmpty() ? Ground::tr("gate") : word;
+    const QString text = word.isEmpty() ? GroundWords::tr("gate") : word;
     const QFontMetricsF metrics(font);
     p.setFont(font);
     p.setPen(c.quiet);
@@ -90,7 +90,7 @@ void paintNorth(QPainter& p, const Camera& camera, const QFont& font, const look
     bold.setBold(true);
     p.setFont(bold);
     //: North, on the plan's arrow
-    const QString text = Ground::tr("N");
+    const QString text = GroundWords::tr("N");
     const QFontMetricsF metrics(bold);
     p.drawText(at + QPointF(-metrics.horizontalAdvance(text) / 2, 44 + metrics.ascent()), text);
 }
@@ -117,7 +117,7 @@ void paintScaleBar(QPainter& p, const Camera& camera, core::LengthUnit unit, con
     p.drawLine((left + right) / 2, (left + right) / 2 - QPointF(0, 4));
     p.setFont(font);
     p.setPen(c.quiet);
-    const QString end = Ground::tr("%1 %2").arg(QString::number(length), core::unitSign(unit));
+    const QString end = GroundWords::tr("%1 %2").arg(QString::number(length), core::unitSign(unit));
     p.drawText(left - QPointF(metrics.horizontalAdvance(QLatin1Char('0')) / 2, 10), QStringLiteral("0"));
     p.drawText(right - QPointF(metrics.horizontalAdvance(end) - 12, 10), end);
 }

@@ -9,7 +9,7 @@ namespace ui::settings {
 
 namespace {
 
-struct Says {
+struct Judged {
     Q_DECLARE_TR_FUNCTIONS(Settings)
 };
 
@@ -36,27 +36,27 @@ std::optional<QString> refusal(const core::SettingField& field, const QString& t
     core::Settings trial;
     if (core::readSlot(trial, field, typed)) return std::nullopt;
     if (laxer(field, typed))
-        return Says::tr("Only stricter: a hold is never made laxer by a setting. Expected %1.").arg(rangeWords(field));
-    if (keeps<int>(field)) return Says::tr("Expected a whole number, %1.").arg(rangeWords(field));
-    if (keeps<core::Quarters>(field)) return Says::tr("Expected frames by quarters, %1.").arg(rangeWords(field));
-    if (keeps<core::Millionths>(field)) return Says::tr("Expected a number, %1.").arg(rangeWords(field));
-    if (keeps<core::ValueTable>(field)) return Says::tr("Expected 13 whole numbers from 0 to 1000.");
-    return Says::tr("Expected %1.").arg(rangeWords(field));
+        return Judged::tr("Only stricter: a hold is never made laxer by a setting. Expected %1.").arg(rangeWords(field));
+    if (keeps<int>(field)) return Judged::tr("Expected a whole number, %1.").arg(rangeWords(field));
+    if (keeps<core::Quarters>(field)) return Judged::tr("Expected frames by quarters, %1.").arg(rangeWords(field));
+    if (keeps<core::Millionths>(field)) return Judged::tr("Expected a number, %1.").arg(rangeWords(field));
+    if (keeps<core::ValueTable>(field)) return Judged::tr("Expected 13 whole numbers from 0 to 1000.");
+    return Judged::tr("Expected %1.").arg(rangeWords(field));
 }
 
 QString rangeWords(const core::SettingField& field) {
-    if (keeps<core::MonthDay>(field)) return Says::tr("a day of the year");
-    if (keeps<core::ValueTable>(field)) return Says::tr("each 0 to 1000");
+    if (keeps<core::MonthDay>(field)) return Judged::tr("a day of the year");
+    if (keeps<core::ValueTable>(field)) return Judged::tr("each 0 to 1000");
     QStringList choices;
     for (const QString& word : core::choiceWords(field)) choices << choiceText(QString::fromUtf8(field.name), word);
-    if (!choices.isEmpty()) return choices.join(Says::tr("; or "));
+    if (!choices.isEmpty()) return choices.join(Judged::tr("; or "));
     if (keeps<core::Quarters>(field))
-        return Says::tr("%1 to %2")
+        return Judged::tr("%1 to %2")
             .arg(core::framesText({static_cast<qint32>(field.least)}),
                  core::framesText({static_cast<qint32>(field.most)}));
     if (keeps<core::Millionths>(field))
-        return Says::tr("%1 to %2").arg(core::decimalText(field.least, 6), core::decimalText(field.most, 6));
-    return Says::tr("%1 to %2").arg(field.least).arg(field.most);
+        return Judged::tr("%1 to %2").arg(core::decimalText(field.least, 6), core::decimalText(field.most, 6));
+    return Judged::tr("%1 to %2").arg(field.least).arg(field.most);
 }
 
 QString valueWords(const core::SettingField& field, const QString& canonical) {

@@ -6,6 +6,7 @@
 #include "ui/form/typed.h"
 #include "ui/start/compass.h"
 #include "ui/start/coordinates.h"
+#include "ui/start/field_keys.h"
 
 #include <QCoreApplication>
 
@@ -19,10 +20,6 @@ namespace {
 struct Carries {
     Q_DECLARE_TR_FUNCTIONS(Carries)
 };
-
-const QString kDay = QStringLiteral("day");
-const QString kYard = QStringLiteral("yard");
-const QString kHeading = QStringLiteral("heading");
 
 } // namespace
 

@@ -5,6 +5,7 @@
 #include "ui/form/typed.h"
 #include "ui/start/compass.h"
 #include "ui/start/coordinates.h"
+#include "ui/start/field_keys.h"
 
 #include <QCoreApplication>
 
@@ -18,14 +19,6 @@ namespace {
 struct Hives {
     Q_DECLARE_TR_FUNCTIONS(Hives)
 };
-
-const QString kLabel = QStringLiteral("label");
-const QString kHeading = QStringLiteral("heading");
-const QString kBox = QStringLiteral("box");
-const QString kBrood = QStringLiteral("brood");
-const QString kSince = QStringLiteral("since");
-const QString kQueen = QStringLiteral("queen");
-const QString kStand = QStringLiteral("stand");
 
 constexpr int kFirstQueen = 1990;
 constexpr int kLastQueen = 2100;

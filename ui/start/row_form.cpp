@@ -7,6 +7,7 @@
 #include "ui/look/words.h"
 #include "ui/start/compass.h"
 #include "ui/start/coordinates.h"
+#include "ui/start/field_keys.h"
 
 #include <QCoreApplication>
 
@@ -20,16 +21,6 @@ namespace {
 struct Rows {
     Q_DECLARE_TR_FUNCTIONS(Rows)
 };
-
-const QString kCount = QStringLiteral("count");
-const QString kLabel = QStringLiteral("label");
-const QString kStep = QStringLiteral("step");
-const QString kSpacing = QStringLiteral("spacing");
-const QString kBearing = QStringLiteral("bearing");
-const QString kHeading = QStringLiteral("heading");
-const QString kBox = QStringLiteral("box");
-const QString kBrood = QStringLiteral("brood");
-const QString kSince = QStringLiteral("since");
 
 constexpr int kMostHives = 400;
 constexpr int kWidestMm = 100'000;

@@ -4,6 +4,7 @@
 #include "ui/start/carry_form.h"
 #include "ui/start/compass.h"
 #include "ui/start/coordinates.h"
+#include "ui/start/field_keys.h"
 #include "ui/start/hive_form.h"
 #include "ui/start/row_form.h"
 #include "ui/start/yard_form.h"
@@ -16,11 +17,6 @@
 namespace ui::start {
 
 namespace {
-
-const QString kX = QStringLiteral("x");
-const QString kY = QStringLiteral("y");
-const QString kStand = QStringLiteral("stand");
-const QString kLabel = QStringLiteral("label");
 
 /// The way from a hive to its next neighbour in a row like the last one.
 core::MmPoint stepOf(const Kept& kept) {

@@ -6,6 +6,7 @@
 #include "ui/form/judge.h"
 #include "ui/form/typed.h"
 #include "ui/start/coordinates.h"
+#include "ui/start/field_keys.h"
 #include "ui/start/new_hives.h"
 
 #include <QCoreApplication>
@@ -22,13 +23,6 @@ namespace {
 struct Yards {
     Q_DECLARE_TR_FUNCTIONS(Yards)
 };
-
-const QString kName = QStringLiteral("name");
-const QString kLatitude = QStringLiteral("latitude");
-const QString kLongitude = QStringLiteral("longitude");
-const QString kX = QStringLiteral("x");
-const QString kY = QStringLiteral("y");
-const QString kNote = QStringLiteral("note");
 
 std::optional<core::Millimetres> metresOf(const Values& values, const QString& key) {
     const auto mm = parseMetresMm(form::typed(values, key));

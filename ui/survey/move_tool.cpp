@@ -15,7 +15,6 @@ namespace ui::survey {
 
 namespace {
 
-constexpr int kBurstMs = 700;
 constexpr double kReach = 9; // pixels
 
 bool near(const QPointF& a, const QPointF& b) { return std::hypot(a.x() - b.x(), a.y() - b.y()) <= kReach; }

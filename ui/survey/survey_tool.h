@@ -23,6 +23,8 @@ public:
     QCursor cursor(const plan::Touch&) const override { return Qt::ArrowCursor; }
 
 protected:
+    static constexpr int kBurstMs = 700; ///< presses of a key so close together are one edit
+
     /// Arrow keys as a way: 10 cm, with Shift 1 cm; nothing with Ctrl, which scrolls.
     static std::optional<core::MmPoint> stepOf(const QKeyEvent& event) {
         if (event.modifiers() & Qt::ControlModifier) return std::nullopt;

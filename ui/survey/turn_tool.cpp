@@ -10,7 +10,6 @@ namespace ui::survey {
 
 namespace {
 
-constexpr int kBurstMs = 700;
 constexpr int kStep = 15;
 
 int turned(int heading, int by) { return ((heading + by) % 360 + 360) % 360; }
