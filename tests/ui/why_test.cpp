@@ -1,4 +1,6 @@
 #include "tests/support/csv_snapshot.h"
+#include "tests/ui/book_of_test.h"
+#include "tests/ui/test_dialogs.h"
 #include "ui/board/board.h"
 #include "ui/card/colony_card.h"
 #include "ui/desk/reading.h"
@@ -7,7 +9,6 @@
 #include <gtest/gtest.h>
 
 #include <QLabel>
-#include <QListView>
 #include <QPushButton>
 #include <QTest>
 
@@ -96,7 +97,10 @@ TEST(Why, RulesAndLimitsUnfoldOnTheCard) {
 
 TEST(Why, TheBoardUnfoldsTheRowThatIsChosen) {
     const auto r = kilnField();
-    ui::board::Board board;
+    const tests::BookOfTest book;
+    tests::TestDialogs dialogs;
+    ui::desk::Desk desk(core::edit::Session::open(book.path(), book.clock()), dialogs);
+    ui::board::Board board(desk, dialogs);
     board.resize(360, 900);
     board.show(r, core::YardIx{0});
     board.QWidget::show();
