@@ -1,5 +1,6 @@
 #include "core/edit/merge_day.h"
 #include "core/edit/merge_sheet.h"
+#include "core/edit/print_day.h"
 #include "tests/edit/put_right_fixture.h"
 
 namespace tests::edit {
@@ -331,6 +332,49 @@ TEST_F(Merging, ThePlansStripsAreInTheOrderOfTheWorksheet) {
     save(asked());
     print(strips);
     EXPECT_EQ(session->stripsOf(theDay().id).size(), 2u);
+}
+
+TEST_F(Merging, AWorksheetThatWentToPaperIsKeptWithItsDayAsOneEdit) {
+    PrintedSheet sheet;
+    sheet.yard = north;
+    sheet.day = kDay;
+    MergeStrip strip;
+    strip.how = LineageHow::United;
+    strip.moved = k5;
+    strip.host = k6;
+    strip.upper = k6;
+    sheet.strips = {strip};
+    const auto line = session->applyInTurn("Printed", recordPrint(sheet));
+    ASSERT_TRUE(line);
+    ASSERT_EQ(session->mergeDays(north).size(), 1u);
+    const MergeDay day = session->mergeDays(north).front();
+    EXPECT_EQ(day.day, kDay);
+    EXPECT_EQ(day.variant, 1);
+    ASSERT_EQ(session->stripsOf(day.id).size(), 1u);
+    EXPECT_EQ(session->stripsOf(day.id).front().moved, k5);
+    EXPECT_FALSE(session->applyInTurn("Printed", recordPrint(sheet))) << "just these are there";
+    EXPECT_FALSE(closingBegan(*session, north, kDay));
+    session->undo();
+    EXPECT_TRUE(session->mergeDays(north).empty());
+}
+
+TEST_F(Merging, AVariantThatIsSavedIsPrintedAsItIs) {
+    MergeAsked a = asked();
+    a.day.variant = 2;
+    save(a);
+    PrintedSheet sheet;
+    sheet.yard = north;
+    sheet.day = kDay;
+    sheet.variant = 2;
+    MergeStrip strip;
+    strip.moved = k7;
+    strip.host = k6;
+    strip.how = LineageHow::ShakenOut;
+    sheet.strips = {strip};
+    session->applyInTurn("Printed", recordPrint(sheet));
+    ASSERT_EQ(session->mergeDays(north).size(), 1u);
+    EXPECT_EQ(session->mergeDays(north).front().revision, 1);
+    EXPECT_EQ(session->stripsOf(session->mergeDays(north).front().id).size(), 1u);
 }
 
 } // namespace

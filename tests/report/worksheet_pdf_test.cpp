@@ -1,4 +1,6 @@
 #include "core/base/error.h"
+#include "core/report/worksheet_words.h"
+#include "core/rules/facts.h"
 #include "demo/demo_book.h"
 #include "tests/report/page_reading.h"
 #include "tests/report/sample_yards.h"
@@ -60,13 +62,16 @@ std::vector<Word> wordsOf(const QString& pdf) {
 
 class WorksheetPdf : public testing::Test {
 protected:
-    ui::print::WorksheetPages made(const Sample& sample, Language language = Language::English) {
+    ui::print::WorksheetPages made(const Sample& sample, Language language = Language::English, Paper paper = Paper::A4,
+                                   bool large = false) {
         WorksheetOptions options;
         options.book = "north-hollow";
         options.revision = 4;
         options.language = language;
+        options.paper = paper;
+        options.large = large;
         ui::print::WorksheetPages pages(sample.s, sample.plan, sample.yard, options);
-        ui::print::writePdf(pages, "Worksheet", Paper::A4, path());
+        ui::print::writePdf(pages, "Worksheet", paper, path());
         return pages;
     }
     QString path() const { return dir.filePath("sheet.pdf"); }
@@ -74,21 +79,54 @@ protected:
     QTemporaryDir dir;
 };
 
-/// Each union's labels stand in its own strip, and no other union's do.
-void expectLabelsInTheirStrips(const Sample& sample, const std::vector<Page>& pages, const std::vector<Word>& words) {
+/// The words of a strip as poppler finds them, in their order, spaces between.
+QString textWithin(const std::vector<Word>& words, size_t page, const Rect& strip) {
+    QStringList inside;
+    for (const Word& w : words)
+        if (w.page == page && within(w.box, strip)) inside << w.text;
+    return u' ' + inside.join(' ').replace(QChar(0xa0), u' ') + u' ';
+}
+
+/// What every strip must say of its union: order, labels, whose box is where, heading, weights, distance.
+QStringList factsOf(const Sample& sample, const core::rules::Union& u, Language language) {
+    const Words say(language, sample.s.settings.shown());
+    const auto name = [&](core::ColonyIx c) { return sample.s.colony(c).shown; };
+    QStringList facts{QStringLiteral(" %1 ").arg(u.order),
+                      name(u.moved) + " → " + name(u.host),
+                      say("%1 on top").arg(name(u.upper)),
+                      say("%1 below").arg(name(u.lower)),
+                      say("Both entrances to %1.").arg(say.direction(u.headingDeg)),
+                      say.distance(u.from, u.to)};
+    const auto known = core::rules::colonyFacts(sample.s);
+    const std::vector<core::ColonyIx> lifted = u.upper == u.host ? std::vector{u.moved, u.host} : std::vector{u.moved};
+    for (const core::ColonyIx c : lifted)
+        if (!known[static_cast<size_t>(c.value)].gross)
+            facts
+                << say("%1 not weighed: a full box can pass %2, two people or a barrow.").arg("%1", say.heavy()).mid(3);
+    facts << say("To lift:") + u' ';
+    return facts;
+}
+
+/// Each union's facts stand in its own strip, and no other union's labels do; one strip a union, whole on its page.
+void expectLabelsInTheirStrips(const Sample& sample, const std::vector<Page>& pages, const std::vector<Word>& words,
+                               Language language) {
     size_t strips = 0;
     for (size_t p = 0; p < pages.size(); ++p)
         for (const Zone& zone : pages[p].zones) {
             if (!zone.name.startsWith("union ")) continue;
             ++strips;
-            QStringList inside;
-            for (const Word& w : words)
-                if (w.page == p && within(w.box, zone.rect)) inside << w.text;
+            const QString inside = textWithin(words, p, zone.rect);
             const int order = zone.name.mid(6).toInt();
-            for (const auto& u : sample.plan.unions)
+            for (const auto& u : sample.plan.unions) {
+                if (u.yard != sample.yard) continue;
                 for (const core::ColonyIx c : {u.moved, u.host})
-                    EXPECT_EQ(inside.contains(sample.s.colony(c).shown), u.order == order)
-                        << zone.name.toStdString() << ": " << inside.join(' ').toStdString();
+                    EXPECT_EQ(inside.contains(QRegularExpression("\\b" + sample.s.colony(c).shown + "\\b")),
+                              u.order == order)
+                        << zone.name.toStdString() << ": " << inside.toStdString();
+                if (u.order != order) continue;
+                for (const QString& fact : factsOf(sample, u, language))
+                    EXPECT_TRUE(inside.contains(fact)) << fact.toStdString() << " in " << inside.toStdString();
+            }
         }
     EXPECT_EQ(strips, sample.plan.unions.size());
 }
@@ -105,19 +143,36 @@ void expectDrawingFits(const std::vector<Page>& pages, const ui::print::YardPict
         for (const Mark& mark : page.marks)
             if (const auto* m = std::get_if<YardMark>(&mark)) {
                 const auto fit = yard.fitOf({0, 0, m->area.width, m->area.height},
-                                            {m->ground.x, m->ground.y, m->ground.width, m->ground.height});
+                                            {m->ground.x, m->ground.y, m->ground.width, m->ground.height}, m->enlarged);
                 EXPECT_EQ(fit.unlabelled, 0);
                 EXPECT_GE(fit.leastPoints, 9);
             }
 }
 
-void expectSound(const Sample& sample, const ui::print::WorksheetPages& made, const QString& pdf) {
+void expectSound(const Sample& sample, const ui::print::WorksheetPages& made, const QString& pdf,
+                 Language language = Language::English, bool large = false) {
     const std::vector<Word> words = wordsOf(pdf);
-    expectLabelsInTheirStrips(sample, made.pages(), words);
+    expectLabelsInTheirStrips(sample, made.pages(), words, language);
     expectHeldNamed(sample, words);
     expectDrawingFits(made.pages(), made.yard());
-    EXPECT_EQ(faultsOf(made.pages(), ui::print::FontMeasure()).join("\n").toStdString(), "");
-    for (const Word& w : words) EXPECT_TRUE(within(w.box, {0, 0, 210, 297})) << w.page << ' ' << w.text.toStdString();
+    EXPECT_EQ(faultsOf(made.pages(), ui::print::FontMeasure(), large ? 16 : 11).join("\n").toStdString(), "");
+    const Page& page = made.pages().front();
+    for (const Word& w : words)
+        EXPECT_TRUE(within(w.box, {0, 0, page.width, page.height})) << w.page << ' ' << w.text.toStdString();
+}
+
+Sample plannedYard(const core::Snapshot& s, core::YardIx yard) {
+    Sample sample{s, yard, {}};
+    core::rules::PlanRequest request;
+    request.yards = {yard};
+    sample.plan = core::rules::advise(s, request);
+    return sample;
+}
+
+void expectFontsEmbedded(const QString& pdf) {
+    const QStringList lines = run("pdffonts", {pdf}).split('\n', Qt::SkipEmptyParts).mid(2);
+    ASSERT_FALSE(lines.isEmpty());
+    for (const QString& line : lines) EXPECT_TRUE(line.contains(QRegularExpression("\\byes\\b"))) << line.toStdString();
 }
 
 // Source of the unions: tests/data/yards/README.md, kiln-field.
@@ -144,22 +199,31 @@ TEST_F(WorksheetPdf, EveryYardOfTheDemoIsSound) {
     const core::Snapshot s = session->snapshot(demo::demoMergeDay());
     ASSERT_GE(s.yards.size(), 3u);
     for (size_t i = 0; i < s.yards.size(); ++i) {
-        Sample sample{s, core::YardIx{static_cast<qint32>(i)}, {}};
-        core::rules::PlanRequest request;
-        request.yards = {sample.yard};
-        sample.plan = core::rules::advise(s, request);
-        for (const Language language : {Language::English, Language::Spanish}) {
-            const auto pages = made(sample, language);
-            expectSound(sample, pages, path());
-        }
+        const Sample sample = plannedYard(s, core::YardIx{static_cast<qint32>(i)});
+        for (const Language language : {Language::English, Language::Spanish})
+            for (const Paper paper : {Paper::A4, Paper::Letter}) {
+                expectSound(sample, made(sample, language, paper), path(), language);
+                expectFontsEmbedded(path());
+            }
+    }
+}
+
+TEST_F(WorksheetPdf, EveryYardOfTheDemoIsSoundInLargePrint) {
+    const FixedClock clock;
+    const auto session = core::edit::Session::create(dir.filePath("demo.yardwright"), clock);
+    demo::fillDemoBook(*session, {});
+    const core::Snapshot s = session->snapshot(demo::demoMergeDay());
+    for (size_t i = 0; i < s.yards.size(); ++i) {
+        const Sample sample = plannedYard(s, core::YardIx{static_cast<qint32>(i)});
+        const Language language = i % 2 == 0 ? Language::English : Language::Spanish;
+        const Paper paper = i % 3 == 0 ? Paper::Letter : Paper::A4;
+        expectSound(sample, made(sample, language, paper, true), path(), language, true);
     }
 }
 
 TEST_F(WorksheetPdf, FontsAreEmbedded) {
     made(workedYard("kiln-field", "Kiln Field", "2026-09-15"));
-    const QStringList lines = run("pdffonts", {path()}).split('\n', Qt::SkipEmptyParts).mid(2);
-    ASSERT_FALSE(lines.isEmpty());
-    for (const QString& line : lines) EXPECT_TRUE(line.contains(QRegularExpression("\\byes\\b"))) << line.toStdString();
+    expectFontsEmbedded(path());
 }
 
 TEST_F(WorksheetPdf, ReplacesAFileAndLeavesItWhereItCannotBeWritten) {
