@@ -5,6 +5,7 @@
 #include "ui/form/form_panel.h"
 #include "ui/kit/kit_model.h"
 #include "ui/kit/kit_window.h"
+#include "ui/look/colours.h"
 
 #include <QLabel>
 #include <QListWidget>
@@ -162,6 +163,17 @@ TEST_F(KeepingKit, EachPlaceHasItsOwn) {
     EXPECT_EQ(table().find("floor 1 — — — —"), 0u) << table();
     kit()->places()->setCurrentRow(0);
     EXPECT_EQ(table().find("floor 2 — — — —"), 0u) << table();
+}
+
+TEST_F(KeepingKit, TurnsDarkAndBackWithTheSystem) {
+    const QPalette before = QApplication::palette();
+    for (const bool dark : {true, false}) {
+        QApplication::setPalette(ui::look::paletteOf(ui::look::colours(dark)));
+        QApplication::processEvents();
+        const QColor ground = kit()->grab().toImage().pixelColor(2, kit()->height() - 3);
+        EXPECT_EQ(ground.name().toStdString(), ui::look::colours(dark).desk.name().toStdString());
+    }
+    QApplication::setPalette(before);
 }
 
 TEST_F(KeepingKit, EveryPartHasANameAndIsReachedByTab) {

@@ -51,6 +51,11 @@ void KitModel::show(std::optional<core::YardId> yard, const std::vector<core::ru
     endResetModel();
 }
 
+void KitModel::setColours(const look::Colours& colours) {
+    m_colours = colours;
+    if (!m_rows.empty()) emit dataChanged(index(0, 0), index(rowCount() - 1, columnCount() - 1));
+}
+
 QString KitModel::stateAt(int column) const {
     return column == kKind ? core::kit::kUsable : core::kit::states().value(column - 1);
 }

@@ -21,7 +21,7 @@ public:
     /// `usual`: kinds that have a row though none was counted.
     void show(std::optional<core::YardId> yard, const std::vector<core::rules::KitPile>& piles,
               const QStringList& usual, const core::Snapshot& s);
-    void setColours(const look::Colours& colours) { m_colours = colours; }
+    void setColours(const look::Colours& colours);
     /// What is counted in a cell; the kind's column stands for what is usable.
     core::rules::KitPlace placeAt(const QModelIndex& index) const;
     std::optional<int> countAt(const QModelIndex& index) const; ///< not set: none was counted

@@ -27,6 +27,8 @@ namespace ui::kit {
 
 namespace {
 
+constexpr int kLettersAcross = 62; // of the table: a kind with its colony, and five states
+
 QLabel* wrapped(QWidget* parent) {
     auto* label = new QLabel(parent);
     label->setWordWrap(true);
@@ -56,7 +58,6 @@ KitWindow::KitWindow(desk::Desk& desk, Dialogs& dialogs, QWidget* parent)
     connect(&m_desk, &desk::Desk::read, this, &KitWindow::follow);
     connect(&m_desk, &desk::Desk::did, this, [this](const QString& what) { say(tr("%1 · saved").arg(what)); });
     connect(&m_desk, &desk::Desk::notSaved, this, [this](const QString& why) { say(why, true); });
-    connect(m_panel, &form::FormPanel::said, this, [this](const QString& what) { say(what); });
     connect(m_panel, &form::FormPanel::closed, this, [this] {
         m_panel->hide();
         m_table->setFocus(Qt::OtherFocusReason);
@@ -121,15 +122,28 @@ QWidget* KitWindow::tablePart() {
     return part;
 }
 
-void KitWindow::build() {
+QWidget* KitWindow::placesPart() {
+    auto* part = new QWidget(this);
+    auto* down = new QVBoxLayout(part);
+    down->setContentsMargins(12, 14, 0, 12);
+    auto* title = new QLabel(tr("&Places"), part);
+    title->setProperty("quiet", true);
+    title->setBuddy(m_places);
     m_places->setObjectName(QStringLiteral("kitPlaces"));
     m_places->setAccessibleName(tr("Store room and yards"));
     m_places->setFrameShape(QFrame::NoFrame);
+    m_places->setSpacing(2);
+    down->addWidget(title);
+    down->addWidget(m_places, 1);
+    return part;
+}
+
+void KitWindow::build() {
     m_panel->hide();
     auto* across = new QHBoxLayout(this);
     across->setContentsMargins(0, 0, 0, 0);
     across->setSpacing(0);
-    across->addWidget(m_places);
+    across->addWidget(placesPart());
     across->addWidget(tablePart(), 1);
     across->addWidget(m_panel);
     setTabOrder(m_places, m_table);
@@ -142,11 +156,13 @@ void KitWindow::dress() {
     const QFontMetrics metrics(font());
     const int letter = metrics.averageCharWidth();
     m_places->setFixedWidth(letter * 24);
-    m_panel->setFixedWidth(letter * 52);
+    m_panel->setFixedWidth(letter * 46);
     m_table->verticalHeader()->setDefaultSectionSize(metrics.height() + 10);
     QHeaderView* header = m_table->horizontalHeader();
-    for (int column = 1; column < m_model->columnCount(); ++column) header->resizeSection(column, letter * 15);
+    for (int column = 1; column < m_model->columnCount(); ++column)
+        header->setSectionResizeMode(column, QHeaderView::ResizeToContents);
     header->setSectionResizeMode(KitModel::kKind, QHeaderView::Stretch);
+    m_table->setMinimumWidth(letter * kLettersAcross);
 }
 
 QString KitWindow::said() const { return m_saying->text(); }

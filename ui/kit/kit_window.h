@@ -46,6 +46,7 @@ protected:
 
 private:
     void build();
+    QWidget* placesPart();
     QWidget* tablePart();
     QPushButton* button(const QString& text, const QString& tip, void (KitWindow::*act)());
     void dress();

@@ -98,6 +98,8 @@ void dress(QWidget& window) {
     window.setStyleSheet({}); // one that is taken off brings the palette from before it back
     window.setPalette(paletteOf(c));
     window.setStyleSheet(styleSheet(c));
+    // Under the sheet of a window further up the palette from before comes back with the sheet.
+    if (window.palette().window() != paletteOf(c).window()) window.setPalette(paletteOf(c));
 }
 
 /// Hears of the change at the application itself: a window with a palette of its own is not told.
@@ -111,12 +113,18 @@ public:
         const bool changed =
             event->type() == QEvent::ApplicationPaletteChange || event->type() == QEvent::ApplicationFontChange;
         if (!changed || watched != qApp) return false;
-        dress(m_window);
-        if (m_after) m_after();
+        dressAgain();
+        // The sheet of the window that this one is a child of reaches into it: once that is changed, again.
+        if (m_window.parentWidget()) QMetaObject::invokeMethod(this, &Dresser::dressAgain, Qt::QueuedConnection);
         return false;
     }
 
 private:
+    void dressAgain() {
+        dress(m_window);
+        if (m_after) m_after();
+    }
+
     QWidget& m_window;
     std::function<void()> m_after;
 };

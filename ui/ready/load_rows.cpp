@@ -25,7 +25,7 @@ QString thingText(const core::Snapshot& s, const rules::KitLine& line) {
     case KitThing::Straps:
         return counted(line.count, Ready::tr("1 strap"), Ready::tr("%1 straps"));
     case KitThing::Barrow:
-        return Ready::tr("a barrow, or a second pair of hands");
+        return Ready::tr("a barrow");
     case KitThing::QueenCages:
         return counted(line.count, Ready::tr("1 queen cage"), Ready::tr("%1 queen cages"));
     case KitThing::Floors:
@@ -40,13 +40,27 @@ QString thingText(const core::Snapshot& s, const rules::KitLine& line) {
         return Ready::tr("%1 of syrup, 2 : 1")
             .arg(look::feedOf(static_cast<int>(line.count), s.settings.shown().volume));
     case KitThing::WaterSpray:
-        return Ready::tr("a water spray, so that the paper stays where it is laid");
+        return Ready::tr("a water spray");
     case KitThing::Smoker:
-        return Ready::tr("smoker with fuel, water to put it out, hive tool, brush, spare gloves");
+        return Ready::tr("a smoker");
     case KitThing::Pencil:
-        return Ready::tr("the worksheet, and a pencil");
+        return Ready::tr("worksheet and pencil");
     }
     return {};
+}
+
+/// What it is for, or what comes with it.
+QString noteText(KitThing what) {
+    switch (what) {
+    case KitThing::Barrow:
+        return Ready::tr("or a second pair of hands");
+    case KitThing::WaterSpray:
+        return Ready::tr("so that the paper stays where it is laid");
+    case KitThing::Smoker:
+        return Ready::tr("with fuel, water to put it out, hive tool, brush, spare gloves");
+    default:
+        return {};
+    }
 }
 
 /// Kit of that part that is kept apart, here or in the store room.
@@ -70,6 +84,7 @@ BoardRow loadRow(const desk::Reading& reading, core::YardIx yard, const rules::K
                  const std::vector<rules::KitPile>& piles) {
     BoardRow row;
     row.title = thingText(reading.snapshot, line);
+    if (const QString note = noteText(line.what); !note.isEmpty()) row.lines = {note};
     const QString part = rules::kitPartOf(reading.snapshot, line);
     if (part.isEmpty()) return row;
     const core::SnapYard& here = reading.snapshot.yard(yard);

@@ -71,11 +71,10 @@ QWidget* ReadyPage::foot() {
     auto* foot = new QWidget(this);
     auto* down = new QVBoxLayout(foot);
     down->setContentsMargins(20, 6, 20, 0);
-    m_walk =
-        button(tr("&Walk through them"), tr("The visits of these hives, one after the other (W)"), &ReadyPage::walk);
+    m_walk = button(tr("&Walk them"), tr("The visits of these hives, one after the other (W)"), &ReadyPage::walk);
     m_walk->setProperty("primary", true);
     m_walk->setObjectName(QStringLiteral("readyWalk"));
-    m_sheet = button(tr("&Sheet to print…"), tr("What is missing, with room to write it (S)"), &ReadyPage::sheet);
+    m_sheet = button(tr("&Sheet…"), tr("What is missing, with room to write it (S)"), &ReadyPage::sheet);
     m_sheet->setObjectName(QStringLiteral("readySheet"));
     m_kit = button(tr("&Kit…"), tr("Count kit, clean it, carry it (K)"), &ReadyPage::kit);
     m_kit->setObjectName(QStringLiteral("readyKit"));
@@ -117,6 +116,9 @@ void ReadyPage::read() {
     m_telling = true;
     m_delegate->setOpen(-1);
     m_model->setRows(m_rows.rows, &reading.snapshot);
+    m_list->doItemsLayout(); // its scroll bar may come or go
+    m_delegate->setWidth(m_list->viewport()->width());
+    m_list->doItemsLayout();
     m_telling = false;
     QStringList parts;
     if (yard) parts << reading.snapshot.yard(*yard).name << look::dayText(m_desk.day());

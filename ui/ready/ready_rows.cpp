@@ -5,6 +5,7 @@
 #include "ui/ready/load_rows.h"
 
 #include <algorithm>
+#include <set>
 
 namespace ui::ready {
 
@@ -26,6 +27,15 @@ void addNote(const QString& text, std::vector<BoardRow>& rows) {
     row.kind = RowKind::Note;
     row.lines = {text};
     rows.push_back(row);
+}
+
+/// Held for more than a missing brood check.
+int heldOf(const desk::Reading& reading, core::YardIx yard) {
+    std::set<core::ColonyIx> held;
+    for (const rules::Hold& hold : reading.plan.holds)
+        if (hold.kind != rules::HoldKind::BroodNotChecked && reading.factsOf(hold.colony).yard == yard)
+            held.insert(hold.colony);
+    return static_cast<int>(held.size());
 }
 
 /// "stand 4 · 4.5 frames, 17 Aug"
@@ -63,6 +73,10 @@ void addMissing(const desk::Reading& reading, core::YardIx yard, bool season, Re
         for (size_t i = 1; i < m.what.size(); ++i) row.why.add(m.what[i].why);
         out.rows.push_back(std::move(row));
     }
+    if (const int held = heldOf(reading, yard); held > 0)
+        addNote(Ready::tr("Held hives take no part in the plan (%1 here): of them only the weight is asked, for feed.")
+                    .arg(held),
+                out.rows);
     if (out.missing.empty())
         addNote(hivesOf(reading, yard) == 0 ? Ready::tr("No hive stands here on this day.")
                                             : Ready::tr("Nothing: counts, queens, brood checks and weights all count "

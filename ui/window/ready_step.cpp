@@ -3,6 +3,8 @@
 #include "ui/kit/kit_window.h"
 #include "ui/merge/merge_place.h"
 #include "ui/ready/ready_page.h"
+#include "ui/window/main_window.h"
+#include "ui/window/to_paper.h"
 #include "ui/window/work_page.h"
 
 namespace ui::window {
@@ -15,6 +17,10 @@ void addReadyStep(WorkPage& page, desk::Desk& desk, Dialogs& dialogs) {
         page.logVisit();
     });
     QObject::connect(ready, &ready::ReadyPage::walkAsked, &page, &WorkPage::walk);
+    QObject::connect(ready, &ready::ReadyPage::sheetAsked, &page, [&page, &dialogs] {
+        auto* window = qobject_cast<MainWindow*>(page.window());
+        if (window) toPaper(*window, dialogs, PaperWay::Preview, core::report::Sheet::Walk);
+    });
     QObject::connect(ready, &ready::ReadyPage::kitAsked, &page,
                      [&page, &desk, &dialogs] { guarded(dialogs, [&] { kit::showKit(desk, dialogs, &page); }); });
 }
