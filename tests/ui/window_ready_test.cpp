@@ -134,6 +134,19 @@ TEST_F(GettingReady, WhatIsToLoadIsOfferedFromUsableKitAlone) {
               "2 straps|4 usable in the store room||3 more in quarantine: not to be used.");
 }
 
+TEST_F(GettingReady, ItsSheetGoesToPaper) {
+    std::optional<core::report::Sheet> shown;
+    ui::window::Paper paper;
+    paper.preview = [&](QWidget*, const ui::window::PaperJob& job) {
+        shown = job.choice.sheet;
+        return false;
+    };
+    window->setPaper(paper);
+    page()->list()->setFocus();
+    key(Qt::Key_S);
+    EXPECT_EQ(shown, core::report::Sheet::Walk);
+}
+
 TEST_F(GettingReady, ItsKitOpensBesideIt) {
     page()->list()->setFocus();
     key(Qt::Key_K);
