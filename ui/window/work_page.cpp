@@ -254,7 +254,8 @@ form::FormPanel* WorkPage::openForm(std::unique_ptr<form::Form> form) {
 void WorkPage::goToPane(int by) {
     std::vector<QWidget*> panes{m_yards, m_plan, m_time->bar()};
     if (m_table->isVisible()) panes.push_back(m_table);
-    panes.push_back(m_right->currentWidget());
+    const bool steps = m_right->currentWidget() == m_merge; // the keys go to the step, past its tab
+    panes.push_back(steps ? m_merge->page(m_merge->step()) : m_right->currentWidget());
     goOn(panes, by);
 }
 
