@@ -1,6 +1,8 @@
+#include "core/edit/divide_day.h"
 #include "core/edit/merge_day.h"
 #include "core/edit/merge_sheet.h"
 #include "core/edit/print_day.h"
+#include "core/edit/merge_variant.h"
 #include "tests/edit/put_right_fixture.h"
 
 namespace tests::edit {
@@ -375,6 +377,48 @@ TEST_F(Merging, AVariantThatIsSavedIsPrintedAsItIs) {
     ASSERT_EQ(session->mergeDays(north).size(), 1u);
     EXPECT_EQ(session->mergeDays(north).front().revision, 1);
     EXPECT_EQ(session->stripsOf(session->mergeDays(north).front().id).size(), 1u);
+}
+
+TEST_F(Merging, AVariantIsACopyOfAllThatIsAsked) {
+    save(asked({choice(MergeAsk::Pin, k5, k6), choice(MergeAsk::LeaveOut, k7)}));
+    apply([&](const EditContext& c) {
+        DivideChoice whole;
+        whole.colony = k7;
+        return askDivides(c, {north, kDay, 1, DivideQueens::Cells, {whole}});
+    });
+    const MergeDayId first = theDay().id;
+    const auto add = [&](const EditContext& c) { return addMergeVariant(c, north, kDay, first); };
+    EXPECT_EQ(done(add), "Planned the merge day of North on " + isoText(kDay).toStdString() + ", variant 2");
+    const auto days = session->mergeDays(north);
+    ASSERT_EQ(days.size(), 2U);
+    EXPECT_EQ(days[1].revision, 1);
+    EXPECT_EQ(days[1].queens, DivideQueens::Cells);
+    EXPECT_EQ(session->choicesOf(days[1].id).size(), 2U);
+    EXPECT_EQ(session->divideChoicesOf(days[1].id).size(), 1U);
+    EXPECT_EQ(session->choicesOf(first).size(), 2U);
+    done(add);
+    EXPECT_EQ(refusal(add), "Three variants of a merge day stand side by side at most: drop one first.");
+    apply([&](const EditContext& c) { return takeBackMergeDay(c, days[1].id); });
+    EXPECT_EQ(session->mergeDays(north).size(), 2U);
+    done(add);
+    EXPECT_EQ(session->mergeDays(north)[1].variant, 2) << "the first number that is free";
+}
+
+TEST_F(Merging, TheFirstVariantKeepsWhatTheRulesProposeBesideIt) {
+    apply([&](const EditContext& c) { return addMergeVariant(c, north, kDay, {}); });
+    ASSERT_EQ(session->mergeDays(north).size(), 2U);
+    session->undo();
+    EXPECT_TRUE(session->mergeDays(north).empty()) << "one undo";
+}
+
+TEST_F(Merging, ADayBegunToBeClosedHasNoMoreVariants) {
+    save(asked({choice(MergeAsk::Pin, k5, k6)}));
+    print({printed(k5, k6)});
+    close(strip(StripOutcome::NotDone, QStringLiteral("rain")));
+    EXPECT_NE(refusal([&](const EditContext& c) {
+                  return addMergeVariant(c, north, kDay, theDay().id);
+              }).find("begun to be closed"),
+              std::string::npos);
 }
 
 } // namespace

@@ -6,6 +6,7 @@
 #include "ui/board/ask_line.h"
 #include "ui/board/board.h"
 #include "ui/board/notices.h"
+#include "ui/board/questions.h"
 #include "ui/board/why_not.h"
 #include "ui/look/words.h"
 

@@ -95,10 +95,10 @@ TEST_F(OnTheBoard, OneIsLeftOutWithAWordWhy) {
     goTo(firstRow());
     const QString host = label(first().host);
     key(Qt::Key_E, Qt::ControlModifier);
-    ASSERT_TRUE(board()->askLine()->isVisible());
+    ASSERT_TRUE(board()->questions()->line()->isVisible());
     type("requeened last week");
     key(Qt::Key_Return);
-    EXPECT_FALSE(board()->askLine()->isVisible());
+    EXPECT_FALSE(board()->questions()->line()->isVisible());
     ASSERT_EQ(kept().size(), 1U);
     EXPECT_EQ(kept()[0].note, QStringLiteral("requeened last week"));
     EXPECT_EQ(kept()[0].colony, id(qPrintable(host))) << "the one chosen";
@@ -112,10 +112,10 @@ TEST_F(OnTheBoard, OneIsLeftOutWithAWordWhy) {
 TEST_F(OnTheBoard, EscapeLeavesNobodyOut) {
     goTo(firstRow());
     key(Qt::Key_L);
-    ASSERT_TRUE(board()->askLine()->isVisible());
+    ASSERT_TRUE(board()->questions()->line()->isVisible());
     type("no");
     key(Qt::Key_Escape);
-    EXPECT_FALSE(board()->askLine()->isVisible());
+    EXPECT_FALSE(board()->questions()->line()->isVisible());
     EXPECT_TRUE(kept().empty());
     EXPECT_EQ(QApplication::focusWidget(), list());
 }
@@ -123,13 +123,13 @@ TEST_F(OnTheBoard, EscapeLeavesNobodyOut) {
 TEST_F(OnTheBoard, ALimitIsUnionsOrHours) {
     ASSERT_GE(window->desk()->reading().plan.unions.size(), 2U);
     key(Qt::Key_M, Qt::ControlModifier);
-    ASSERT_TRUE(board()->askLine()->isVisible());
+    ASSERT_TRUE(board()->questions()->line()->isVisible());
     type("a few");
     key(Qt::Key_Return);
-    EXPECT_TRUE(board()->askLine()->problem().contains(QStringLiteral("“a few” is no limit")));
-    EXPECT_EQ(board()->askLine()->line()->text(), QStringLiteral("a few")) << "what was typed stays typed";
+    EXPECT_TRUE(board()->questions()->line()->problem().contains(QStringLiteral("“a few” is no limit")));
+    EXPECT_EQ(board()->questions()->line()->line()->text(), QStringLiteral("a few")) << "what was typed stays typed";
     EXPECT_EQ(asked().day.id.value, 0) << "and nothing was changed";
-    board()->askLine()->line()->selectAll();
+    board()->questions()->line()->line()->selectAll();
     type("1");
     key(Qt::Key_Return);
     EXPECT_EQ(window->desk()->reading().plan.unions.size(), 1U);
@@ -142,7 +142,7 @@ TEST_F(OnTheBoard, ALimitIsUnionsOrHours) {
     EXPECT_FALSE(asked().day.most);
     EXPECT_EQ(window->desk()->reading().plan.unions.size(), 1U) << "12 minutes a union of two people";
     key(Qt::Key_M, Qt::ControlModifier);
-    EXPECT_EQ(board()->askLine()->line()->text(), QStringLiteral("15 min"));
+    EXPECT_EQ(board()->questions()->line()->line()->text(), QStringLiteral("15 min"));
     key(Qt::Key_Backspace);
     key(Qt::Key_Return);
     EXPECT_FALSE(asked().day.minutes);
@@ -182,25 +182,26 @@ TEST_F(OnTheBoard, WhatCanBeNoMoreIsSaidAndDroppedByOneButton) {
 TEST_F(OnTheBoard, WhyNotOfTwoSelectedAndOfTwoTyped) {
     selectTwo("A1", "A3");
     key(Qt::Key_Y, Qt::ControlModifier);
-    ASSERT_TRUE(board()->whyNot()->isVisible());
-    EXPECT_TRUE(board()->whyNot()->text().contains(QStringLiteral("4.7.2"))) << board()->whyNot()->text().toStdString();
+    ASSERT_TRUE(board()->questions()->whyNotView()->isVisible());
+    EXPECT_TRUE(board()->questions()->whyNotView()->text().contains(QStringLiteral("4.7.2")))
+        << board()->questions()->whyNotView()->text().toStdString();
     key(Qt::Key_Escape);
-    EXPECT_FALSE(board()->whyNot()->isVisible());
+    EXPECT_FALSE(board()->questions()->whyNotView()->isVisible());
     QTest::mouseClick(plan(), Qt::LeftButton, {}, at("A1"));
     key(Qt::Key_Y, Qt::ControlModifier);
-    ASSERT_TRUE(board()->askLine()->isVisible());
-    EXPECT_EQ(board()->askLine()->line()->text(), QStringLiteral("A1 + "));
+    ASSERT_TRUE(board()->questions()->line()->isVisible());
+    EXPECT_EQ(board()->questions()->line()->line()->text(), QStringLiteral("A1 + "));
     type("nobody");
     key(Qt::Key_Return);
-    EXPECT_TRUE(board()->askLine()->problem().contains(QStringLiteral("No living colony is called nobody")))
-        << board()->askLine()->problem().toStdString();
-    board()->askLine()->line()->selectAll();
+    EXPECT_TRUE(board()->questions()->line()->problem().contains(QStringLiteral("No living colony is called nobody")))
+        << board()->questions()->line()->problem().toStdString();
+    board()->questions()->line()->line()->selectAll();
     type("a1 a2");
     key(Qt::Key_Return);
-    ASSERT_TRUE(board()->whyNot()->isVisible());
-    EXPECT_FALSE(board()->askLine()->isVisible());
-    EXPECT_TRUE(board()->whyNot()->text().contains(QStringLiteral("may unite")))
-        << board()->whyNot()->text().toStdString();
+    ASSERT_TRUE(board()->questions()->whyNotView()->isVisible());
+    EXPECT_FALSE(board()->questions()->line()->isVisible());
+    EXPECT_TRUE(board()->questions()->whyNotView()->text().contains(QStringLiteral("may unite")))
+        << board()->questions()->whyNotView()->text().toStdString();
 }
 
 TEST_F(OnTheBoard, ARowsMenuOffersTheSame) {
@@ -236,7 +237,7 @@ TEST_F(OnTheBoard, ADayThatIsWrittenBackIsClosedToWishes) {
     EXPECT_TRUE(board()->notices()->closing()->text().contains(QStringLiteral("written back")));
     for (int i = 0; i < list()->rows().rowCount(); ++i) EXPECT_TRUE(list()->rows().at(i).offers.empty()) << i;
     key(Qt::Key_M, Qt::ControlModifier);
-    EXPECT_FALSE(board()->askLine()->isVisible());
+    EXPECT_FALSE(board()->questions()->line()->isVisible());
     EXPECT_NE(said().find("written back"), std::string::npos) << said();
 }
 

@@ -61,7 +61,7 @@ TEST_F(Variants, AreComparedSideBySideAndShownFromThere) {
     const auto& r = window->desk()->reading();
     const size_t second = r.plan.unions.size();
     key(Qt::Key_J, Qt::ControlModifier | Qt::ShiftModifier);
-    QTableWidget* table = board()->variants()->table();
+    QTableWidget* table = board()->questions()->variants()->table();
     ASSERT_TRUE(table->isVisible());
     ASSERT_EQ(table->columnCount(), 2);
     EXPECT_EQ(table->item(0, 1)->text().toULong(), second);
@@ -74,7 +74,7 @@ TEST_F(Variants, AreComparedSideBySideAndShownFromThere) {
     EXPECT_TRUE(table->horizontalHeaderItem(0)->text().contains(QStringLiteral("shown")));
     table->setFocus();
     QTest::keyClick(table, Qt::Key_Escape);
-    EXPECT_FALSE(board()->variants()->isVisible());
+    EXPECT_FALSE(board()->questions()->variants()->isVisible());
 }
 
 TEST_F(Variants, OneIsDroppedAndUndoBringsItBack) {

@@ -1,7 +1,6 @@
 #include "ui/board/asked_rows.h"
 
-#include <QCoreApplication>
-
+#include "ui/board/boards.h"
 namespace ui::board {
 
 namespace {
@@ -9,10 +8,6 @@ namespace {
 using core::MergeAsk;
 using core::edit::asks;
 using core::edit::findChoice;
-
-struct Boards {
-    Q_DECLARE_TR_FUNCTIONS(Boards)
-};
 
 constexpr size_t kPinAndNot = 2;
 

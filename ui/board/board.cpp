@@ -1,19 +1,14 @@
 #include "ui/board/board.h"
 
-#include "ui/board/ask_line.h"
 #include "ui/board/board_actions.h"
 #include "ui/board/board_head.h"
 #include "ui/board/notices.h"
-#include "ui/board/pair_typed.h"
-#include "ui/board/variant_table.h"
-#include "ui/board/why_not.h"
+#include "ui/board/questions.h"
 #include "ui/card/card_whys.h"
 #include "ui/look/reason_text.h"
 
 #include <QAction>
-#include <QEvent>
 #include <QLabel>
-#include <QLineEdit>
 #include <QMenu>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -34,16 +29,12 @@ Board::Board(desk::Desk& desk, Dialogs& dialogs, QWidget* parent)
       m_actions(new BoardActions(*m_merge, this)),
       m_head(new BoardHead(*m_merge, *m_actions, this)),
       m_notices(new Notices(*m_merge, this)),
-      m_ask(new AskLine(this)),
-      m_why(new WhyNotView(this)),
-      m_variants(new VariantTable(*m_merge, this)),
+      m_questions(new Questions(*m_merge, desk, dialogs, this)),
       m_list(new BoardList(this)) {
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(0, 14, 0, 14);
     all->setSpacing(6);
-    for (QWidget* part : std::initializer_list<QWidget*>{m_head, m_notices, m_ask, m_why, m_variants})
-        all->addWidget(part);
-    for (QWidget* panel : std::initializer_list<QWidget*>{m_ask, m_why, m_variants}) panel->installEventFilter(this);
+    for (QWidget* part : std::initializer_list<QWidget*>{m_head, m_notices, m_questions}) all->addWidget(part);
     all->addWidget(m_list, 1);
     buildFoot(all);
     connect(m_head, &BoardHead::dayAsked, this, &Board::dayAsked);
@@ -59,26 +50,15 @@ void Board::connectList() {
     connect(m_list, &BoardList::offerTaken, this, &Board::take);
     connect(m_list, &BoardList::whyNotAsked, m_actions->whyNot, &QAction::trigger);
     connect(m_list, &BoardList::menuAsked, this, &Board::showMenu);
-    const auto back = [this] { m_list->setFocus(Qt::OtherFocusReason); };
-    connect(m_ask, &AskLine::closed, this, back);
-    connect(m_why, &WhyNotView::closed, this, back);
-    connect(m_variants, &VariantTable::closed, this, back);
+    connect(m_questions, &Questions::left, this, [this] { m_list->setFocus(Qt::OtherFocusReason); });
+    connect(m_questions, &Questions::openChanged, this, &Board::showSide);
 }
 
 void Board::connectActions() {
     connect(m_actions, &BoardActions::offerTaken, this, &Board::take);
-    connect(m_why, &WhyNotView::offerTaken, this, [this](const Offer& offer) {
-        if (!m_merge->take(offer)) return;
-        m_why->hide();
-        m_list->setFocus(Qt::OtherFocusReason);
-    });
-    connect(m_actions->limit, &QAction::triggered, this, &Board::askLimit);
-    connect(m_actions->whyNot, &QAction::triggered, this, &Board::askWhyNot);
-    connect(m_actions->compare, &QAction::triggered, this, [this] {
-        onlyPanel(m_variants);
-        guarded(m_dialogs, [this] { m_variants->compare(); });
-        m_variants->setFocus(Qt::OtherFocusReason);
-    });
+    connect(m_actions->limit, &QAction::triggered, m_questions, &Questions::limit);
+    connect(m_actions->whyNot, &QAction::triggered, m_questions, &Questions::whyNot);
+    connect(m_actions->compare, &QAction::triggered, m_questions, &Questions::compare);
     connect(&m_desk, &desk::Desk::selectedChanged, this, &Board::showActions);
 }
 
@@ -115,7 +95,7 @@ void Board::show(const desk::Reading& reading, core::YardIx yard) {
     m_head->show(reading, yard);
     open(-1);
     m_telling = false;
-    followWhyNot();
+    m_questions->follow();
 }
 
 void Board::setChosen(std::optional<core::ColonyId> colony) {
@@ -154,15 +134,9 @@ void Board::open(int row) {
 
 /// The drawing gives way to whatever is open above the list, and to a list that would have no room.
 void Board::showSide() {
-    const bool open = !m_ask->isHidden() || !m_why->isHidden() || !m_variants->isHidden();
-    const bool shown = m_united && !open && height() >= kRoomForSide * fontMetrics().height();
+    const bool shown = m_united && m_questions->isHidden() && height() >= kRoomForSide * fontMetrics().height();
     m_asUnited->setVisible(shown);
     m_side->setVisible(shown);
-}
-
-bool Board::eventFilter(QObject* watched, QEvent* event) {
-    if (event->type() == QEvent::ShowToParent || event->type() == QEvent::HideToParent) showSide();
-    return QWidget::eventFilter(watched, event);
 }
 
 void Board::resizeEvent(QResizeEvent* event) {
@@ -213,79 +187,11 @@ QList<QAction*> Board::chosenActions() const {
     return out << m_actions->whyNot;
 }
 
-void Board::onlyPanel(QWidget* panel) {
-    for (QWidget* other : std::initializer_list<QWidget*>{m_ask, m_why, m_variants})
-        if (other != panel) other->hide();
-}
-
-/// The sentences shown are of the plan as it is now.
-void Board::followWhyNot() {
-    if (m_why->isHidden() || !m_whyNot) return;
-    const auto a = m_desk.reading().find(m_whyNot->first), b = m_desk.reading().find(m_whyNot->second);
-    if (!a || !b) return m_why->hide();
-    tellWhyNot(*a, *b);
-}
-
 void Board::take(const Offer& offer) {
-    if (!offer.on || offer.ask != core::MergeAsk::LeaveOut || !m_merge->barred().isEmpty()) {
+    if (offer.on && offer.ask == core::MergeAsk::LeaveOut && m_merge->barred().isEmpty())
+        m_questions->leaveOut(offer);
+    else
         m_merge->take(offer);
-        return;
-    }
-    onlyPanel(m_ask);
-    m_ask->ask(tr("Leave %1 out. Why?").arg(labelOf(m_desk.reading(), offer.a)), {},
-               tr("A word for the worksheet, or nothing. Enter leaves it out, Escape does not."),
-               [this, offer](const QString& typed) {
-                   return m_merge->take(offer, typed) ? QString() : tr("It was not left out.");
-               });
-}
-
-void Board::askLimit() {
-    if (const QString why = m_merge->barred(); !why.isEmpty()) return emit m_desk.said(why);
-    onlyPanel(m_ask);
-    const core::MergeDay& day = m_merge->asked().day;
-    m_ask->ask(tr("At most how many unions, or how long?"), limitAsTyped({day.most, day.minutes}),
-               tr("6 is six unions; 3 h or 90 min is what the crew has; nothing: no limit."),
-               [this](const QString& typed) {
-                   const auto limit = limitTyped(typed);
-                   if (!limit)
-                       return tr("“%1” is no limit: a number of unions (6) or a time (3 h, 90 min).").arg(typed);
-                   return m_merge->limitTo(*limit) ? QString() : tr("The limit was not changed.");
-               });
-}
-
-void Board::askWhyNot() {
-    const auto& selected = m_desk.selected();
-    if (selected.size() == 2) {
-        const auto a = m_desk.reading().find(selected[0]), b = m_desk.reading().find(selected[1]);
-        if (a && b) return tellWhyNot(*a, *b);
-    }
-    onlyPanel(m_ask);
-    const auto chosen = m_desk.chosen();
-    m_ask->ask(tr("Which two are not united, and why?"),
-               chosen ? labelOf(m_desk.reading(), *chosen) + QStringLiteral(" + ") : QString(),
-               tr("Two labels: K2 + K7. Or select two hives on the plan first."), [this](const QString& typed) {
-                   const PairTyped pair = pairTyped(m_desk.reading(), typed);
-                   if (!pair.problem.isEmpty()) return pair.problem;
-                   m_ask->hide();
-                   tellWhyNot(pair.a, pair.b);
-                   return QString();
-               });
-    m_ask->line()->end(false);
-}
-
-void Board::tellWhyNot(core::ColonyIx a, core::ColonyIx b) {
-    onlyPanel(m_why);
-    guarded(m_dialogs, [&] {
-        const WhyNotText text = board::whyNot(m_desk.reading(), a, b);
-        std::optional<Offer> pin;
-        const auto id = [this](core::ColonyIx c) { return m_desk.reading().snapshot.colony(c).id; };
-        if (text.mayUnite && m_merge->barred().isEmpty()) {
-            const auto offers = offersOfPair(m_desk.reading(), m_merge->asked().choices, id(a), id(b));
-            pin = offers.front();
-        }
-        m_whyNot = {id(a), id(b)};
-        m_why->tell(text, pin);
-    });
 }
 
 void Board::showMenu(int row, const QPoint& globalAt) {

@@ -8,7 +8,6 @@
 #include <QWidget>
 
 #include <optional>
-#include <utility>
 
 class QAction;
 class QLabel;
@@ -16,12 +15,10 @@ class QVBoxLayout;
 
 namespace ui::board {
 
-class AskLine;
 class BoardActions;
 class BoardHead;
 class Notices;
-class VariantTable;
-class WhyNotView;
+class Questions;
 
 /// Merge day of one yard: its day, the plan as a list with reasons and what can be asked of it, the chosen union from
 /// the side, and the way to paper.
@@ -41,9 +38,7 @@ public:
     QList<QAction*> chosenActions() const;
     BoardHead* head() const { return m_head; }
     Notices* notices() const { return m_notices; }
-    AskLine* askLine() const { return m_ask; }
-    WhyNotView* whyNot() const { return m_why; }
-    VariantTable* variants() const { return m_variants; }
+    Questions* questions() const { return m_questions; }
 
 signals:
     void dayAsked(core::Day day);
@@ -55,11 +50,9 @@ signals:
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
-    bool eventFilter(QObject* watched, QEvent* event) override; ///< of the panels, shown and hidden
 
 private:
     void showSide();
-    void followWhyNot();
     void connectList();
     void connectActions();
     void buildFoot(QVBoxLayout* all);
@@ -67,12 +60,8 @@ private:
     void open(int row);
     void unfold(int row);
     void take(const Offer& offer);
-    void askLimit();
-    void askWhyNot();
-    void tellWhyNot(core::ColonyIx a, core::ColonyIx b);
     void showMenu(int row, const QPoint& globalAt);
     void showActions();
-    void onlyPanel(QWidget* panel);
     std::vector<Offer> offersNow() const;
 
     desk::Desk& m_desk;
@@ -81,16 +70,13 @@ private:
     BoardActions* m_actions;
     BoardHead* m_head;
     Notices* m_notices;
-    AskLine* m_ask;
-    WhyNotView* m_why;
-    VariantTable* m_variants;
+    Questions* m_questions;
     BoardList* m_list;
     const desk::Reading* m_reading = nullptr;
     core::YardIx m_yard;
     QLabel* m_asUnited = nullptr;
     card::ElevationView* m_side = nullptr;
-    bool m_united = false; ///< the open row is a union: there is something to draw
-    std::optional<std::pair<core::ColonyId, core::ColonyId>> m_whyNot; ///< whom the sentences shown are of
+    bool m_united = false;  ///< the open row is a union: there is something to draw
     bool m_telling = false; ///< the list is being told; it does not tell back
 };
 

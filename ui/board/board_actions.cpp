@@ -1,5 +1,6 @@
 #include "ui/board/board_actions.h"
 
+#include "core/edit/merge_variant.h"
 #include "ui/board/merge_desk.h"
 
 #include <QAction>
@@ -52,7 +53,7 @@ BoardActions::BoardActions(MergeDesk& merge, QWidget* board) : QObject(board), m
 }
 
 void BoardActions::follow() {
-    newVariant->setEnabled(static_cast<int>(m_merge.variants().size()) < MergeDesk::kVariants);
+    newVariant->setEnabled(static_cast<int>(m_merge.variants().size()) < core::edit::kMergeVariants);
     nextVariant->setEnabled(m_merge.variants().size() > 1);
     compare->setEnabled(m_merge.variants().size() > 1);
     dropVariant->setEnabled(!m_merge.variants().empty());

@@ -1,5 +1,6 @@
 #include "ui/board/board_head.h"
 
+#include "core/edit/merge_variant.h"
 #include "ui/board/board_actions.h"
 #include "ui/board/board_rows.h"
 #include "ui/board/merge_desk.h"
@@ -63,7 +64,7 @@ void BoardHead::buildButtons(BoardActions& actions) {
     auto* all = static_cast<QVBoxLayout*>(layout());
     m_numbers = new QHBoxLayout;
     m_numbers->setSpacing(2);
-    for (int number = 1; number <= MergeDesk::kVariants; ++number) {
+    for (int number = 1; number <= core::edit::kMergeVariants; ++number) {
         auto* button = new QPushButton(tr("Variant %1").arg(number), this);
         button->setObjectName(QStringLiteral("variant%1").arg(number));
         button->setProperty("plain", true);
@@ -94,7 +95,7 @@ void BoardHead::buildButtons(BoardActions& actions) {
 }
 
 QPushButton* BoardHead::variant(int number) const {
-    return number >= 1 && number <= MergeDesk::kVariants ? m_variants[static_cast<size_t>(number - 1)] : nullptr;
+    return number >= 1 && number <= core::edit::kMergeVariants ? m_variants[static_cast<size_t>(number - 1)] : nullptr;
 }
 
 void BoardHead::showVariants() {

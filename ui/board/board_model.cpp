@@ -25,14 +25,16 @@ void BoardModel::unfold(int row, const QString& rules, const QString& line) {
 }
 
 int BoardModel::rowAbout(core::ColonyId colony) const {
-    int found = -1, asked = -1;
+    int found = -1, asked = -1, signedRow = -1;
     for (size_t i = 0; i < m_rows.size(); ++i) {
         if (!m_rows[i].about(colony)) continue;
         if (m_rows[i].kind == RowKind::Union) return static_cast<int>(i);
-        int& first = m_rows[i].kind == RowKind::Asked ? asked : found;
+        int& first = m_rows[i].kind == RowKind::Asked ? asked : m_rows[i].askedText.isEmpty() ? found : signedRow;
         if (first < 0) first = static_cast<int>(i);
     }
-    return found < 0 ? asked : found;
+    for (const int row : {signedRow, found, asked})
+        if (row >= 0) return row;
+    return -1;
 }
 
 int BoardModel::rowCount(const QModelIndex& parent) const {

@@ -17,7 +17,7 @@ public:
     const BoardRow& at(int row) const { return m_rows[static_cast<size_t>(row)]; }
     /// What is worked out of a row when it is opened; it stays.
     void unfold(int row, const QString& rules, const QString& line);
-    /// The first row about this colony: unions before others, what was asked last.
+    /// The first row about this colony: unions first, then where it was left out; what was asked last.
     int rowAbout(core::ColonyId colony) const;
 
     int rowCount(const QModelIndex& parent = {}) const override;

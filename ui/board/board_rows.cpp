@@ -3,11 +3,10 @@
 #include "core/rules/calc/feeding.h"
 #include "core/rules/finding_words.h"
 #include "ui/board/asked_rows.h"
+#include "ui/board/boards.h"
 #include "ui/card/card_figures.h"
 #include "ui/look/rule_words.h"
 #include "ui/look/words.h"
-
-#include <QCoreApplication>
 
 #include <algorithm>
 
@@ -16,10 +15,6 @@ namespace ui::board {
 namespace {
 
 namespace rules = core::rules;
-
-struct Boards {
-    Q_DECLARE_TR_FUNCTIONS(Boards)
-};
 
 class Writer {
 public:
@@ -100,7 +95,7 @@ private:
             row.kind = RowKind::Hold;
             row.colony = id(h.colony);
             row.mark = QString(rules::holdLetter(h.kind));
-            row.title = Boards::tr("%1: %2").arg(name(h.colony), look::holdTitle(h.kind).toLower());
+            row.title = Boards::tr("%1: %2").arg(name(h.colony), look::holdWithin(h.kind));
             row.lines << h.told;
             row.more << h.lift;
             row.why = h.why;

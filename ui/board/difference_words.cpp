@@ -1,7 +1,6 @@
 #include "ui/board/difference_words.h"
 
-#include <QCoreApplication>
-
+#include "ui/board/boards.h"
 #include <cstdlib>
 #include <map>
 
@@ -11,10 +10,6 @@ namespace {
 
 namespace rules = core::rules;
 using rules::PlanChange;
-
-struct Boards {
-    Q_DECLARE_TR_FUNCTIONS(Boards)
-};
 
 QString unionsText(int unions) { return unions == 1 ? Boards::tr("1 union") : Boards::tr("%1 unions").arg(unions); }
 

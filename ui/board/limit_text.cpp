@@ -1,6 +1,6 @@
 #include "ui/board/limit_text.h"
 
-#include <QCoreApplication>
+#include "ui/board/boards.h"
 #include <QRegularExpression>
 
 #include <cmath>
@@ -8,10 +8,6 @@
 namespace ui::board {
 
 namespace {
-
-struct Boards {
-    Q_DECLARE_TR_FUNCTIONS(Boards)
-};
 
 constexpr int kHour = 60;
 

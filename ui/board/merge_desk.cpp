@@ -1,6 +1,6 @@
 #include "ui/board/merge_desk.h"
 
-#include "core/edit/after_context.h"
+#include "core/edit/merge_variant.h"
 #include "core/rules/pins.h"
 
 #include <algorithm>
@@ -119,28 +119,20 @@ void MergeDesk::dropUnmet() {
 
 void MergeDesk::addVariant() {
     if (!mayAsk()) return;
-    int free = 1;
-    for (const core::MergeDay& day : m_variants)
-        if (day.variant == free) ++free;
-    if (free > kVariants) return emit m_desk.said(tr("Three variants stand side by side at most: drop one first."));
-    const bool first = m_variants.empty(); // what the rules propose is kept beside its copy
-    edit::MergeAsked original = m_asked, copy = m_asked;
-    copy.day.id = {};
-    copy.day.variant = first ? 2 : free;
-    const core::YardId yard = copy.day.yard;
-    const int variant = copy.day.variant;
-    bool saved = false;
+    const core::MergeDay of = m_asked.day;
+    const bool kept = of.id.value != 0;
     guarded(m_dialogs, [&] {
-        saved = m_desk.save(tr("a variant of the merge day"), [=](const edit::EditContext& c) {
-            if (!first) return edit::saveMergeDay(c, copy);
-            edit::ChangeSet both = edit::saveMergeDay(c, original);
-            edit::ChangeSet second = edit::saveMergeDay(edit::AfterContext(c, both.rows), copy);
-            both.rows.insert(both.rows.end(), second.rows.begin(), second.rows.end());
-            both.text = second.text;
-            return both;
+        const bool saved = m_desk.save(tr("a variant of the merge day"), [=](const edit::EditContext& c) {
+            return edit::addMergeVariant(c, of.yard, of.day, kept ? std::optional(of.id) : std::nullopt);
         });
+        if (saved) m_desk.setVariant(of.yard, newest());
     });
-    if (saved) guarded(m_dialogs, [&] { m_desk.setVariant(yard, variant); });
+}
+
+/// The number of the variant that was added last.
+int MergeDesk::newest() const {
+    const auto last = std::ranges::max_element(m_variants, {}, [](const core::MergeDay& d) { return d.id; });
+    return last == m_variants.end() ? 1 : last->variant;
 }
 
 void MergeDesk::showVariant(int variant) {

@@ -19,8 +19,6 @@ namespace ui::board {
 class MergeDesk : public QObject {
     Q_OBJECT
 public:
-    static constexpr int kVariants = 3;
-
     MergeDesk(desk::Desk& desk, Dialogs& dialogs, QObject* parent = nullptr);
 
     /// Of the yard shown; `day.id` 0: nothing is kept yet, the plan is as the rules propose it.
@@ -60,6 +58,7 @@ private:
     bool save(const core::edit::MergeAsked& asked);
     bool saveAsked(core::edit::MergeChoices choices, const Limit& limit);
     bool mayAsk();
+    int newest() const;
     QString barredPin(const Offer& offer) const;
 
     desk::Desk& m_desk;

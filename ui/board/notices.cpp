@@ -31,7 +31,7 @@ QString unmetText(const desk::Reading& r, const core::rules::Unmet& unmet) {
         const auto ix = r.find(colony);
         QStringList kinds;
         if (ix)
-            for (const core::rules::Hold& h : r.holdsOf(*ix)) kinds << look::holdTitle(h.kind).toLower();
+            for (const core::rules::Hold& h : r.holdsOf(*ix)) kinds << look::holdWithin(h.kind);
         if (!kinds.isEmpty())
             held << Notices::tr("%1 is held (%2)").arg(labelOf(r, colony), kinds.join(QStringLiteral(", ")));
     }
@@ -60,6 +60,7 @@ Notices::Notices(MergeDesk& merge, QWidget* parent) : QFrame(parent), m_merge(me
     box->addWidget(m_drop, 0, Qt::AlignLeft);
     all->addWidget(m_unmetBox);
     m_difference = wordsIn(this, "mergeDifference");
+    m_difference->setProperty("aside", true);
     m_difference->setFont(look::lesserFont(font()));
     m_difference->setAccessibleName(tr("What the last change did to the plan"));
     all->addWidget(m_difference);

@@ -1,7 +1,6 @@
 #include "ui/board/offers.h"
 
-#include <QCoreApplication>
-
+#include "ui/board/boards.h"
 #include <utility>
 
 namespace ui::board {
@@ -10,10 +9,6 @@ namespace {
 
 using core::MergeAsk;
 using core::edit::asks;
-
-struct Boards {
-    Q_DECLARE_TR_FUNCTIONS(Boards)
-};
 
 const core::rules::Union* unionOfBoth(const desk::Reading& r, core::ColonyId a, core::ColonyId b) {
     const auto x = r.find(a), y = r.find(b);

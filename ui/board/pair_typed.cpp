@@ -1,14 +1,9 @@
 #include "ui/board/pair_typed.h"
 
-#include <QCoreApplication>
-
+#include "ui/board/boards.h"
 namespace ui::board {
 
 namespace {
-
-struct Boards {
-    Q_DECLARE_TR_FUNCTIONS(Boards)
-};
 
 bool parts(QChar c) { return c == u'+' || c == u',' || c == u';' || c == u'&' || c.isSpace(); }
 

@@ -18,7 +18,7 @@ namespace ui::board {
 
 namespace {
 
-constexpr int kMostRows = 9; // seen at once
+constexpr int kRowsSeen = 9; // seen at once
 
 struct Row {
     QString title;
@@ -121,7 +121,7 @@ void VariantTable::fill(const std::vector<VariantFigures>& variants) {
     const int line = fontMetrics().height() + 6;
     m_table->verticalHeader()->setDefaultSectionSize(line);
     m_table->setFixedHeight(m_table->horizontalHeader()->sizeHint().height() + 6 +
-                            line * std::min<int>(m_table->rowCount(), kMostRows));
+                            line * std::min<int>(m_table->rowCount(), kRowsSeen));
     m_note->setText(rows.size() > 6
                         ? tr("Below the figures: the pairs in which they differ. Gain and spring are by the "
                              "value tables, an assumption.")

@@ -1,9 +1,8 @@
 #include "ui/board/variants.h"
 
 #include "core/rules/merge_request.h"
+#include "ui/board/boards.h"
 #include "ui/look/words.h"
-
-#include <QCoreApplication>
 
 #include <algorithm>
 
@@ -32,9 +31,7 @@ bool everywhereAlike(const std::vector<VariantFigures>& variants, const Joined& 
     });
 }
 
-QString upperText(const Joined& u) {
-    return QCoreApplication::translate("Boards", "%1 on top").arg(u.upper == u.host ? u.hostName : u.movedName);
-}
+QString upperText(const Joined& u) { return Boards::tr("%1 on top").arg(u.upper == u.host ? u.hostName : u.movedName); }
 
 VariantPair rowOf(const std::vector<VariantFigures>& variants, const Joined& pair) {
     const auto arrow = [](const Joined& u) { return u.movedName + QStringLiteral(" → ") + u.hostName; };
@@ -59,7 +56,8 @@ std::vector<VariantFigures> variantFigures(const desk::Reading& reading, const c
     for (const core::MergeDay& day : days) {
         const auto yard = reading.find(day.yard);
         if (!yard) continue;
-        rules::PlanRequest request = rules::mergeRequest(view, {{day, book.choicesOf(day.id)}}).request;
+        rules::PlanRequest request =
+            rules::mergeRequest(view, {{day, book.choicesOf(day.id), book.divideChoicesOf(day.id)}}).request;
         request.yards = {*yard};
         const rules::Plan plan = rules::advise(reading.snapshot, request);
         out.push_back({day, plan.totals, rules::gistOf(reading.snapshot, plan, *yard),

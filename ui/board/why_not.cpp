@@ -11,7 +11,7 @@
 namespace ui::board {
 
 namespace {
-constexpr int kMostLines = 9; // seen at once; the rest is scrolled to
+constexpr int kLinesSeen = 9; // seen at once; the rest is scrolled to
 }
 
 WhyNotView::WhyNotView(QWidget* parent) : QFrame(parent) {
@@ -56,7 +56,7 @@ void WhyNotView::tell(const WhyNotText& text, const std::optional<Offer>& pin) {
     m_pin->setVisible(pin.has_value());
     if (pin) m_pin->setText(QString(pin->said).replace(u'&', QStringLiteral("&&")));
     const int width = std::max(160, parentWidget()->width() - 60);
-    const int most = kMostLines * m_lines->fontMetrics().lineSpacing();
+    const int most = kLinesSeen * m_lines->fontMetrics().lineSpacing();
     const int needed = m_lines->heightForWidth(width) + 8;
     m_scroll->setFixedHeight(std::clamp(needed, m_lines->fontMetrics().lineSpacing() + 8, most));
     if (isVisible()) return;

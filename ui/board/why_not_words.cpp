@@ -3,11 +3,10 @@
 #include "core/base/error.h"
 #include "core/rules/explain.h"
 #include "core/rules/merge_request.h"
+#include "ui/board/boards.h"
 #include "ui/board/difference_words.h"
 #include "ui/board/limit_text.h"
 #include "ui/board/offers.h"
-
-#include <QCoreApplication>
 
 #include <algorithm>
 
@@ -18,10 +17,6 @@ namespace {
 namespace rules = core::rules;
 using core::MergeAsk;
 
-struct Boards {
-    Q_DECLARE_TR_FUNCTIONS(Boards)
-};
-
 class WhyNot {
 public:
     WhyNot(const desk::Reading& r, core::ColonyIx a, core::ColonyIx b)
@@ -31,12 +26,14 @@ public:
         WhyNotText out;
         out.title = Boards::tr("%1 and %2").arg(name(m_a), name(m_b));
         const rules::Explanation e = rules::explain(m_view, m_a, m_b);
-        out.lines << e.summary;
+        const bool may = e.objections.empty();
+        if (!may) out.lines << e.summary;
         for (const rules::Objection& o : e.objections) out.lines << Boards::tr("%1: %2").arg(o.rule, o.because);
         out.mayUnite = std::ranges::all_of(e.objections, [](const auto& o) { return o.rule == u"4.7.10"; });
         addPlanned(out.lines);
         addAsked(out.lines);
-        if (e.objections.empty() && !together()) addPrice(out.lines);
+        if (may && !together()) addPrice(out.lines);
+        if (may) out.lines << e.summary;
         return out;
     }
 

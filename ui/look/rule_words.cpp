@@ -36,6 +36,13 @@ QString holdTitle(core::rules::HoldKind kind) {
     return {};
 }
 
+QString holdWithin(core::rules::HoldKind kind) {
+    using core::rules::HoldKind;
+    const QString title = holdTitle(kind);
+    const bool named = kind == HoldKind::AfbConfirmed || kind == HoldKind::AfbSuspected || kind == HoldKind::Efb;
+    return named || title.isEmpty() ? title : title.left(1).toLower() + title.mid(1); // "American" stays
+}
+
 QString queenText(core::QueenSeen queen) {
     using core::QueenSeen;
     switch (queen) {

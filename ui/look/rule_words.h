@@ -12,6 +12,7 @@ namespace ui::look {
 // The rules' words as people read them.
 
 QString holdTitle(core::rules::HoldKind kind);       ///< "Brood not checked"
+QString holdWithin(core::rules::HoldKind kind);      ///< the same within a sentence: "brood not checked"
 QString queenText(core::QueenSeen queen);            ///< "eggs seen"
 QString classText(core::rules::StrengthClass c);     ///< "weak"
 QString unresolvedText(core::rules::Unresolved why); ///< "not counted"
