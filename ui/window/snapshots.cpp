@@ -5,6 +5,7 @@
 #include "ui/form/form_panel.h"
 #include "ui/history/history_window.h"
 #include "ui/look/sheet.h"
+#include "ui/merge/merge_place.h"
 #include "ui/plan/plan_view.h"
 #include "ui/print/paper_choice.h"
 #include "ui/settings/settings_dialog.h"
@@ -110,6 +111,20 @@ void takeSurvey(MainWindow& window, Camera& camera, const QString& shade) {
     survey.setOn(false);
 }
 
+/// The steps of the merge day, but for its plan.
+void takeSteps(MainWindow& window, Camera& camera, const QString& shade) {
+    merge::MergePlace& merge = *window.page()->merge();
+    const std::pair<merge::Step, const char*> steps[] = {{merge::Step::GetReady, "get-ready-"},
+                                                         {merge::Step::WriteBack, "write-back-"},
+                                                         {merge::Step::Afterwards, "afterwards-"}};
+    for (const auto& [step, name] : steps) {
+        if (!merge.page(step)) continue;
+        merge.setStep(step);
+        camera.take(window, QLatin1StringView(name) + shade);
+    }
+    merge.setStep(merge::Step::Plan);
+}
+
 void takeAll(const QString& book, core::Day on, Camera& camera, const QString& shade) {
     const FixedClock clock(on);
     NoDialogs dialogs;
@@ -125,6 +140,7 @@ void takeAll(const QString& book, core::Day on, Camera& camera, const QString& s
     window.setPlace(Place::MergeDay);
     window.desk()->choose(sights.host);
     camera.take(window, QStringLiteral("merge-day-") + shade);
+    takeSteps(window, camera, shade);
     window.page()->setTableShown(true);
     camera.take(window, QStringLiteral("table-") + shade);
     window.page()->setTableShown(false);
