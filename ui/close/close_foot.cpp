@@ -1,55 +1,22 @@
 #include "ui/close/close_foot.h"
 
-#include <QAction>
-#include <QHBoxLayout>
-#include <QLabel>
 #include <QPushButton>
-#include <QVBoxLayout>
 
 namespace ui::close {
 
 using core::StripOutcome;
 
-QPushButton* CloseFoot::add(QHBoxLayout* line, const QString& text, const QString& tip, char key) {
-    auto* made = new QPushButton(text, this);
-    made->setToolTip(tr("%1 (%2)").arg(tip).arg(QLatin1Char(key)));
-    made->setFocusPolicy(Qt::TabFocus);                // a click leaves the keys with the list
-    const auto ask = [this, key] { emit asked(key); }; // of letters the key is the letter
-    connect(made, &QPushButton::clicked, this, ask);
-    auto* action = new QAction(QStringLiteral("%1\t%2").arg(text).arg(QLatin1Char(key)), this);
-    action->setStatusTip(tip);
-    connect(action, &QAction::triggered, this, ask);
-    addAction(action);
-    line->addWidget(made);
-    return made;
-}
-
-CloseFoot::CloseFoot(QWidget* parent) : QWidget(parent) {
-    auto* all = new QVBoxLayout(this);
-    all->setContentsMargins(20, 4, 20, 0);
-    auto* above = new QHBoxLayout;
-    auto* first = new QHBoxLayout;
-    auto* second = new QHBoxLayout;
-    m_fact = add(above, tr("It was done: a fact"), tr("Written although a rule stands against it"), 'F');
+CloseFoot::CloseFoot(QWidget* parent) : KeyFoot(parent) {
+    m_fact = add(0, tr("It was done: a fact"), tr("Written although a rule stands against it"), 'F');
     m_fact->setObjectName(QStringLiteral("closeFact"));
-    m_note = {add(first, tr("Done"), tr("As it is on the strip"), 'D'), add(first, tr("Not done…"), tr("And why"), 'N'),
-              add(first, tr("Changed…"), tr("Something else was done instead"), 'C')};
-    m_another = add(second, tr("Another…"), tr("Something that was not on the sheet"), 'A');
-    m_back = add(second, tr("Take back"), tr("What is written of this strip"), 'T');
-    second->addStretch(1);
-    m_write = add(second, tr("Write the day"), tr("All that is noted, in one edit"), 'W');
-    m_write->setProperty("primary", true);
+    m_note = {add(1, tr("Done"), tr("As it is on the strip"), 'D'), add(1, tr("Not done…"), tr("And why"), 'N'),
+              add(1, tr("Changed…"), tr("Something else was done instead"), 'C')};
+    m_another = add(2, tr("Another…"), tr("Something that was not on the sheet"), 'A');
+    m_back = add(2, tr("Take back"), tr("What is written of this strip"), 'T');
+    m_write = addLast(2, tr("Write the day"), tr("All that is noted, in one edit"), 'W');
     m_write->setObjectName(QStringLiteral("closeWrite"));
-    for (QHBoxLayout* line : {above, first, second}) {
-        if (line != second) line->addStretch(1);
-        all->addLayout(line);
-    }
-    auto* keys = new QLabel(tr("D done · N not done · C changed · A another · F a fact · Del clears · T takes back · "
-                               "Enter goes on · W writes the day"),
-                            this);
-    keys->setProperty("quiet", true);
-    keys->setWordWrap(true);
-    all->addWidget(keys);
+    setKeys(tr("D done · N not done · C changed · A another · F a fact · Del clears · T takes back · Enter goes on · "
+               "W writes the day"));
 }
 
 void CloseFoot::show(const Line* line, bool may, bool drafted) {

@@ -1,19 +1,12 @@
 #pragma once
 
 #include "ui/close/close_lines.h"
-
-#include <QWidget>
-
-#include <vector>
-
-class QHBoxLayout;
-class QPushButton;
+#include "ui/close/key_foot.h"
 
 namespace ui::close {
 
-/// What can be done with the strip that the list is on: buttons, their keys in words, and the same as actions for a
-/// menu. Tells the key alone: whoever presses it in the list does the same.
-class CloseFoot : public QWidget {
+/// What can be done with the strip that the list is on.
+class CloseFoot : public KeyFoot {
     Q_OBJECT
 public:
     explicit CloseFoot(QWidget* parent = nullptr);
@@ -22,14 +15,10 @@ public:
     void show(const Line* line, bool may, bool drafted);
     QPushButton* writeButton() const { return m_write; }
 
-signals:
-    void asked(int key); ///< Qt::Key
-
 private:
-    QPushButton* add(QHBoxLayout* line, const QString& text, const QString& tip, char key);
-
+    QPushButton* m_fact;
     std::vector<QPushButton*> m_note; ///< note something of the line
-    QPushButton *m_fact, *m_another, *m_back, *m_write;
+    QPushButton *m_another, *m_back, *m_write;
 };
 
 } // namespace ui::close

@@ -115,10 +115,10 @@ void ClosePage::showLines() {
     }
     m_telling = true;
     m_model->setLines(lines.lines);
-    m_telling = false;
     const int count = m_model->rowCount();
     const int first = lines.firstOpen();
     goTo(before >= 0 ? before : first >= 0 ? first : count - 1);
+    m_telling = false;
     const auto yard = m_desk.yard() ? m_desk.session().yard(*m_desk.yard()) : std::nullopt;
     const int written = lines.count(Stage::Written) + lines.count(Stage::Elsewhere);
     QStringList parts{tr("%1 · %2").arg(yard ? yard->name : QString(), look::dayText(m_desk.day()))};
@@ -132,7 +132,7 @@ void ClosePage::showLines() {
         barred = tr("Nothing was planned here for this day. What was done all the same: A.");
     m_barred->setText(barred);
     m_barred->setVisible(!barred.isEmpty());
-    moved();
+    showCurrent();
 }
 
 /// The chosen hive of the plan is looked for among the strips.
@@ -153,15 +153,23 @@ void ClosePage::goTo(int row) {
     m_list->scrollTo(m_model->index(row));
 }
 
+void ClosePage::showCurrent() {
+    m_delegate->setOpen(row());
+    m_list->doItemsLayout();
+    m_foot->show(row() < 0 ? nullptr : &m_model->at(row()), m_work.barred().isEmpty(),
+                 m_work.lines().count(Stage::Drafted) > 0);
+}
+
 void ClosePage::moved() {
     if (m_telling) return;
-    const int now = row();
-    m_delegate->setOpen(now);
-    m_list->doItemsLayout();
-    m_foot->show(now < 0 ? nullptr : &m_model->at(now), m_work.barred().isEmpty(),
-                 m_work.lines().count(Stage::Drafted) > 0);
-    if (now < 0 || !m_list->hasFocus()) return;
-    const Line& line = m_model->at(now);
+    showCurrent();
+    choose();
+}
+
+/// The plan shows the strip's hive while the keys are here.
+void ClosePage::choose() {
+    if (row() < 0 || !m_list->hasFocus()) return;
+    const Line& line = m_model->at(row());
     m_telling = true;
     for (const core::ColonyId colony : {line.moved, line.host})
         if (m_desk.reading().find(colony)) {
@@ -310,6 +318,12 @@ void ClosePage::resizeEvent(QResizeEvent* event) {
 bool ClosePage::eventFilter(QObject* watched, QEvent* event) {
     if (watched == m_list->viewport() && event->type() == QEvent::Resize)
         m_delegate->setWidth(m_list->viewport()->width()); // before the list lays its rows out again
+    if (watched == m_list && event->type() == QEvent::FocusIn) {
+        const auto why = static_cast<QFocusEvent*>(event)->reason();
+        if (why != Qt::ActiveWindowFocusReason && why != Qt::PopupFocusReason)
+            QMetaObject::invokeMethod(
+                this, [this] { choose(); }, Qt::QueuedConnection);
+    }
     if ((watched == m_list || watched == writeButton()) && event->type() == QEvent::KeyPress) {
         const auto* key = static_cast<QKeyEvent*>(event);
         const auto with = key->modifiers() & ~Qt::KeypadModifier;

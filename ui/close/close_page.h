@@ -41,7 +41,9 @@ private:
     void showChosen();
     void settle();
     bool pressed(int key);
+    void showCurrent();
     void moved();
+    void choose();
     int row() const;
     bool mayNote(bool needsRow = true);
     void goTo(int row);

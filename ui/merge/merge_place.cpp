@@ -93,6 +93,7 @@ MergePlace::MergePlace(QWidget* parent) : QWidget(parent) {
         connect(action, &QAction::triggered, this, [this, i] {
             emit stepAsked();
             setStep(static_cast<Step>(i));
+            setFocus(Qt::ShortcutFocusReason); // the keys are in the step
         });
         m_actions.push_back(action);
     }

@@ -1,5 +1,6 @@
 #include "ui/window/work_page.h"
 
+#include "ui/after/after_page.h"
 #include "ui/board/board.h"
 #include "ui/card/colony_card.h"
 #include "ui/close/close_page.h"
@@ -97,6 +98,7 @@ void WorkPage::buildRight(QSplitter* across) {
     m_board = new board::Board(m_desk, m_dialogs, m_merge);
     m_merge->addStep(merge::Step::Plan, m_board);
     m_merge->addStep(merge::Step::WriteBack, new close::ClosePage(m_desk, m_dialogs, m_merge));
+    m_merge->addStep(merge::Step::Afterwards, new after::AfterPage(m_desk, m_dialogs, m_merge));
     m_form = new visit::VisitForm(m_right);
     m_right->addWidget(m_card);
     m_right->addWidget(m_merge);
