@@ -76,10 +76,12 @@ PageTexts textsOf(const SheetInput& in, const WorksheetOptions& options) {
     PageTexts t;
     t.title = titleOf(in, options.sheet).arg(yard);
     t.summary = summaryOf(in, options);
-    t.running = yard + QStringLiteral(" · ") + in.say.longDay(in.plan.on);
+    const bool narrow = options.large;
+    t.running = yard + QStringLiteral(" · ") + (narrow ? isoText(in.plan.on) : in.say.longDay(in.plan.on));
     t.page = in.say("page %1 of %2");
     t.continued = in.say("(continued)");
-    t.foot = in.say("A full box can pass %1. Bee law, inspectors and labels decide.").arg(in.say.heavy());
+    t.foot = narrow ? in.say("Bee law, inspectors and labels decide.")
+                    : in.say("A full box can pass %1. Bee law, inspectors and labels decide.").arg(in.say.heavy());
     t.book = options.book;
     t.revision = in.say("revision %1").arg(options.revision);
     if (options.wish)

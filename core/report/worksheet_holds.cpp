@@ -120,7 +120,7 @@ private:
     /// Of one colony its own text, of several the text with "each" for their labels.
     QString shared(const QString& own, QString text, size_t colonies) const {
         if (colonies == 1) return own;
-        const QString each = m_in.say("each");
+        const QString each = QStringLiteral("each"); // within an English sentence, whatever the paper's language
         for (qsizetype at = text.indexOf(kOwn); at >= 0; at = text.indexOf(kOwn)) {
             const bool begins = at == 0 || (at > 1 && text.at(at - 2) == u'.');
             text.replace(at, 1, begins ? each.at(0).toUpper() + each.mid(1) : each);

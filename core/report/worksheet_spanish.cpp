@@ -25,6 +25,7 @@ constexpr Pair kPairs[] = {
     {"printed %1", "impreso %1"},
     {"plan %1, revision %2", "plan %1, revisión %2"},
     {"book %1", "libro %1"},
+    {"Bee law, inspectors and labels decide.", "Deciden la ley, el inspector y la etiqueta."},
     {"A full box can pass %1. Bee law, inspectors and labels decide.",
      "Una caja llena puede pasar de %1. Deciden la ley, el inspector y la etiqueta."},
     {"No colony of this yard is held on this day.", "Este día no hay ninguna colonia retenida en este colmenar."},
@@ -161,7 +162,6 @@ constexpr Pair kPairs[] = {
     {"No colony is to be shaken out here on this day.", "Este día no hay que sacudir ninguna colonia aquí."},
     // words
     {"and", "y"},
-    {"each", "cada una"},
     {"1 frame", "1 cuadro"},
     {"%1 frames", "%1 cuadros"},
     {"Hatched: held · number: union · dotted: shake-out · L: laying workers · ?: not counted",

@@ -62,7 +62,8 @@ double cautions(const SheetInput& in, BlockPen& pen, const Column& at, const std
         pen.add(sign);
         QString text = cautionText(in, c, colonies);
         const QStringList lines = wrapped(in.measure, text, kText, width - 6, width - 6);
-        if (lines.size() > mostLines) text = lines.mid(0, mostLines).join(u' ') + QStringLiteral(" …");
+        if (mostLines == 0) text.clear();
+        if (lines.size() > mostLines && mostLines > 0) text = lines.mid(0, mostLines).join(u' ') + QStringLiteral(" …");
         y = pen.paragraph(x + 6, y, width - 6, text, kText, in.say.cautionTitle(c.kind) + u'.');
     }
     return y;
@@ -140,7 +141,7 @@ Block unionStrip(const SheetInput& in, const rules::Union& u, qsizetype cautionL
 
 /// Whole on one page, with its heading: where there is much to mind, that is said more briefly.
 Block fittingStrip(const SheetInput& in, const rules::Union& u) {
-    constexpr double kHeadings = 18;
+    constexpr double kHeadings = 9;
     for (qsizetype lines = kMostCautionLines; lines > 0; --lines)
         if (Block block = unionStrip(in, u, lines); block.height + kHeadings <= in.height) return block;
     return unionStrip(in, u, 0);
