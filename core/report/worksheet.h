@@ -4,6 +4,7 @@
 #include "core/model/snapshot.h"
 #include "core/report/page.h"
 #include "core/report/sheet.h"
+#include "core/rules/divide_checks.h"
 #include "core/rules/merge_request.h"
 #include "core/rules/plan.h"
 
@@ -20,13 +21,14 @@ enum class Paper { A4, Letter };
 struct WorksheetOptions {
     Paper paper = Paper::A4;
     Language language = Language::English;
-    bool large = false;                   ///< large print: no text under 16 pt
-    QString book;                         ///< its title
-    QString bookId;                       ///< its uuid, for the code on each page
-    qint64 revision = 0;                  ///< number of the book's last history line
-    std::optional<rules::MergeWish> wish; ///< the merge day planned by, as it is saved; not set: none is
-    std::vector<rules::Unmet> unmet;      ///< of the wish
-    std::optional<Day> printedOn;         ///< not set: not printed on the pages
+    bool large = false;                     ///< large print: no text under 16 pt
+    QString book;                           ///< its title
+    QString bookId;                         ///< its uuid, for the code on each page
+    qint64 revision = 0;                    ///< number of the book's last history line
+    std::optional<rules::MergeWish> wish;   ///< the merge day planned by, as it is saved; not set: none is
+    std::vector<rules::Unmet> unmet;        ///< of the wish
+    std::vector<rules::DivideDone> divided; ///< divides done in the yard, for the looks at their colonies
+    std::optional<Day> printedOn;           ///< not set: not printed on the pages
     Sheet sheet = Sheet::MergeDay;
     std::vector<Stand> stands;          ///< of the yard: where new hives may stand; none given: bare ground
     std::optional<DivideQueens> queens; ///< of the divides; not set: not chosen yet

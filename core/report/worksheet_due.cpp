@@ -58,10 +58,31 @@ Block dueBlock(const SheetInput& in, const Due& due) {
     pen.tick(0, 0.8, {});
     const QString when = in.say.weekday(due.on);
     const double whenWide = pen.width(when, kStrong);
-    pen.line(in.width, 0.6, when, kStrong, Align::Right);
-    double y = pen.paragraph(kIndent, 0, wide - whenWide - 4, in.name(due.colony), kLabel);
+    pen.line(in.width - 1, 0.6, when, kStrong, Align::Right);
+    double y = pen.paragraph(kIndent, 0, wide - whenWide - 5, in.name(due.colony), kLabel);
     y = pen.paragraph(kIndent, y, wide, sentence(in, due), kText);
     y = fieldRows(pen, kIndent, y + 1.2, wide, fieldsOf(in, due.what));
+    pen.stroke({0, y + 0.6}, {in.width, y + 0.6}, 0.2);
+    block.height = y + 0.8;
+    block.zone = QStringLiteral("check %1").arg(in.name(due.colony));
+    block.zoneWidth = in.width;
+    return block;
+}
+
+/// A look at the new colony of a divide.
+Block divideBlock(const SheetInput& in, const rules::DivideDue& due) {
+    Block block;
+    BlockPen pen(in.measure, block);
+    const double wide = in.width - kIndent;
+    pen.tick(0, 0.8, {});
+    const QString when = in.say.weekday(due.date.look);
+    pen.line(in.width - 1, 0.6, when, kStrong, Align::Right);
+    double y = pen.paragraph(kIndent, 0, wide - pen.width(when, kStrong) - 5, in.name(due.colony), kLabel);
+    const QString of = in.say("Divided from %1 on %2.").arg(in.name(due.mother), in.say.day(due.divided, in.plan.on));
+    y = pen.paragraph(kIndent, y, wide, of + u' ' + in.say(rules::Sentences{sentenceOf(due.date)}), kText);
+    y = fieldRows(pen, kIndent, y + 1.2, wide,
+                  {tickField(in.say("as it should be")), tickField(in.say("not yet: look again")),
+                   lineField(in.say("else:"), kRemark)});
     pen.stroke({0, y + 0.6}, {in.width, y + 0.6}, 0.2);
     block.height = y + 0.8;
     block.zone = QStringLiteral("check %1").arg(in.name(due.colony));
@@ -79,6 +100,8 @@ Section dueSection(const SheetInput& in) {
                           "in three days. Where brood is not plainly healthy: close up and note it.");
     for (const Due& due : in.plan.due)
         if (in.here(due.colony)) section.blocks.push_back(dueBlock(in, due));
+    for (const rules::DivideDue& due : rules::divideChecks(in.s, in.options.divided))
+        if (in.here(due.colony)) section.blocks.push_back(divideBlock(in, due));
     return section;
 }
 

@@ -441,6 +441,40 @@ TEST(Worksheet, LayingWorkersHaveASheetOfCautions) {
     }
 }
 
+TEST(Worksheet, ChecksDueHaveASheetWithBoxesToTick) {
+    Sample sample = kilnField();
+    const auto here = [&](const char* label) {
+        for (size_t i = 0; i < sample.s.colonies.size(); ++i)
+            if (sample.s.colonies[i].shown == QLatin1StringView(label)) return core::ColonyIx{static_cast<qint32>(i)};
+        return core::ColonyIx{0};
+    };
+    using core::rules::DueKind;
+    const core::Day on = core::dayOf(2026, 9, 18);
+    core::rules::Reason united{"4.14"};
+    united.fact("united", on - 5).limit("4.14 listed_before").limit("4.14 union_check_for").limit("follow.union_days");
+    core::rules::Reason treated{"4.14"};
+    treated.fact("treated", on - 42).fact("product", QString("strips")).fact("days", qint64(42));
+    sample.plan.due = {{here("K4"), DueKind::UnionCheck, on, united},
+                       {here("K5"), DueKind::TakeOut, on, treated},
+                       {here("K7"), DueKind::ResultAwaited, on, core::rules::Reason{"4.14"}}};
+    sample.s.lineage.push_back({on - 5, core::LineageHow::United, here("K2"), here("K4")});
+    for (const Language language : {Language::English, Language::Spanish}) {
+        const auto pages = pagesFor(sample, language, Paper::A4, {false, Sheet::Checks});
+        EXPECT_EQ(pages.size(), 1u);
+        EXPECT_EQ(faultsOf(pages, EvenMeasure()).join("\n").toStdString(), "");
+        const std::vector<Zone> rows = zonesNamed(pages, "check ");
+        ASSERT_EQ(rows.size(), 3u);
+        EXPECT_EQ(rows.front().name, "check K4");
+        const QString text = flowing(pages);
+        const bool english = language == Language::English;
+        for (const char* part :
+             {english ? "Look whether the union took, with K2." : "Ver si la unión prendió, con K2.",
+              english ? "paper gone one queen eggs" : "papel quitado una reina huevos",
+              english ? "all taken out" : "todo retirado", english ? "negative positive" : "negativo positivo"})
+            EXPECT_TRUE(text.contains(QString::fromUtf8(part))) << part << "\nin:\n" << text.toStdString();
+    }
+}
+
 TEST(Worksheet, ShakeOutsHaveASheetOfTheirOwn) {
     const auto pages = pagesFor(kilnField(), Language::English, Paper::A4, {false, Sheet::ShakeOuts});
     EXPECT_EQ(pages.size(), 1u);

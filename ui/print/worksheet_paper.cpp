@@ -4,9 +4,20 @@
 
 namespace ui::print {
 
+namespace {
+
+std::vector<core::rules::DivideDone> divided(const core::edit::Session& book, core::YardId yard) {
+    std::vector<core::rules::DivideDone> out;
+    for (const core::MergeDay& day : book.mergeDays(yard))
+        for (const core::DivideStrip& strip : book.divideStripsOf(day.id))
+            if (strip.outcome == core::StripOutcome::Done) out.push_back({strip.colony, day.day, strip.queens});
+    return out;
+}
+
+} // namespace
+
 core::report::WorksheetOptions worksheetOptions(const core::edit::Session& book, core::YardId yard,
-                                                const PaperChoice& choice,
-                                                const core::rules::MergeWish* wish,
+                                                const PaperChoice& choice, const core::rules::MergeWish* wish,
                                                 const std::vector<core::rules::Unmet>& unmet) {
     core::report::WorksheetOptions options;
     options.paper = choice.paper;
@@ -19,6 +30,7 @@ core::report::WorksheetOptions worksheetOptions(const core::edit::Session& book,
     options.revision = history.empty() ? 0 : history.front().seq;
     options.printedOn = book.clock().today();
     options.stands = book.standsOf(yard);
+    options.divided = divided(book, yard);
     if (!wish) return options;
     options.wish = *wish;
     options.queens = wish->day.queens;
