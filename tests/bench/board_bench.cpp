@@ -31,6 +31,7 @@ struct NoDialogs : ui::Dialogs {
     std::optional<QString> folderOfCsv() override { return std::nullopt; }
     std::optional<QString> pdfToWrite(const QString&) override { return std::nullopt; }
     std::optional<QString> fileToWrite(const QString&, const QString&) override { return std::nullopt; }
+    std::optional<ui::print::PaperChoice> paperToUse(const ui::print::PaperChoice&) override { return std::nullopt; }
     std::optional<core::edit::Correction> correction(const QString&, const QString&) override { return std::nullopt; }
 };
 

@@ -56,6 +56,16 @@ TEST(DifferenceWords, ALineAKindAndBothGains) {
                            QStringLiteral("Alone now: K4 (at risk).")}));
 }
 
+TEST(DifferenceWords, OfManyOnlySomeInShort) {
+    using core::rules::PlanChange;
+    core::rules::PlanDifference d;
+    for (const char* moved : {"K1", "K2", "K3", "K4", "K5"})
+        d.rows.push_back({PlanChange::UnionCame, joined(moved, "K9", 100), 0, false});
+    EXPECT_EQ(ui::board::differenceLines(d, 3),
+              QStringList(QStringLiteral("Came: K1 → K9 (0.10), K2 → K9 (0.10), K3 → K9 (0.10), and 2 more.")));
+    EXPECT_EQ(ui::board::differenceLines(d, 4), ui::board::differenceLines(d)) << "one more is told as it is";
+}
+
 ui::desk::Reading reading(const QStringList& labels) {
     ui::desk::Reading r;
     for (const QString& label : labels) {

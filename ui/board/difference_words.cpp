@@ -77,11 +77,15 @@ QString differenceHead(const rules::PlanDifference& d) {
     return Boards::tr("%1; before %2, gain %3.").arg(now, unionsText(d.unionsBefore), gainText(d.gainBefore));
 }
 
-QStringList differenceLines(const rules::PlanDifference& d) {
+QStringList differenceLines(const rules::PlanDifference& d, qsizetype most) {
     std::map<PlanChange, QStringList> kinds;
     for (const rules::PlanChangeRow& row : d.rows) kinds[row.what] << textOf(row);
     QStringList out;
-    for (const auto& [what, texts] : kinds) out << titleOf(what).arg(texts.join(QStringLiteral(", ")));
+    for (auto& [what, texts] : kinds) {
+        const qsizetype more = most > 0 ? texts.size() - most : 0;
+        if (more > 1) texts = texts.mid(0, most) << Boards::tr("and %1 more").arg(more);
+        out << titleOf(what).arg(texts.join(QStringLiteral(", ")));
+    }
     return out;
 }
 

@@ -1,6 +1,7 @@
 #include "ui/board/merge_desk.h"
 
 #include "core/edit/merge_variant.h"
+#include "core/edit/print_day.h"
 #include "core/rules/pins.h"
 
 #include <algorithm>
@@ -33,11 +34,9 @@ void MergeDesk::readAgain() {
     m_asked.day.day = m_desk.day();
     if (const core::rules::MergeWish* wish = r.wishOf(*m_desk.yard())) m_asked = {wish->day, wish->choices};
     const auto& session = m_desk.session();
-    for (const core::MergeDay& day : session.mergeDays(m_asked.day.yard)) {
-        if (day.day != m_asked.day.day) continue;
-        m_variants.push_back(day);
-        for (const core::MergeStrip& strip : session.stripsOf(day.id)) m_closing = m_closing || strip.outcome;
-    }
+    for (const core::MergeDay& day : session.mergeDays(m_asked.day.yard))
+        if (day.day == m_asked.day.day) m_variants.push_back(day);
+    m_closing = edit::closingBegan(session, m_asked.day.yard, m_asked.day.day);
     for (const core::rules::Unmet& u : r.unmet)
         if (u.day == m_asked.day.id) m_unmet.push_back(u);
     const bool same = before.day.yard == m_asked.day.yard && before.day.day == m_asked.day.day;

@@ -13,7 +13,7 @@ namespace ui::board {
 
 namespace {
 
-constexpr qsizetype kMostLines = 4;
+constexpr qsizetype kMostOfAKind = 3; // of unions that came, …
 
 QLabel* wordsIn(QWidget* parent, const char* name) {
     auto* label = new QLabel(parent);
@@ -64,7 +64,7 @@ Notices::Notices(MergeDesk& merge, QWidget* parent) : QFrame(parent), m_merge(me
     m_difference->setFont(look::lesserFont(font()));
     m_difference->setAccessibleName(tr("What the last change did to the plan"));
     all->addWidget(m_difference);
-    m_more = new QPushButton(tr("More lines"), this);
+    m_more = new QPushButton(tr("All of it"), this);
     m_more->setProperty("plain", true);
     all->addWidget(m_more, 0, Qt::AlignLeft);
     connect(m_drop, &QPushButton::clicked, &merge, &MergeDesk::dropUnmet);
@@ -102,13 +102,10 @@ void Notices::showDifference() {
     m_difference->setVisible(d.has_value());
     m_more->hide();
     if (!d) return m_difference->clear();
-    QStringList lines = differenceLines(*d);
-    const qsizetype left = lines.size() - kMostLines;
-    if (left > 0) {
-        m_more->setText(m_all ? tr("Fewer lines") : tr("%1 more lines").arg(left));
-        m_more->show();
-        if (!m_all) lines = lines.mid(0, kMostLines);
-    }
+    const QStringList all = differenceLines(*d), few = differenceLines(*d, kMostOfAKind);
+    m_more->setVisible(few != all);
+    m_more->setText(m_all ? tr("In short") : tr("All of it"));
+    const QStringList& lines = m_all ? all : few;
     m_difference->setText((QStringList{differenceHead(*d)} + lines).join(u'\n'));
 }
 

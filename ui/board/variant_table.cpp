@@ -18,7 +18,9 @@ namespace ui::board {
 
 namespace {
 
-constexpr int kRowsSeen = 9; // seen at once
+constexpr int kRowsSeen = 9; // at once
+constexpr size_t kFigures = 6;
+constexpr int kRowsLeast = 3; // in a low window
 
 struct Row {
     QString title;
@@ -70,7 +72,7 @@ VariantTable::VariantTable(MergeDesk& merge, QWidget* parent) : QFrame(parent), 
     });
     connect(m_table, &QTableWidget::cellActivated, this,
             [this](int, int column) { m_merge.showVariant(m_numbers[static_cast<size_t>(column)]); });
-    all->addWidget(m_table);
+    all->addWidget(m_table, 1);
     m_note = new QLabel(this);
     m_note->setProperty("quiet", true);
     m_note->setWordWrap(true);
@@ -120,12 +122,11 @@ void VariantTable::fill(const std::vector<VariantFigures>& variants) {
     m_table->setVerticalHeaderLabels(sides);
     const int line = fontMetrics().height() + 6;
     m_table->verticalHeader()->setDefaultSectionSize(line);
-    m_table->setFixedHeight(m_table->horizontalHeader()->sizeHint().height() + 6 +
-                            line * std::min<int>(m_table->rowCount(), kRowsSeen));
-    m_note->setText(rows.size() > 6
-                        ? tr("Below the figures: the pairs in which they differ. Gain and spring are by the "
-                             "value tables, an assumption.")
-                        : tr("They make the same unions."));
+    const int head = m_table->horizontalHeader()->sizeHint().height() + 6;
+    m_table->setMinimumHeight(head + line * kRowsLeast);
+    m_table->setMaximumHeight(head + line * std::min<int>(m_table->rowCount(), kRowsSeen));
+    m_note->setText(rows.size() > kFigures ? tr("Below the figures: where they differ. Value tables are an assumption.")
+                                           : tr("They make the same unions."));
 }
 
 void VariantTable::leave() {

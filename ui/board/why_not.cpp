@@ -11,8 +11,9 @@
 namespace ui::board {
 
 namespace {
-constexpr int kLinesSeen = 9; // seen at once; the rest is scrolled to
-}
+constexpr int kLinesSeen = 9;  // at once; the rest is scrolled to
+constexpr int kLinesLeast = 3; // in a low window
+} // namespace
 
 WhyNotView::WhyNotView(QWidget* parent) : QFrame(parent) {
     auto* all = new QVBoxLayout(this);
@@ -58,7 +59,8 @@ void WhyNotView::tell(const WhyNotText& text, const std::optional<Offer>& pin) {
     const int width = std::max(160, parentWidget()->width() - 60);
     const int most = kLinesSeen * m_lines->fontMetrics().lineSpacing();
     const int needed = m_lines->heightForWidth(width) + 8;
-    m_scroll->setFixedHeight(std::clamp(needed, m_lines->fontMetrics().lineSpacing() + 8, most));
+    m_scroll->setMaximumHeight(std::clamp(needed, m_lines->fontMetrics().lineSpacing() + 8, most));
+    m_scroll->setMinimumHeight(std::min(m_scroll->maximumHeight(), kLinesLeast * m_lines->fontMetrics().lineSpacing()));
     if (isVisible()) return;
     show();
     m_close->setFocus(Qt::OtherFocusReason);
