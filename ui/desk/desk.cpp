@@ -1,5 +1,6 @@
 #include "ui/desk/desk.h"
 
+#include "core/edit/divides_done.h"
 #include "core/edit/merge_wishes.h"
 #include "ui/look/words.h"
 
@@ -31,6 +32,7 @@ core::Day Desk::today() const { return m_session->clock().today(); }
 
 void Desk::readAgain() {
     m_reading = readingOf(m_session->snapshot(m_day), edit::mergeWishes(*m_session, m_day, m_variants));
+    m_reading.divideDue = core::rules::divideChecks(m_reading.snapshot, edit::dividesDone(*m_session));
     const auto& yards = m_reading.snapshot.yards;
     if (m_yard && !m_reading.find(*m_yard)) m_yard.reset();
     if (!m_yard && !yards.empty()) m_yard = yards.front().id;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/model/snapshot.h"
+#include "core/rules/divide_checks.h"
 #include "core/rules/facts.h"
 #include "core/rules/merge_request.h"
 #include "core/rules/plan.h"
@@ -14,11 +15,12 @@ namespace ui::desk {
 /// The book as it stands on one day, and what the rules say of it: read and worked out once, shown by everything.
 struct Reading {
     core::Snapshot snapshot;
-    std::vector<core::rules::ColonyFacts> facts; ///< one a living colony, in the snapshot's order
-    core::rules::Plan plan;                      ///< of all yards, as its merge days ask
-    std::vector<core::rules::MergeWish> wishes;  ///< the merge days of that day, one a yard that has one
-    std::vector<core::rules::Unmet> unmet;       ///< of the wishes
-    core::rules::PlanRequest request;            ///< what the plan was made by
+    std::vector<core::rules::ColonyFacts> facts;   ///< one a living colony, in the snapshot's order
+    core::rules::Plan plan;                        ///< of all yards, as its merge days ask
+    std::vector<core::rules::MergeWish> wishes;    ///< the merge days of that day, one a yard that has one
+    std::vector<core::rules::Unmet> unmet;         ///< of the wishes
+    std::vector<core::rules::DivideDue> divideDue; ///< looks at new colonies that are due; all yards
+    core::rules::PlanRequest request;              ///< what the plan was made by
 
     std::optional<core::ColonyIx> find(core::ColonyId colony) const; ///< living that day
     std::optional<core::YardIx> find(core::YardId yard) const;

@@ -11,6 +11,7 @@
 #include "ui/pick/visit_walk.h"
 #include "ui/plan/plan_view.h"
 #include "ui/records/record_list.h"
+#include "ui/spring/divide_panel.h"
 #include "ui/start/empty_yard.h"
 #include "ui/start/start_desk.h"
 #include "ui/survey/survey_desk.h"
@@ -105,6 +106,10 @@ void WorkPage::buildRight(QSplitter* across) {
     m_right->addWidget(m_form);
     m_panel = new form::FormPanel(m_right);
     m_right->addWidget(m_panel);
+    const auto open = [this](auto form) { return openForm(std::move(form)) != nullptr; };
+    spring::addDivides(m_board, m_desk, m_dialogs, open, spring::DividePanel::Use::Plan);
+    spring::addDivides(m_merge->page(merge::Step::WriteBack), m_desk, m_dialogs, open,
+                       spring::DividePanel::Use::WriteBack);
     across->addWidget(m_right);
     sizeRight();
 }
