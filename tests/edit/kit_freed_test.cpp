@@ -1,3 +1,4 @@
+#include "core/edit/after_union.h"
 #include "core/edit/merge_day.h"
 #include "tests/edit/kit_fixture.h"
 
@@ -85,6 +86,18 @@ TEST_F(KitFreed, TheDeadUnderSuspicionLeaveItInQuarantine) {
                      "North langstroth-10 quarantined 5 1; North lid quarantined 5 1");
     EXPECT_EQ(session->undo(kInspected)->text, "Undone: 5 was found dead on 2026-09-10; its kit is quarantined");
     EXPECT_EQ(kit(), "") << "it lives in it again";
+}
+
+TEST_F(KitFreed, SignsSeenAsItIsFoundDeadKeepItApart) {
+    Loss loss;
+    loss.colony = k5;
+    loss.day = kDay;
+    loss.brood = BroodFound::SignsOfAfb;
+    apply([&](const EditContext& c) { return recordLoss(c, loss); });
+    EXPECT_EQ(kit(), "North floor quarantined 5 1; North inner cover quarantined 5 1; "
+                     "North langstroth-10 quarantined 5 1; North lid quarantined 5 1");
+    EXPECT_FALSE(rules::kitOffer(piles(), north, kLid).counted());
+    EXPECT_EQ(thrown(move(at(north, kLid, kQuarantined, k5), 1, north, kUsable)).kind, Error::Kind::Hold);
 }
 
 TEST_F(KitFreed, WhatWasDestroyedIsQuarantinedAndWhatWasSoldIsGone) {

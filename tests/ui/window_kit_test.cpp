@@ -1,5 +1,6 @@
 #include "core/edit/edits.h"
 #include "core/edit/kit.h"
+#include "core/edit/put_right.h"
 #include "core/model/kit_words.h"
 #include "tests/ui/picking.h"
 #include "ui/form/form_panel.h"
@@ -163,6 +164,23 @@ TEST_F(KeepingKit, EachPlaceHasItsOwn) {
     EXPECT_EQ(table().find("floor 1 — — — —"), 0u) << table();
     kit()->places()->setCurrentRow(0);
     EXPECT_EQ(table().find("floor 2 — — — —"), 0u) << table();
+}
+
+TEST_F(KeepingKit, AClosedYardShowsTheKitThatIsStillThere) {
+    core::Yard old;
+    old.name = QStringLiteral("Old Lane");
+    write([&](const core::edit::EditContext& c) { return core::edit::newYard(c, old); });
+    for (const core::Yard& y : session().yards())
+        if (y.name == old.name) old = y;
+    const auto places = [&] {
+        QStringList all;
+        for (int i = 0; i < kit()->places()->count(); ++i) all << kit()->places()->item(i)->text();
+        return all.join(u'|').toStdString();
+    };
+    write([&](const core::edit::EditContext& c) { return core::edit::countKit(c, {old.id, kLid, kUsable}, 2); });
+    old.closed = true;
+    write([&](const core::edit::EditContext& c) { return core::edit::changeYard(c, old); });
+    EXPECT_EQ(places(), "Store room|Kiln Field|Mill Lane|Old Lane (closed)");
 }
 
 TEST_F(KeepingKit, TurnsDarkAndBackWithTheSystem) {

@@ -147,6 +147,14 @@ TEST_F(GettingReady, ItsSheetGoesToPaper) {
     EXPECT_EQ(shown, core::report::Sheet::Walk);
 }
 
+TEST_F(GettingReady, WhatItCanDoStandsInTheMenu) {
+    QStringList texts;
+    for (const QAction* action : page()->actions()) texts << action->text().remove(u'&');
+    EXPECT_EQ(texts.join(u'|'), "Walk through what is missing|Sheet of what is missing…|Kit…");
+    page()->actions().front()->trigger();
+    EXPECT_TRUE(form()->isVisible());
+}
+
 TEST_F(GettingReady, ItsKitOpensBesideIt) {
     page()->list()->setFocus();
     key(Qt::Key_K);

@@ -194,6 +194,11 @@ void KitWindow::showPlace(std::optional<core::YardId> yard) {
     m_places->setCurrentRow(at == m_yards.end() ? 0 : static_cast<int>(at - m_yards.begin()));
 }
 
+void KitWindow::addYard(const core::Yard& yard) {
+    m_yards.emplace_back(yard.id);
+    m_places->addItem(yard.closed ? tr("%1 (closed)").arg(yard.name) : yard.name);
+}
+
 /// Holds are those of today, whatever day the window shows.
 void KitWindow::read() {
     guarded(m_dialogs, [this] {
@@ -203,9 +208,11 @@ void KitWindow::read() {
         m_places->clear();
         m_yards = {std::nullopt};
         m_places->addItem(tr("Store room"));
-        for (const core::Yard& yard : m_desk.session().yards()) {
-            m_yards.emplace_back(yard.id);
-            m_places->addItem(yard.name);
+        for (const core::Yard& yard : m_desk.session().yards()) addYard(yard);
+        for (const core::rules::KitPile& pile : m_piles) { // of a yard that is closed
+            const bool listed = std::find(m_yards.begin(), m_yards.end(), pile.place.yard) != m_yards.end();
+            const auto yard = listed ? std::nullopt : m_desk.session().yard(*pile.place.yard);
+            if (yard) addYard(*yard);
         }
         showPlace(before);
         showTable();

@@ -52,6 +52,7 @@ private:
     void dress();
     void follow();
     void read();
+    void addYard(const core::Yard& yard);
     void showTable();
     void settle();
     void say(const QString& sentence, bool warns = false);

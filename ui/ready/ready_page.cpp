@@ -6,6 +6,7 @@
 #include "ui/look/type.h"
 #include "ui/look/words.h"
 
+#include <QAction>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
@@ -28,6 +29,13 @@ ReadyPage::ReadyPage(desk::Desk& desk, Dialogs& dialogs, QWidget* parent)
     connect(&m_desk, &desk::Desk::chosenChanged, this, &ReadyPage::showChosen);
     connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this, &ReadyPage::moved);
     connect(m_list, &QListView::doubleClicked, this, &ReadyPage::visit);
+    for (const auto& [text, act] :
+         {std::pair(tr("&Walk through what is missing"), &ReadyPage::walk),
+          std::pair(tr("&Sheet of what is missing…"), &ReadyPage::sheet), std::pair(tr("&Kit…"), &ReadyPage::kit)}) {
+        auto* action = new QAction(text, this); // in the menu of the merge day
+        connect(action, &QAction::triggered, this, act);
+        addAction(action);
+    }
     setFocusProxy(m_list);
 }
 
