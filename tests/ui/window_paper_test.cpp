@@ -1,6 +1,7 @@
 #include "tests/ui/open_window.h"
 
 #include "core/report/page_code.h"
+#include "ui/merge/merge_place.h"
 #include "ui/print/paper_dialog.h"
 #include "ui/window/commands.h"
 
@@ -87,6 +88,19 @@ TEST_F(ToPaper, NothingIsKeptOfAPreviewACancelledPrintOrAnotherSheet) {
     commands().print->trigger();
     EXPECT_EQ(printed.size(), 2u);
     EXPECT_TRUE(days().empty());
+}
+
+TEST_F(ToPaper, TheSheetOfTheStepShownIsProposed) {
+    const std::pair<ui::merge::Step, Sheet> steps[] = {{ui::merge::Step::GetReady, Sheet::Walk},
+                                                       {ui::merge::Step::Afterwards, Sheet::Checks},
+                                                       {ui::merge::Step::Plan, Sheet::MergeDay}};
+    for (const auto& [step, sheet] : steps) {
+        window->page()->merge()->setStep(step);
+        QTest::keyClick(window.get(), Qt::Key_P, Qt::ControlModifier);
+        ASSERT_TRUE(dialogs.usualPaper);
+        EXPECT_EQ(dialogs.usualPaper->sheet, sheet);
+    }
+    EXPECT_EQ(printed.size(), 3u);
 }
 
 TEST_F(ToPaper, WhatWasChosenIsProposedAgainButTheSheet) {

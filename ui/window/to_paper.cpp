@@ -1,6 +1,7 @@
 #include "ui/window/to_paper.h"
 
 #include "core/edit/print_day.h"
+#include "ui/merge/merge_place.h"
 #include "ui/window/main_window.h"
 #include "ui/window/work_page.h"
 
@@ -88,14 +89,31 @@ private:
 
 } // namespace
 
-void toPaper(MainWindow& window, Dialogs& dialogs, PaperWay way, Sheet sheet) {
+namespace {
+
+Sheet sheetOf(merge::Step step) {
+    switch (step) {
+    case merge::Step::GetReady:
+        return Sheet::Walk;
+    case merge::Step::Afterwards:
+        return Sheet::Checks;
+    case merge::Step::Plan:
+    case merge::Step::WriteBack:
+        break;
+    }
+    return Sheet::MergeDay;
+}
+
+} // namespace
+
+void toPaper(MainWindow& window, Dialogs& dialogs, PaperWay way, std::optional<Sheet> sheet) {
     guarded(dialogs, [&] {
         desk::Desk* desk = window.desk();
         const auto yard = desk && desk->yard() ? desk->reading().find(*desk->yard()) : std::nullopt;
         if (!yard) return;
         if (window.page()->place() != Place::MergeDay) window.setPlace(Place::MergeDay);
         print::PaperChoice usual = print::lastPaperChoice();
-        usual.sheet = sheet;
+        usual.sheet = sheet.value_or(sheetOf(window.page()->merge()->step()));
         const auto choice = dialogs.paperToUse(usual);
         if (!choice) return;
         print::rememberPaperChoice(*choice);

@@ -3,6 +3,8 @@
 #include "core/report/sheet.h"
 #include "ui/dialogs.h"
 
+#include <optional>
+
 namespace ui::window {
 
 class MainWindow;
@@ -10,10 +12,9 @@ class MainWindow;
 enum class PaperWay { Preview, Print, Pdf };
 
 /// A sheet of the shown yard to paper, by the window's ways, after the question how (Dialogs::paperToUse; `sheet` is
-/// proposed); says where a PDF went. A worksheet that was printed or written as PDF is recorded with its merge day
-/// (core/edit/print_day.h); a preview alone is not, nor is a sheet of a past day, of a book that is only read, or of a
-/// day that has begun to be written back.
-void toPaper(MainWindow& window, Dialogs& dialogs, PaperWay way,
-             core::report::Sheet sheet = core::report::Sheet::MergeDay);
+/// proposed, else that of the step shown: what is missing, the worksheet, the checks due); says where a PDF went. A
+/// worksheet that was printed or written as PDF is recorded with its merge day (core/edit/print_day.h); a preview alone
+/// is not, nor is a sheet of a past day, of a book that is only read, or of a day that has begun to be written back.
+void toPaper(MainWindow& window, Dialogs& dialogs, PaperWay way, std::optional<core::report::Sheet> sheet = {});
 
 } // namespace ui::window
