@@ -2,17 +2,13 @@
 
 #include "ui/after/after_forms.h"
 #include "ui/after/due_delegate.h"
-#include "ui/close/key_foot.h"
 #include "ui/form/day_edit.h"
 #include "ui/form/typed.h"
-#include "ui/look/type.h"
 #include "ui/look/words.h"
 #include "ui/records/result_form.h"
 
 #include <QHBoxLayout>
-#include <QKeyEvent>
 #include <QLabel>
-#include <QListView>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -22,58 +18,22 @@ namespace edit = core::edit;
 using core::rules::DueKind;
 
 AfterPage::AfterPage(desk::Desk& desk, Dialogs& dialogs, QWidget* parent)
-    : QWidget(parent),
-      m_desk(desk),
-      m_dialogs(dialogs),
+    : AfterPage(desk, dialogs, new close::KeyFoot, parent) {}
+
+AfterPage::AfterPage(desk::Desk& desk, Dialogs& dialogs, close::KeyFoot* foot, QWidget* parent)
+    : StepPage(desk, dialogs, foot, tr("Afterwards"), tr("Checks that are due"), parent),
       m_model(new DueModel(this)),
-      m_delegate(new DueDelegate(*m_model, this)),
-      m_list(new QListView(this)),
-      m_panel(new form::FormPanel(this)),
-      m_foot(new close::KeyFoot(this)) {
-    build();
-    connect(m_foot, &close::KeyFoot::asked, this, &AfterPage::pressed);
-    connect(&m_desk, &desk::Desk::read, this, &AfterPage::follow);
-    connect(&m_desk, &desk::Desk::yardChanged, this, &AfterPage::follow);
-    connect(&m_desk, &desk::Desk::chosenChanged, this, &AfterPage::showChosen);
-    connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this, &AfterPage::moved);
-    connect(m_panel, &form::FormPanel::said, &m_desk, &desk::Desk::said);
-    connect(m_panel, &form::FormPanel::valuesChanged, m_panel, [this] { m_panel->updateGeometry(); });
-    connect(m_panel, &form::FormPanel::closed, this, [this] {
-        m_panel->hide();
-        m_foot->show();
-        m_list->setFocus(Qt::OtherFocusReason);
-    });
-    setFocusProxy(m_list);
-}
-
-QLabel* AfterPage::label(const char* property, const QString& name) {
-    auto* made = new QLabel(this);
-    made->setProperty(property, true);
-    made->setObjectName(name);
-    made->setWordWrap(true);
-    made->setContentsMargins(20, 0, 20, 0);
-    return made;
-}
-
-void AfterPage::build() {
-    auto* all = new QVBoxLayout(this);
-    all->setContentsMargins(0, 14, 0, 14);
-    all->setSpacing(6);
+      m_delegate(new DueDelegate(*m_model, this)) {
+    list()->setObjectName(QStringLiteral("afterDue"));
+    list()->setModel(m_model);
+    list()->setItemDelegate(m_delegate);
+    list()->setWidthListener([this](int width) { m_delegate->setWidth(width); });
     buildHead();
-    buildList();
-    all->addWidget(m_list, 1);
-    all->addWidget(m_panel);
-    m_panel->hide();
-    buildFoot();
-    all->addWidget(m_foot);
-    addActions(m_foot->actions());
+    buildFoot(*foot);
+    addActions(foot->actions());
 }
 
 void AfterPage::buildHead() {
-    auto* all = static_cast<QVBoxLayout*>(layout());
-    auto* title = label("heading", {});
-    title->setText(tr("Afterwards"));
-    title->setFont(look::headingFont(font()));
     m_where = label("quiet", QStringLiteral("afterWhere"));
     auto* line = new QHBoxLayout;
     line->setContentsMargins(20, 0, 20, 0);
@@ -81,7 +41,7 @@ void AfterPage::buildHead() {
     m_seen = new form::DayEdit(m_desk.today(), this);
     m_seen->setAccessibleName(tr("Day on which it was seen"));
     m_seen->setObjectName(QStringLiteral("afterSeen"));
-    m_seen->setText(form::typedDay(m_desk.today()));
+    m_seen->setText(QStringLiteral("today")); // whenever that is: the window may stay open over night
     m_seen->setMaximumWidth(fontMetrics().horizontalAdvance(QStringLiteral("30 September 2026")) + 20);
     seen->setBuddy(m_seen);
     m_here = new QPushButton(tr("Only this yard"), this);
@@ -95,28 +55,12 @@ void AfterPage::buildHead() {
     line->addWidget(m_seen);
     line->addStretch(1);
     line->addWidget(m_here);
-    all->addWidget(title);
-    all->addWidget(m_where);
-    all->addLayout(line);
+    head()->addLayout(line);
 }
 
-void AfterPage::buildList() {
-    m_list->setModel(m_model);
-    m_list->setItemDelegate(m_delegate);
-    m_list->setAccessibleName(tr("Checks that are due"));
-    m_list->setObjectName(QStringLiteral("afterDue"));
-    m_list->setFrameShape(QFrame::NoFrame);
-    m_list->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
-    m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    m_list->setResizeMode(QListView::Adjust);
-    m_list->viewport()->setAutoFillBackground(false);
-    m_list->viewport()->installEventFilter(this);
-    m_list->installEventFilter(this);
-}
-
-void AfterPage::buildFoot() {
+void AfterPage::buildFoot(close::KeyFoot& foot) {
     const auto add = [&](size_t row, const QString& text, const QString& tip, char key, DueKind kind) {
-        m_forKind.emplace_back(m_foot->add(row, text, tip, key), kind);
+        m_forKind.emplace_back(foot.add(row, text, tip, key), kind);
     };
     add(0, tr("Paper"), tr("Gone, not gone, not looked at"), 'P', DueKind::UnionCheck);
     add(0, tr("Queen"), tr("One seen, none seen, not looked for"), 'Q', DueKind::UnionCheck);
@@ -124,94 +68,54 @@ void AfterPage::buildFoot() {
     add(0, tr("Failed…"), tr("Queenless, fought, absconded or dead"), 'X', DueKind::UnionCheck);
     add(1, tr("Taken out"), tr("The treatment is out of the hive"), 'T', DueKind::TakeOut);
     add(1, tr("Result…"), tr("What the laboratory or the inspector found"), 'R', DueKind::ResultAwaited);
-    m_foot->add(2, tr("Dead colony…"), tr("One found without bees, and why"), 'L');
-    auto* write = m_foot->addLast(2, tr("Write"), tr("What was seen, as a visit"), 'W');
+    foot.add(2, tr("Dead colony…"), tr("One found without bees, and why"), 'L');
+    auto* write = foot.addLast(2, tr("Write"), tr("What was seen, as a visit"), 'W');
     write->setObjectName(QStringLiteral("afterWrite"));
     m_forKind.emplace_back(write, DueKind::UnionCheck);
-    m_foot->setKeys(tr("P, Q, E: once yes, twice no · Enter writes it as a visit · X failed · T taken out · R result · "
-                       "L dead colony · Y this yard or all"));
-}
-
-void AfterPage::follow() {
-    m_stale = true;
-    if (isVisible()) settle();
+    foot.setKeys(tr("P, Q, E: once yes, twice no · Enter writes it as a visit · X failed · T taken out · R result · "
+                    "L dead colony · Y this yard or all"));
 }
 
 /// What is due is asked of today, whatever day the yard is shown on.
-void AfterPage::settle() {
-    if (!m_stale) return;
-    m_stale = false;
-    guarded(m_dialogs, [this] {
-        const core::Day today = m_desk.today();
-        const auto only = m_here->isChecked() ? m_desk.yard() : std::nullopt;
-        const auto was = current() ? std::optional(current()->colony) : std::nullopt;
-        const int at = row();
-        std::vector<DueRow> rows;
-        if (m_desk.day() == today) {
-            rows = dueRows(m_desk.reading().snapshot, m_desk.reading().plan.due, only, m_answers);
-        } else {
-            const core::Snapshot s = m_desk.session().snapshot(today);
-            rows = dueRows(s, dueOn(s), only, m_answers);
-        }
-        m_telling = true;
-        m_model->setRows(std::move(rows), today);
+std::vector<DueRow> AfterPage::rows() const {
+    const auto only = m_here->isChecked() ? m_desk.yard() : std::nullopt;
+    if (m_desk.present()) return dueRows(m_desk.reading().snapshot, m_desk.reading().plan.due, only, m_answers);
+    const core::Snapshot s = m_desk.session().snapshot(m_desk.today());
+    return dueRows(s, dueOn(s), only, m_answers);
+}
+
+void AfterPage::readAgain() {
+    const auto was = current() ? std::optional(current()->colony) : std::nullopt;
+    const int at = row();
+    quietly([&] {
+        m_model->setRows(rows(), m_desk.today());
         const int same = was ? m_model->rowAbout(*was) : -1;
-        const int count = m_model->rowCount();
-        goTo(same >= 0                                                    ? same
-             : at >= 0 && at < count && m_model->at(at).heading.isEmpty() ? at
-                                                                          : m_model->firstCheck());
-        m_telling = false;
-        const auto yard = only ? m_desk.session().yard(*only) : std::nullopt;
-        const QString where = yard ? yard->name : tr("all yards");
-        m_where->setText(count == 0 ? tr("Nothing is due in %1 on %2.").arg(where, look::dayText(today))
-                                    : tr("Due in %1, %2").arg(where, look::dayText(today)));
-        showCurrent();
+        const bool there = at >= 0 && at < m_model->rowCount() && m_model->at(at).heading.isEmpty();
+        list()->goTo(same >= 0 ? same : there ? at : m_model->firstCheck());
     });
-}
-
-void AfterPage::showEvent(QShowEvent* event) {
-    QWidget::showEvent(event);
-    settle();
-}
-
-void AfterPage::showChosen() {
-    if (!isVisible() || m_telling || !m_desk.chosen()) return;
-    if (current() && current()->colony == *m_desk.chosen()) return;
-    m_telling = true;
-    goTo(m_model->rowAbout(*m_desk.chosen()));
-    m_telling = false;
+    const auto yard = m_here->isChecked() && m_desk.yard() ? m_desk.session().yard(*m_desk.yard()) : std::nullopt;
+    const QString where = yard ? yard->name : tr("all yards");
+    const QString today = look::dayText(m_desk.today());
+    m_where->setText(m_model->rowCount() == 0 ? tr("Nothing is due in %1 on %2.").arg(where, today)
+                                              : tr("Due in %1, %2").arg(where, today));
     showCurrent();
-}
-
-int AfterPage::row() const {
-    const QModelIndex now = m_list->currentIndex();
-    return now.isValid() ? now.row() : -1;
 }
 
 const DueRow* AfterPage::current() const {
     return row() >= 0 && m_model->at(row()).heading.isEmpty() ? &m_model->at(row()) : nullptr;
 }
 
-void AfterPage::goTo(int row) {
-    if (row < 0 || row >= m_model->rowCount()) return;
-    m_list->setCurrentIndex(m_model->index(row));
-    m_list->scrollTo(m_model->index(row));
+int AfterPage::rowAbout(core::ColonyId colony) const {
+    return current() && current()->colony == colony ? row() : m_model->rowAbout(colony);
 }
 
 void AfterPage::showCurrent() {
+    if (!current() || m_asked != current()->colony) m_asked.reset();
     for (const auto& [button, kind] : m_forKind) button->setEnabled(current() && current()->what == kind);
 }
 
-/// The plan shows the hive that the keys go to.
-void AfterPage::moved() {
-    const DueRow* now = current();
-    if (m_telling) return;
-    showCurrent();
-    if (!now || m_asked != now->colony) m_asked.reset();
-    if (!now || !m_list->hasFocus()) return;
-    m_telling = true;
-    if (m_desk.reading().find(now->colony)) m_desk.choose(now->colony);
-    m_telling = false;
+void AfterPage::chooseCurrent() {
+    if (current() && m_desk.reading().find(current()->colony)) m_desk.choose(current()->colony);
 }
 
 bool AfterPage::mayWrite() {
@@ -295,14 +199,11 @@ void AfterPage::queenless() {
 }
 
 void AfterPage::open(std::unique_ptr<records::RecordForm> form) {
-    m_panel->open(std::move(form), m_desk.today(), [this](const form::Form& typed, const form::Values& values) {
+    openForm(std::move(form), [this](const form::Form& typed, const form::Values& values) {
         const auto* loss = dynamic_cast<const LossAsked*>(&typed);
         const auto brood = loss ? loss->brood(values) : std::nullopt;
         return m_desk.save(typed.what(), typed.edit(values), brood ? afterLoss(*brood) : QString());
     });
-    m_foot->hide();
-    m_panel->show();
-    m_list->scrollTo(m_list->currentIndex()); // it has less room now
 }
 
 void AfterPage::failed() {
@@ -371,23 +272,6 @@ bool AfterPage::pressed(int key) {
     default:
         return false;
     }
-}
-
-void AfterPage::resizeEvent(QResizeEvent* event) {
-    QWidget::resizeEvent(event);
-    m_delegate->setWidth(m_list->viewport()->width());
-    m_list->doItemsLayout();
-}
-
-bool AfterPage::eventFilter(QObject* watched, QEvent* event) {
-    if (watched == m_list->viewport() && event->type() == QEvent::Resize)
-        m_delegate->setWidth(m_list->viewport()->width()); // before the list lays its rows out again
-    if (watched == m_list && event->type() == QEvent::KeyPress) {
-        const auto* key = static_cast<QKeyEvent*>(event);
-        const auto with = key->modifiers() & ~Qt::KeypadModifier;
-        if ((with == Qt::NoModifier || with == Qt::ShiftModifier) && pressed(key->key())) return true;
-    }
-    return QWidget::eventFilter(watched, event);
 }
 
 } // namespace ui::after

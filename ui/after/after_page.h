@@ -1,18 +1,12 @@
 #pragma once
 
 #include "ui/after/due_model.h"
-#include "ui/desk/desk.h"
-#include "ui/form/form_panel.h"
+#include "ui/close/step_page.h"
 
-#include <QWidget>
+#include <map>
 
-class QLabel;
-class QListView;
 class QPushButton;
 
-namespace ui::close {
-class KeyFoot;
-}
 namespace ui::form {
 class DayEdit;
 }
@@ -26,35 +20,26 @@ class DueDelegate;
 
 /// Afterwards: the checks that are due today, overdue ones first, worked by single keys; what is seen is written as a
 /// visit, a union that failed and a colony that is lost as the records that this makes.
-class AfterPage : public QWidget {
+class AfterPage : public close::StepPage {
     Q_OBJECT
 public:
     AfterPage(desk::Desk& desk, Dialogs& dialogs, QWidget* parent = nullptr);
 
     const DueModel& model() const { return *m_model; }
-    QListView* list() const { return m_list; }
-    form::FormPanel* panel() const { return m_panel; }
 
 protected:
-    void showEvent(QShowEvent* event) override;
-    void resizeEvent(QResizeEvent* event) override;
-    bool eventFilter(QObject* watched, QEvent* event) override;
+    void readAgain() override;
+    bool pressed(int key) override;
+    void showCurrent() override;
+    void chooseCurrent() override;
+    int rowAbout(core::ColonyId colony) const override;
 
 private:
-    void build();
+    AfterPage(desk::Desk& desk, Dialogs& dialogs, close::KeyFoot* foot, QWidget* parent);
     void buildHead();
-    void buildList();
-    void buildFoot();
-    QLabel* label(const char* property, const QString& name);
-    void follow();
-    void settle();
-    void showChosen();
-    void showCurrent();
-    void moved();
-    void goTo(int row);
-    int row() const;
+    void buildFoot(close::KeyFoot& foot);
+    std::vector<DueRow> rows() const;
     const DueRow* current() const;
-    bool pressed(int key);
     bool mayWrite();
     /// The day on which it was seen; nullopt: what is typed there is none.
     std::optional<core::Day> seenOn();
@@ -70,21 +55,14 @@ private:
     void onlyHere();
     void open(std::unique_ptr<records::RecordForm> form);
 
-    desk::Desk& m_desk;
-    Dialogs& m_dialogs;
     DueModel* m_model;
     DueDelegate* m_delegate;
-    QListView* m_list;
-    form::FormPanel* m_panel;
-    close::KeyFoot* m_foot;
     QLabel* m_where = nullptr;
     form::DayEdit* m_seen = nullptr;
     QPushButton* m_here = nullptr;
     std::vector<std::pair<QPushButton*, core::rules::DueKind>> m_forKind;
     std::map<core::ColonyId, Answers> m_answers; ///< not written yet
     std::optional<core::ColonyId> m_asked;       ///< about which it was asked whether it is queenless
-    bool m_stale = true;                         ///< the book changed while this was not shown
-    bool m_telling = false;                      ///< the list is being told; it does not tell back
 };
 
 } // namespace ui::after

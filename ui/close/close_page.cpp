@@ -2,15 +2,11 @@
 
 #include "ui/close/close_delegate.h"
 #include "ui/close/close_forms.h"
-#include "ui/look/type.h"
 #include "ui/look/words.h"
 
-#include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
-#include <QListView>
 #include <QPushButton>
-#include <QVBoxLayout>
 
 #include <algorithm>
 
@@ -19,111 +15,56 @@ namespace ui::close {
 using core::StripOutcome;
 
 ClosePage::ClosePage(desk::Desk& desk, Dialogs& dialogs, QWidget* parent)
-    : QWidget(parent),
-      m_desk(desk),
-      m_dialogs(dialogs),
+    : ClosePage(desk, dialogs, new CloseFoot, parent) {}
+
+ClosePage::ClosePage(desk::Desk& desk, Dialogs& dialogs, CloseFoot* foot, QWidget* parent)
+    : StepPage(desk, dialogs, foot, tr("Write back"), tr("Strips of the merge day"), parent),
       m_work(desk),
       m_model(new CloseModel(this)),
       m_delegate(new CloseDelegate(*m_model, this)),
-      m_list(new QListView(this)),
-      m_panel(new form::FormPanel(this)),
-      m_foot(new CloseFoot(this)) {
-    build();
-    connect(m_foot, &CloseFoot::asked, this, &ClosePage::pressed);
+      m_foot(foot),
+      m_where(label("quiet", QStringLiteral("closeWhere"))),
+      m_barred(label("warns", QStringLiteral("closeBarred"))) {
+    list()->setObjectName(QStringLiteral("closeLines"));
+    list()->setModel(m_model);
+    list()->setItemDelegate(m_delegate);
+    list()->setWidthListener([this](int width) { m_delegate->setWidth(width); });
+    connect(list(), &QListView::doubleClicked, this, &ClosePage::done);
     connect(&m_work, &CloseWork::changed, this, &ClosePage::showLines);
-    connect(&m_desk, &desk::Desk::read, this, &ClosePage::follow);
-    connect(&m_desk, &desk::Desk::yardChanged, this, &ClosePage::follow);
-    connect(&m_desk, &desk::Desk::chosenChanged, this, &ClosePage::showChosen);
-    connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this, &ClosePage::moved);
-    connect(m_list, &QListView::doubleClicked, this, &ClosePage::done);
-    connect(m_panel, &form::FormPanel::said, &m_desk, &desk::Desk::said);
-    connect(m_panel, &form::FormPanel::valuesChanged, m_panel, [this] { m_panel->updateGeometry(); });
-    connect(m_panel, &form::FormPanel::closed, this, [this] {
-        m_panel->hide();
-        m_foot->QWidget::show();
-        m_list->setFocus(Qt::OtherFocusReason);
-    });
-    setFocusProxy(m_list);
+    writeButton()->installEventFilter(this); // the keys of the list go on there
 }
 
-QLabel* ClosePage::label(const char* property, const QString& name) {
-    auto* made = new QLabel(this);
-    made->setProperty(property, true);
-    made->setObjectName(name);
-    made->setWordWrap(true);
-    made->setContentsMargins(20, 0, 20, 0);
-    layout()->addWidget(made);
-    return made;
-}
+void ClosePage::readAgain() { m_work.read(); }
 
-void ClosePage::build() {
-    auto* all = new QVBoxLayout(this);
-    all->setContentsMargins(0, 14, 0, 14);
-    all->setSpacing(6);
-    auto* title = label("heading", {});
-    title->setText(tr("Write back"));
-    title->setFont(look::headingFont(font()));
-    m_where = label("quiet", QStringLiteral("closeWhere"));
-    m_barred = label("warns", QStringLiteral("closeBarred"));
-    buildList();
-    all->addWidget(m_list, 1);
-    all->addWidget(m_panel);
-    m_panel->hide();
-    all->addWidget(m_foot);
-    m_foot->writeButton()->installEventFilter(this); // the keys of the list go on there
-    addActions(m_foot->actions());
-}
-
-void ClosePage::buildList() {
-    m_list->setModel(m_model);
-    m_list->setItemDelegate(m_delegate);
-    m_list->setAccessibleName(tr("Strips of the merge day"));
-    m_list->setObjectName(QStringLiteral("closeLines"));
-    m_list->setFrameShape(QFrame::NoFrame);
-    m_list->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
-    m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    m_list->setResizeMode(QListView::Adjust);
-    m_list->viewport()->setAutoFillBackground(false);
-    m_list->viewport()->installEventFilter(this);
-    m_list->installEventFilter(this);
-}
-
-void ClosePage::follow() {
-    m_stale = true;
-    if (isVisible()) settle();
-}
-
-void ClosePage::settle() {
-    if (!m_stale) return;
-    m_stale = false;
-    guarded(m_dialogs, [this] { m_work.read(); });
-}
-
-void ClosePage::showEvent(QShowEvent* event) {
-    QWidget::showEvent(event);
-    settle();
+/// Where the strip of the row is now; −1: nowhere.
+int ClosePage::sameAs(int row) const {
+    if (row < 0) return -1;
+    const Line& was = m_model->at(row);
+    const auto& lines = m_work.lines().lines;
+    const auto now = std::ranges::find_if(
+        lines, [&](const Line& l) { return l.how == was.how && l.moved == was.moved && l.host == was.host; });
+    return now == lines.end() ? -1 : static_cast<int>(now - lines.begin());
 }
 
 void ClosePage::showLines() {
+    quietly([this] {
+        const Lines& lines = m_work.lines();
+        const int same = sameAs(row());
+        const int first = lines.firstOpen();
+        m_model->setLines(lines.lines);
+        list()->goTo(same >= 0 ? same : first >= 0 ? first : m_model->rowCount() - 1);
+    });
+    tellWhere();
+    showCurrent();
+}
+
+void ClosePage::tellWhere() {
     const Lines& lines = m_work.lines();
-    int before = -1; // where the same strip is now
-    if (row() >= 0) {
-        const Line& was = m_model->at(row());
-        const auto now = std::ranges::find_if(
-            lines.lines, [&](const Line& l) { return l.how == was.how && l.moved == was.moved && l.host == was.host; });
-        if (now != lines.lines.end()) before = static_cast<int>(now - lines.lines.begin());
-    }
-    m_telling = true;
-    m_model->setLines(lines.lines);
     const int count = m_model->rowCount();
-    const int first = lines.firstOpen();
-    goTo(before >= 0 ? before : first >= 0 ? first : count - 1);
-    m_telling = false;
     const auto yard = m_desk.yard() ? m_desk.session().yard(*m_desk.yard()) : std::nullopt;
-    const int written = lines.count(Stage::Written) + lines.count(Stage::Elsewhere);
     QStringList parts{tr("%1 · %2").arg(yard ? yard->name : QString(), look::dayText(m_desk.day()))};
     if (count > 0) {
-        parts << tr("%1 of %2 written").arg(written).arg(count);
+        parts << tr("%1 of %2 written").arg(lines.count(Stage::Written) + lines.count(Stage::Elsewhere)).arg(count);
         if (const int n = lines.count(Stage::Drafted)) parts << tr("%1 noted").arg(n);
     }
     m_where->setText(parts.join(QStringLiteral(" · ")));
@@ -132,59 +73,32 @@ void ClosePage::showLines() {
         barred = tr("Nothing was planned here for this day. What was done all the same: A.");
     m_barred->setText(barred);
     m_barred->setVisible(!barred.isEmpty());
-    showCurrent();
 }
 
-/// The chosen hive of the plan is looked for among the strips.
-void ClosePage::showChosen() {
-    if (!isVisible() || m_telling || !m_desk.chosen()) return;
-    if (row() >= 0 && m_model->at(row()).about(*m_desk.chosen())) return;
-    if (const int found = m_model->rowAbout(*m_desk.chosen()); found >= 0) goTo(found);
-}
-
-int ClosePage::row() const {
-    const QModelIndex now = m_list->currentIndex();
-    return now.isValid() ? now.row() : -1;
-}
-
-void ClosePage::goTo(int row) {
-    if (row < 0 || row >= m_model->rowCount()) return;
-    m_list->setCurrentIndex(m_model->index(row));
-    m_list->scrollTo(m_model->index(row));
+int ClosePage::rowAbout(core::ColonyId colony) const {
+    return row() >= 0 && m_model->at(row()).about(colony) ? row() : m_model->rowAbout(colony);
 }
 
 void ClosePage::showCurrent() {
     m_delegate->setOpen(row());
-    m_list->doItemsLayout();
+    list()->doItemsLayout();
     m_foot->show(row() < 0 ? nullptr : &m_model->at(row()), m_work.barred().isEmpty(),
                  m_work.lines().count(Stage::Drafted) > 0);
 }
 
-void ClosePage::moved() {
-    if (m_telling) return;
-    showCurrent();
-    choose();
-}
-
-/// The plan shows the strip's hive while the keys are here.
-void ClosePage::choose() {
-    if (row() < 0 || !m_list->hasFocus()) return;
-    const Line& line = m_model->at(row());
-    m_telling = true;
+void ClosePage::chooseCurrent() {
+    if (row() < 0) return;
+    const Line line = m_model->at(row());
     for (const core::ColonyId colony : {line.moved, line.host})
-        if (m_desk.reading().find(colony)) {
-            m_desk.choose(colony);
-            break;
-        }
-    m_telling = false;
+        if (m_desk.reading().find(colony)) return m_desk.choose(colony);
 }
 
 /// To the next strip of which nothing is noted; behind the last one to the button that writes.
 void ClosePage::goOn() {
     for (int i = row() + 1; i < m_model->rowCount(); ++i)
-        if (m_model->at(i).stage == Stage::Open) return goTo(i);
+        if (m_model->at(i).stage == Stage::Open) return list()->goTo(i);
     const int first = m_work.lines().firstOpen();
-    if (first >= 0) return goTo(first);
+    if (first >= 0) return list()->goTo(first);
     if (writeButton()->isEnabled()) writeButton()->setFocus(Qt::OtherFocusReason);
 }
 
@@ -206,7 +120,7 @@ void ClosePage::noted(const Drafted& drafted) {
     guarded(m_dialogs, [&] {
         const int at = m_work.note(drafted);
         if (at < 0) return;
-        goTo(at);
+        list()->goTo(at);
         const QString problem = m_model->at(at).problem;
         if (!problem.isEmpty()) return emit m_desk.said(problem);
         emit m_desk.said(QString());
@@ -215,15 +129,12 @@ void ClosePage::noted(const Drafted& drafted) {
 }
 
 void ClosePage::open(std::unique_ptr<StripForm> form) {
-    m_panel->open(std::move(form), m_desk.today(), [this](const form::Form& typed, const form::Values& values) {
+    openForm(std::move(form), [this](const form::Form& typed, const form::Values& values) {
         const Drafted drafted = static_cast<const StripForm&>(typed).drafted(values);
         QMetaObject::invokeMethod(
-            this, [this, drafted] { noted(drafted); }, Qt::QueuedConnection);
+            this, [this, drafted] { noted(drafted); }, Qt::QueuedConnection); // once the form has closed
         return true;
     });
-    m_foot->QWidget::hide();
-    m_panel->show();
-    m_list->scrollTo(m_list->currentIndex()); // it has less room now
 }
 
 void ClosePage::done() {
@@ -274,10 +185,10 @@ void ClosePage::takeBack() {
 void ClosePage::write() {
     if (!mayNote(false)) return;
     guarded(m_dialogs, [this] {
-        if (m_work.write()) return m_list->setFocus(Qt::OtherFocusReason);
+        if (m_work.write()) return list()->setFocus(Qt::OtherFocusReason);
         if (m_work.badRow() < 0) return;
-        goTo(m_work.badRow());
-        m_list->setFocus(Qt::OtherFocusReason);
+        list()->goTo(m_work.badRow());
+        list()->setFocus(Qt::OtherFocusReason);
         emit m_desk.said(tr("Nothing is written yet. %1").arg(m_model->at(m_work.badRow()).problem));
     });
 }
@@ -309,29 +220,13 @@ bool ClosePage::pressed(int key) {
     }
 }
 
-void ClosePage::resizeEvent(QResizeEvent* event) {
-    QWidget::resizeEvent(event);
-    m_delegate->setWidth(m_list->viewport()->width());
-    m_list->doItemsLayout();
-}
-
 bool ClosePage::eventFilter(QObject* watched, QEvent* event) {
-    if (watched == m_list->viewport() && event->type() == QEvent::Resize)
-        m_delegate->setWidth(m_list->viewport()->width()); // before the list lays its rows out again
-    if (watched == m_list && event->type() == QEvent::FocusIn) {
-        const auto why = static_cast<QFocusEvent*>(event)->reason();
-        if (why != Qt::ActiveWindowFocusReason && why != Qt::PopupFocusReason)
-            QMetaObject::invokeMethod(
-                this, [this] { choose(); }, Qt::QueuedConnection);
-    }
-    if ((watched == m_list || watched == writeButton()) && event->type() == QEvent::KeyPress) {
+    if (watched == writeButton() && event->type() == QEvent::KeyPress) {
         const auto* key = static_cast<QKeyEvent*>(event);
-        const auto with = key->modifiers() & ~Qt::KeypadModifier;
-        const bool enter = key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter;
-        if (watched == writeButton() && enter) return write(), true;
-        if ((with == Qt::NoModifier || with == Qt::ShiftModifier) && pressed(key->key())) return true;
+        if (key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter) return write(), true;
+        if (!(key->modifiers() & ~(Qt::KeypadModifier | Qt::ShiftModifier)) && pressed(key->key())) return true;
     }
-    return QWidget::eventFilter(watched, event);
+    return StepPage::eventFilter(watched, event);
 }
 
 } // namespace ui::close
