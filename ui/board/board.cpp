@@ -204,7 +204,8 @@ void Board::showMenu(int row, const QPoint& globalAt) {
             connect(action, &QAction::triggered, this, [this, offer] { take(offer); });
         }
     if (!menu->isEmpty()) menu->addSeparator();
-    menu->addActions({m_actions->whyNot, m_actions->limit, m_actions->newVariant, m_actions->compare});
+    menu->addActions({m_actions->whyNot, m_actions->limit, m_actions->newVariant, m_actions->nextVariant,
+                      m_actions->compare, m_actions->dropVariant});
     menu->popup(globalAt);
 }
 

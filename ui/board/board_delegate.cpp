@@ -150,7 +150,13 @@ double lay(const Drawn& d) {
 
 } // namespace
 
-BoardDelegate::BoardDelegate(const BoardModel& model, QObject* parent) : QStyledItemDelegate(parent), m_model(model) {}
+BoardDelegate::BoardDelegate(const BoardModel& model, QObject* parent) : QStyledItemDelegate(parent), m_model(model) {
+    connect(&model, &QAbstractItemModel::modelReset, this, &BoardDelegate::forget);
+    connect(&model, &QAbstractItemModel::dataChanged, this, [this](const QModelIndex& row) {
+        const auto at = static_cast<size_t>(row.row());
+        if (at < m_heights.size()) m_heights[at] = 0;
+    });
+}
 
 std::vector<Chip> BoardDelegate::chipsOf(int row, const QRect& item, const QFont& font, const QWidget& view) const {
     std::vector<Chip> out;
@@ -167,11 +173,26 @@ void BoardDelegate::paint(QPainter* p, const QStyleOptionViewItem& option, const
     p->restore();
 }
 
+void BoardDelegate::setWidth(int width) {
+    if (width == m_width) return;
+    m_width = width;
+    forget();
+}
+
 QSize BoardDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
-    const double high =
-        lay({nullptr, m_model.at(index.row()), index.row() == m_open, false, QRectF(0, 0, m_width - 2 * kSide, 1e5),
-             option.font, look::coloursOf(*option.widget), nullptr});
-    return {m_width, static_cast<int>(high) + 1};
+    const int row = index.row();
+    const auto at = static_cast<size_t>(row);
+    const auto rows = static_cast<size_t>(m_model.rowCount());
+    if (m_heights.size() != rows || m_font != option.font) {
+        m_heights.assign(rows, 0);
+        m_font = option.font;
+    }
+    if (row != m_open && m_heights[at] > 0) return {m_width, m_heights[at]};
+    const double high = lay({nullptr, m_model.at(row), row == m_open, false, QRectF(0, 0, m_width - 2 * kSide, 1e5),
+                             option.font, look::coloursOf(*option.widget), nullptr});
+    const int pixels = static_cast<int>(high) + 1;
+    if (row != m_open) m_heights[at] = pixels;
+    return {m_width, pixels};
 }
 
 } // namespace ui::board

@@ -2,6 +2,7 @@
 
 #include "ui/board/row_column.h"
 
+#include <QFont>
 #include <QStyledItemDelegate>
 
 #include <optional>
@@ -18,7 +19,9 @@ public:
 
     /// The row that is open; its height changes.
     void setOpen(int row) { m_open = row; }
-    void setWidth(int width) { m_width = width; }
+    void setWidth(int width);
+    /// The rows are others: what was measured of them is forgotten.
+    void forget() { m_heights.clear(); }
     /// Where the offers of a row are in the list's view, whose item has that rectangle.
     std::vector<Chip> chipsOf(int row, const QRect& item, const QFont& font, const QWidget& view) const;
 
@@ -29,6 +32,8 @@ private:
     const BoardModel& m_model;
     int m_open = -1;
     int m_width = 340;
+    mutable std::vector<int> m_heights; ///< by row, of rows that are not open; 0: not measured yet
+    mutable QFont m_font;               ///< in which they were measured
 };
 
 } // namespace ui::board

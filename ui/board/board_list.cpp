@@ -45,7 +45,7 @@ BoardList::BoardList(QWidget* parent)
 
 void BoardList::open(int row) {
     m_delegate->setOpen(row);
-    doItemsLayout();
+    scheduleDelayedItemsLayout(); // several changes, one laying out
 }
 
 std::optional<int> BoardList::current() const {
@@ -122,7 +122,7 @@ void BoardList::contextMenuEvent(QContextMenuEvent* event) {
 void BoardList::resizeEvent(QResizeEvent* event) {
     QListView::resizeEvent(event);
     m_delegate->setWidth(viewport()->width());
-    doItemsLayout();
+    scheduleDelayedItemsLayout();
 }
 
 bool BoardList::viewportEvent(QEvent* event) {

@@ -71,10 +71,9 @@ QString gainText(qint64 thousandths) {
 QString differenceHead(const rules::PlanDifference& d) {
     if (d.none())
         return Boards::tr("The plan stays as it was: %1, gain %2.").arg(unionsText(d.unions), gainText(d.gain));
-    if (d.unions == d.unionsBefore && d.gain == d.gainBefore)
-        return Boards::tr("Still %1, gain %2.").arg(unionsText(d.unions), gainText(d.gain));
-    const QString now = Boards::tr("Now %1, gain %2").arg(unionsText(d.unions), gainText(d.gain));
-    return Boards::tr("%1; before %2, gain %3.").arg(now, unionsText(d.unionsBefore), gainText(d.gainBefore));
+    const QString now = Boards::tr("%1, gain %2").arg(unionsText(d.unions), gainText(d.gain));
+    const QString before = Boards::tr("%1, gain %2").arg(unionsText(d.unionsBefore), gainText(d.gainBefore));
+    return now == before ? Boards::tr("Still %1.").arg(now) : Boards::tr("Now %1; before %2.").arg(now, before);
 }
 
 QStringList differenceLines(const rules::PlanDifference& d, qsizetype most) {
