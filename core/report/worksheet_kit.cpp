@@ -50,24 +50,21 @@ Section kitSection(const SheetInput& in) {
     const rules::KitToLoad kit = rules::kitToLoad(in.s, in.facts, in.plan, in.yard);
     const auto queens = static_cast<int>(kit.of(rules::KitThing::QueenCages));
     const qint64 halfLitres = kit.of(rules::KitThing::SyrupHalfLitres);
-    if (kit.unions + kit.shakeOuts > 0) {
-        if (kit.unions > 0)
-            section.blocks.push_back(
-                tickLine(in, in.say.count(kit.unions, "1 sheet of newspaper", "%1 sheets of newspaper, one a union")));
-        if (kit.unions > 0)
-            section.blocks.push_back(tickLine(
-                in, in.say.count(kit.unions, "1 strap for the hive that is carried",
-                                 "straps for %1 hives that are carried, and a barrow or a second pair of hands")));
-        if (queens > 0)
-            section.blocks.push_back(tickLine(
-                in, in.say.count(queens, "a cage: 1 queen is to be removed", "cages: %1 queens are to be removed")));
-        section.blocks.push_back(
-            tickLine(in, in.say("smoker with fuel, water, hive tool, brush, pencil, spare gloves")));
-        section.blocks.push_back(tickLine(
-            in, in.say("comes free: lids %1, floors %1, boxes %2")
-                    .arg(QString::number(kit.unions + kit.shakeOuts), QString::number(kit.freed.boxesInAll()))));
+    const auto add = [&](const QString& text) { section.blocks.push_back(tickLine(in, text)); };
+    if (kit.unions > 0) {
+        add(in.say.count(kit.unions, "1 sheet of newspaper", "%1 sheets of newspaper, one a union"));
+        add(in.say.count(kit.unions, "1 strap for the hive that is carried",
+                         "straps for %1 hives that are carried, and a barrow or a second pair of hands"));
     }
-    if (halfLitres > 0) section.blocks.push_back(tickLine(in, syrupText(in, halfLitres)));
+    if (queens > 0) add(in.say.count(queens, "a cage: 1 queen is to be removed", "cages: %1 queens are to be removed"));
+    if (kit.parts > 0)
+        add(in.say.count(kit.parts, "1 hive for what is divided off: floor, box with frames, inner cover, lid",
+                         "%1 hives for what is divided off: floors, boxes with frames, inner covers, lids"));
+    if (kit.carried + kit.parts > 0) add(in.say("smoker with fuel, water, hive tool, brush, pencil, spare gloves"));
+    if (kit.carried > 0)
+        add(in.say("comes free: lids %1, floors %1, boxes %2")
+                .arg(QString::number(kit.carried), QString::number(kit.freed.boxesInAll())));
+    if (halfLitres > 0) add(syrupText(in, halfLitres));
     return section;
 }
 

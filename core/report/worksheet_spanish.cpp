@@ -313,6 +313,10 @@ constexpr Pair kPairs[] = {
     {"cages: %1 queens are to be removed", "jaulas: hay que quitar %1 reinas"},
     {"smoker with fuel, water, hive tool, brush, pencil, spare gloves",
      "ahumador con combustible, agua, palanca, cepillo, lápiz, guantes de repuesto"},
+    {"1 hive for what is divided off: floor, box with frames, inner cover, lid",
+     "1 colmena para lo que se separa: fondo, caja con cuadros, entretapa, tapa"},
+    {"%1 hives for what is divided off: floors, boxes with frames, inner covers, lids",
+     "%1 colmenas para lo que se separa: fondos, cajas con cuadros, entretapas, tapas"},
     {"comes free: lids %1, floors %1, boxes %2", "queda libre: tapas %1, fondos %1, cajas %2"},
     {"syrup: %1 in all, of %2 of sugar and %3 of water", "jarabe: %1 en total, de %2 de azúcar y %3 de agua"},
     // care
