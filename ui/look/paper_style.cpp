@@ -6,6 +6,8 @@
 #include <QPainter>
 #include <QStyleOption>
 
+#include <algorithm>
+
 namespace ui::look {
 
 namespace {
@@ -27,19 +29,34 @@ void tick(QPainter* p, const QRectF& box, const Colours& c) {
     p->drawPolyline(QPolygonF({at(0.24, 0.52), at(0.43, 0.72), at(0.77, 0.28)}));
 }
 
+/// A ring, and a dot in it where it is chosen.
+void radio(QPainter* p, const QStyleOption* option, const Colours& c) {
+    const QRectF box(option->rect);
+    const double side = std::min(box.width(), box.height());
+    frame(p, option, c, side / 2);
+    if (!(option->state & QStyle::State_On)) return;
+    p->setPen(Qt::NoPen);
+    p->setBrush(c.ink);
+    p->drawEllipse(box.center(), side / 4, side / 4);
+}
+
 } // namespace
 
 PaperStyle::PaperStyle() : QProxyStyle(QStringLiteral("Fusion")) {}
 
 void PaperStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* p,
                                const QWidget* widget) const {
-    if (!widget || (element != PE_IndicatorCheckBox && element != PE_PanelLineEdit))
-        return QProxyStyle::drawPrimitive(element, option, p, widget);
+    const bool ours =
+        element == PE_IndicatorCheckBox || element == PE_IndicatorRadioButton || element == PE_PanelLineEdit;
+    if (!widget || !ours) return QProxyStyle::drawPrimitive(element, option, p, widget);
     const bool inOther = widget->parentWidget() && (widget->parentWidget()->inherits("QAbstractSpinBox") ||
                                                     widget->parentWidget()->inherits("QComboBox"));
     if (element == PE_PanelLineEdit && inOther) return QProxyStyle::drawPrimitive(element, option, p, widget);
     p->save();
-    frame(p, option, coloursOf(*widget), 2.5);
+    if (element == PE_IndicatorRadioButton)
+        radio(p, option, coloursOf(*widget));
+    else
+        frame(p, option, coloursOf(*widget), 2.5);
     if (element == PE_IndicatorCheckBox && (option->state & State_On))
         tick(p, QRectF(option->rect), coloursOf(*widget));
     p->restore();

@@ -4,7 +4,7 @@
 
 namespace ui::look {
 
-/// Fusion with fields and tick boxes as thin ink on paper, seen in the dark too.
+/// Fusion with fields, tick boxes and radio buttons as thin ink on paper, seen in the dark too.
 class PaperStyle : public QProxyStyle {
     Q_OBJECT
 public:
