@@ -87,14 +87,14 @@ std::vector<DueRow> AfterPage::rows() const {
 void AfterPage::readAgain() {
     const auto was = current() ? std::optional(current()->colony) : std::nullopt;
     const int at = row();
+    const auto shown = m_desk.yard() ? m_desk.session().yard(*m_desk.yard()) : std::nullopt;
     quietly([&] {
         m_model->setRows(rows(), m_desk.today());
         const int same = was ? m_model->rowAbout(*was) : -1;
         const bool there = at >= 0 && at < m_model->rowCount() && m_model->at(at).heading.isEmpty();
-        list()->goTo(same >= 0 ? same : there ? at : m_model->firstCheck());
+        list()->goTo(same >= 0 ? same : there ? at : m_model->firstCheck(shown ? shown->name : QString()));
     });
-    const auto yard = m_here->isChecked() && m_desk.yard() ? m_desk.session().yard(*m_desk.yard()) : std::nullopt;
-    const QString where = yard ? yard->name : tr("all yards");
+    const QString where = m_here->isChecked() && shown ? shown->name : tr("all yards");
     const QString today = look::dayText(m_desk.today());
     m_where->setText(m_model->rowCount() == 0 ? tr("Nothing is due in %1 on %2.").arg(where, today)
                                               : tr("Due in %1, %2").arg(where, today));

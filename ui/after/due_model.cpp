@@ -22,8 +22,9 @@ int DueModel::rowAbout(core::ColonyId colony) const {
     return it == m_rows.end() ? -1 : static_cast<int>(it - m_rows.begin());
 }
 
-int DueModel::firstCheck() const {
-    const auto it = std::ranges::find_if(m_rows, [](const DueRow& r) { return r.heading.isEmpty(); });
+int DueModel::firstCheck(const QString& yard) const {
+    auto it = std::ranges::find_if(m_rows, [&](const DueRow& r) { return r.heading.isEmpty() && r.yard == yard; });
+    if (it == m_rows.end()) it = std::ranges::find_if(m_rows, [](const DueRow& r) { return r.heading.isEmpty(); });
     return it == m_rows.end() ? -1 : static_cast<int>(it - m_rows.begin());
 }
 

@@ -18,7 +18,8 @@ public:
     const DueRow& at(int row) const { return m_rows[static_cast<size_t>(row)]; }
     core::Day today() const { return m_today; }
     int rowAbout(core::ColonyId colony) const; ///< −1: none
-    int firstCheck() const;                    ///< −1: none
+    /// In that yard, where anything is due there, else anywhere; −1: nothing is.
+    int firstCheck(const QString& yard) const;
 
     int rowCount(const QModelIndex& parent = {}) const override;
     QVariant data(const QModelIndex& index, int role) const override;
