@@ -2,6 +2,8 @@
 
 #include <QAction>
 #include <QContextMenuEvent>
+#include <QFile>
+#include <QTemporaryDir>
 
 // The plan of a merge day argued with. Sources: own calculation from the rules' text; the window's own sentences.
 
@@ -260,6 +262,61 @@ TEST_F(OnTheBoard, ARowChosenIsTheHiveChosen) {
     QTest::mouseClick(plan(), Qt::LeftButton, {}, at("A3"));
     ASSERT_TRUE(list()->current());
     EXPECT_TRUE(list()->rows().at(*list()->current()).about(id("A3")));
+}
+
+TEST_F(OnTheBoard, ThePlansMenuOffersItOfTheHiveClicked) {
+    const QString host = label(first().host);
+    QTest::mouseClick(plan(), Qt::LeftButton, {}, at(qPrintable(host)));
+    const QPoint where = at(qPrintable(host));
+    QContextMenuEvent asked(QContextMenuEvent::Mouse, where, plan()->mapToGlobal(where));
+    QApplication::sendEvent(plan(), &asked);
+    auto* menu = window->page()->findChild<QMenu*>(QStringLiteral("planMenu"));
+    ASSERT_NE(menu, nullptr);
+    QAction* pin = nullptr;
+    for (QAction* a : menu->actions())
+        if (a->text().contains(QStringLiteral("Pin the pair"))) pin = a;
+    ASSERT_NE(pin, nullptr);
+    EXPECT_TRUE(pin->isEnabled());
+    pin->trigger();
+    menu->close();
+    ASSERT_EQ(kept().size(), 1U);
+    EXPECT_EQ(kept()[0].what, MergeAsk::Pin);
+}
+
+TEST_F(OnTheBoard, MorePinsThanTheLimitStayAndTheLimitIsDroppedByTheButton) {
+    selectTwo("A1", "A2");
+    key(Qt::Key_I, Qt::ControlModifier);
+    selectTwo("A4", "A5");
+    key(Qt::Key_I, Qt::ControlModifier);
+    key(Qt::Key_M, Qt::ControlModifier);
+    type("1");
+    key(Qt::Key_Return);
+    EXPECT_TRUE(together("A1", "A2") && together("A4", "A5")) << unions();
+    ASSERT_TRUE(board()->notices()->unmet()->isVisible());
+    EXPECT_TRUE(board()->notices()->unmet()->text().contains(QStringLiteral("2 unions are pinned")))
+        << board()->notices()->unmet()->text().toStdString();
+    key(Qt::Key_X, Qt::ControlModifier | Qt::ShiftModifier);
+    EXPECT_FALSE(asked().day.most);
+    EXPECT_EQ(kept().size(), 2U) << "the pins stay";
+    EXPECT_FALSE(board()->notices()->unmet()->isVisible());
+}
+
+TEST_F(OnTheBoard, AWishOutlivesAKillAndIsThereWhenTheBookIsOpenedAgain) {
+    press(firstRow(), MergeAsk::Forbid);
+    const std::string asFirst = unions();
+    QTemporaryDir copy;
+    const QString path = copy.filePath(QStringLiteral("copy.yardwright"));
+    ASSERT_TRUE(QFile::copy(book.path(), path)) << "as a crash would leave it";
+    tests::TestDialogs none;
+    ui::window::MainWindow second(book.clock(), none);
+    ASSERT_TRUE(second.openBook(path));
+    second.setPlace(ui::window::Place::MergeDay);
+    const auto& r = second.desk()->reading();
+    QStringList out;
+    for (const auto& u : r.plan.unions)
+        out << r.snapshot.colony(u.moved).label + u'>' + r.snapshot.colony(u.host).label;
+    EXPECT_EQ(out.join(u' ').toStdString(), asFirst);
+    EXPECT_EQ(second.page()->board()->merge().asked().choices.size(), 1U);
 }
 
 } // namespace
