@@ -70,6 +70,21 @@ TEST_F(GettingReady, WhatIsNotedIsMissingNoMore) {
     EXPECT_EQ(order(), "A3 A4 A5 A6") << "what came while it was not shown";
 }
 
+TEST_F(GettingReady, ARowIsAsHighAsItsWords) {
+    const auto high = [&] {
+        for (int i = 0; i < page()->model().rowCount(); ++i)
+            if (page()->model().at(i).title == QStringLiteral("A3"))
+                return page()->list()->visualRect(page()->model().index(i)).height();
+        return 0;
+    };
+    QApplication::processEvents();
+    const int two = high(); // its brood, and its weight
+    weigh("A3");
+    QApplication::processEvents();
+    EXPECT_LT(high(), two) << "one line less";
+    EXPECT_GT(high(), two / 2);
+}
+
 TEST_F(GettingReady, TheWalkOpensOneVisitAfterTheOther) {
     weigh("A1");
     page()->list()->setFocus();

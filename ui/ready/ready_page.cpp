@@ -124,6 +124,7 @@ void ReadyPage::read() {
     m_telling = true;
     m_delegate->setOpen(-1);
     m_model->setRows(m_rows.rows, &reading.snapshot);
+    m_delegate->forget();
     m_list->doItemsLayout(); // its scroll bar may come or go
     m_delegate->setWidth(m_list->viewport()->width());
     m_list->doItemsLayout();
