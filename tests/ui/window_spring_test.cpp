@@ -1,6 +1,7 @@
 #include "core/exchange/import.h"
 #include "tests/ui/test_dialogs.h"
 #include "ui/form/form_panel.h"
+#include "ui/ledger/ledger_window.h"
 #include "ui/merge/merge_place.h"
 #include "ui/spring/divide_close_form.h"
 #include "ui/spring/divide_panel.h"
@@ -15,6 +16,7 @@
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
+#include <QTableWidget>
 #include <QTemporaryDir>
 #include <QTest>
 
@@ -170,6 +172,50 @@ TEST_F(SpringWindow, WhatCannotBeSavedSaysSoAndStaysTyped) {
     form->save();
     EXPECT_FALSE(form->form());
     EXPECT_EQ(book().history(100).size(), lines + 1);
+}
+
+// Counts of tests/data/yards/tansy-lane/colonies.csv: twelve colonies since May 2025, T11 dead on 2026-03-10, another
+// divided from T1 on 2026-04-25. Own calculation.
+TEST_F(SpringWindow, TheLedgerSaysWhatWasLostAndWhatCameOfDivides) {
+    QTest::keyClick(window.get(), Qt::Key_B, Qt::ControlModifier | Qt::ShiftModifier);
+    auto* ledger = page().findChild<ui::ledger::LedgerWindow*>();
+    ASSERT_TRUE(ledger && ledger->isVisible());
+    ledger->yards()->setCurrentIndex(ledger->yards()->findText(QStringLiteral("Tansy Lane")));
+    const std::string sentences = ledger->sentences()->text().toStdString();
+    EXPECT_NE(sentences.find("At the fall count, 2025-08-20: 12."), std::string::npos) << sentences;
+    EXPECT_NE(sentences.find("Winter took 1 of 12 at risk: 8 %"), std::string::npos) << sentences;
+    EXPECT_NE(sentences.find("At the spring count, 2026-04-20: 11. Came of divides: 1; new: 0."), std::string::npos)
+        << sentences;
+    for (int row = 0; row < ledger->table()->rowCount(); ++row) {
+        int sum = 0;
+        for (int column = 5; column < ledger->table()->columnCount() - 1; ++column)
+            sum += (column <= 8 ? 1 : -1) * ledger->table()->item(row, column)->text().toInt();
+        EXPECT_EQ(sum, ledger->table()->item(row, ledger->table()->columnCount() - 1)->text().toInt()) << row;
+        EXPECT_TRUE(
+            ledger->table()->item(row, 5)->data(Qt::AccessibleTextRole).toString().startsWith("At its start: "));
+    }
+    ledger->close();
+}
+
+TEST_F(SpringWindow, TheLedgerIsWrittenAsAFileAndAsPages) {
+    auto* ledger = ui::ledger::showLedger(*window->desk(), dialogs, &page());
+    dialogs.file = folder.filePath(QStringLiteral("ledger.csv"));
+    click(ledger->csvButton());
+    QFile csv(*dialogs.file);
+    ASSERT_TRUE(csv.open(QIODevice::ReadOnly));
+    const QList<QByteArray> lines = csv.readAll().trimmed().split('\n');
+    EXPECT_EQ(lines.front(),
+              "yard,year,season,from,until,start,divided,begun,moved_in,united,shaken_out,dead,destroyed,"
+              "sold,moved_out,end");
+    EXPECT_EQ(lines.size(), ledger->table()->rowCount() + 1);
+    EXPECT_TRUE(lines.contains("Tansy Lane,2025,winter,2025-10-21,2026-04-19,12,0,0,0,0,0,1,0,0,0,11"))
+        << lines.join('\n').toStdString();
+    dialogs.file = folder.filePath(QStringLiteral("ledger.pdf"));
+    click(ledger->pdfButton());
+    QFile pdf(*dialogs.file);
+    ASSERT_TRUE(pdf.open(QIODevice::ReadOnly));
+    EXPECT_TRUE(pdf.read(5) == "%PDF-");
+    ledger->close();
 }
 
 } // namespace

@@ -2,11 +2,13 @@
 
 #include "core/rules/calc/feeding.h"
 #include "core/rules/finding_words.h"
+#include "core/rules/laying_workers.h"
 #include "ui/board/asked_rows.h"
 #include "ui/board/boards.h"
 #include "ui/card/card_figures.h"
 #include "ui/look/rule_words.h"
 #include "ui/look/words.h"
+#include "ui/spring/spring_words.h"
 
 #include <algorithm>
 
@@ -144,7 +146,11 @@ private:
     void separate() {
         const auto found = ours(m_plan.separate, [](const rules::Separate& s) { return s.colony; });
         if (!found.empty()) section(Boards::tr("Laying workers: another procedure"), 0);
-        for (const rules::Separate& s : found) line(s.colony, name(s.colony), {}, s.why, sentences(s));
+        for (const rules::Separate& s : found) {
+            line(s.colony, name(s.colony), {}, s.why, sentences(s));
+            for (const rules::Procedure& part : rules::layingWorkerProcedure())
+                for (const rules::Sentence& sentence : part.sentences) m_rows.back().more << rules::textOf({sentence});
+        }
     }
 
     void unresolved() {
@@ -156,6 +162,8 @@ private:
             if (u.why == rules::Unresolved::CountOld && f.counted)
                 why = Boards::tr("counted last on %1").arg(look::dayText(*f.counted));
             line(u.colony, name(u.colony), why, u.reason, sentences(u));
+            if (u.why == rules::Unresolved::NoPartner)
+                m_rows.back().more << rules::textOf(rules::queenTroubleWays(m_plan.on));
             m_asks.addToColony(m_rows.back());
         }
     }
@@ -198,6 +206,13 @@ private:
         for (const rules::Due& d : found)
             line(d.colony, Boards::tr("%1: %2").arg(name(d.colony), look::dueText(d.what)), look::shortDayText(d.on),
                  d.why, sentences(d));
+        const auto looks = ours(m_r.divideDue, [](const rules::DivideDue& d) { return d.colony; });
+        if (found.empty() && !looks.empty()) section(Boards::tr("Due"), 0);
+        for (const rules::DivideDue& d : looks)
+            line(d.colony, Boards::tr("%1: %2").arg(name(d.colony), spring::checkText(d.date.what)),
+                 look::shortDayText(d.date.look), {},
+                 {Boards::tr("Divided from %1 on %2.").arg(name(d.mother), look::dayText(d.divided)),
+                  rules::textOf({sentenceOf(d.date)})});
     }
 
     void alone() {

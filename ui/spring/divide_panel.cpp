@@ -236,7 +236,9 @@ void DividePanel::writeBack() {
 }
 
 /// A wrapped label is not asked for its height where the page is short of room.
-void DividePanel::fitLooks() { m_looks->setMinimumHeight(m_looks->heightForWidth(std::max(m_list->width(), 200))); }
+void DividePanel::fitLooks() {
+    m_looks->setMinimumHeight(std::max(0, m_looks->heightForWidth(std::max(m_list->width(), 200))));
+}
 
 void DividePanel::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);

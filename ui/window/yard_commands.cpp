@@ -3,6 +3,7 @@
 #include "ui/dialogs.h"
 #include "ui/hand/hand_desk.h"
 #include "ui/kit/kit_window.h"
+#include "ui/ledger/ledger_window.h"
 #include "ui/start/start_desk.h"
 #include "ui/survey/survey_desk.h"
 #include "ui/window/main_window.h"
@@ -38,6 +39,8 @@ YardCommands::YardCommands(QMenuBar* bar, QWidget* window) : QObject(window) {
     newYard = add(tr("&New yard…"), QStringLiteral("Ctrl+Shift+Y"), tr("Name a yard and say where it is"));
     changeYard = add(tr("&Change this yard…"), {}, tr("Its name, where it lies, its gate"));
     menu->addSeparator();
+    ledger = add(tr("&Ledger of colonies…"), QStringLiteral("Ctrl+Shift+B"),
+                 tr("Fall count, given up, lost, divided, spring count: by yard and year"));
     kit = add(tr("&Kit…"), QStringLiteral("Ctrl+K"), tr("Floors, lids and boxes of the yards and the store room"));
     setBookOpen(false, false);
 }
@@ -45,6 +48,7 @@ YardCommands::YardCommands(QMenuBar* bar, QWidget* window) : QObject(window) {
 void YardCommands::setBookOpen(bool open, bool writable) {
     m_writable = open && writable;
     kit->setEnabled(open);
+    ledger->setEnabled(open);
     newYard->setEnabled(m_writable);
     setYards(m_any);
 }
@@ -67,6 +71,9 @@ void YardCommands::wire(MainWindow& window, Dialogs& dialogs) {
     begin(carry, [](start::StartDesk& s) { s.carry(); });
     onPage(window, swap, [&dialogs](WorkPage& page) { guarded(dialogs, [&] { page.hand()->swapSelected(); }); });
     begin(placeHives, [](start::StartDesk& s) { s.placeHives(); });
+    onPage(window, ledger, [&window, &dialogs](WorkPage& page) {
+        guarded(dialogs, [&] { ledger::showLedger(*window.desk(), dialogs, &page); });
+    });
     onPage(window, kit, [&window, &dialogs](WorkPage& page) {
         guarded(dialogs, [&] { kit::showKit(*window.desk(), dialogs, &page); });
     });

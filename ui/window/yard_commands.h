@@ -19,7 +19,7 @@ class YardCommands : public QObject {
 public:
     YardCommands(QMenuBar* bar, QWidget* window);
 
-    QAction *newYard, *changeYard, *hiveRow, *placeHives, *carry, *swap, *survey, *kit;
+    QAction *newYard, *changeYard, *hiveRow, *placeHives, *carry, *swap, *survey, *kit, *ledger;
 
     void setBookOpen(bool open, bool writable);
     void setYards(bool any); ///< those of a yard need one
