@@ -132,7 +132,7 @@ ChangeSet recordLoss(const EditContext& c, const Loss& loss) {
     ChangeSet change = put(c, v);
     const ChangeSet end = endColony(AfterContext(c, change.rows), loss.colony, loss.day, EndKind::Dead);
     change.rows.insert(change.rows.end(), end.rows.begin(), end.rows.end());
-    change.text = cause.isEmpty() ? end.text : Edits::tr("%1: %2").arg(end.text, cause);
+    change.text = cause.isEmpty() ? end.text : Edits::tr("%1. Cause: %2").arg(end.text, cause);
     return change;
 }
 

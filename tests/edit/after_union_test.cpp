@@ -73,7 +73,7 @@ TEST_F(AfterUnion, AColonyLostEndsWithItsCauseAndNothingIsAssumedOfItsBrood) {
     x.colony = k6;
     x.day = kSeen;
     x.cause = QStringLiteral("starved");
-    EXPECT_EQ(done(loss(x)), "6 was found dead on 2026-09-15: starved");
+    EXPECT_EQ(done(loss(x)), "6 was found dead on 2026-09-15. Cause: starved");
     EXPECT_EQ(session->colony(k6)->end, EndKind::Dead);
     const Visit v = visitOf(k6, kSeen);
     EXPECT_EQ(v.beesTop, Quarters{0});
@@ -122,7 +122,7 @@ TEST_F(AfterUnion, AUnionThatFailedBecomesTheRightRecords) {
     EXPECT_EQ(visitOf(k6, kSeen).queen, QueenSeen::Seen);
     session->undo();
     f.how = UnionFailure::Absconded;
-    EXPECT_EQ(done(failure(f)), "6 was found dead on 2026-09-15: absconded after the union");
+    EXPECT_EQ(done(failure(f)), "6 was found dead on 2026-09-15. Cause: absconded after the union");
     EXPECT_EQ(session->colony(k6)->ended, kSeen);
     session->undo();
     f.how = UnionFailure::Dead;

@@ -163,7 +163,7 @@ TEST_F(After, ADeadColonyThatNothingWasDueOf) {
     key(Qt::Key_Return);
     EXPECT_EQ(session().colony(ids["A3"])->end, core::EndKind::Dead);
     EXPECT_EQ(did.toStdString(),
-              "A3 was found dead on 2026-09-15: starved. Nothing is known of its brood: keep its comb "
+              "A3 was found dead on 2026-09-15. Cause: starved. Nothing is known of its brood: keep its comb "
               "closed and apart until somebody has looked");
     EXPECT_FALSE(lastVisit("A3").broodChecked);
     EXPECT_TRUE(page->list()->hasFocus());

@@ -40,6 +40,19 @@ TEST_F(WrittenBack, AndLookedAfterByKeysAlone) {
     EXPECT_EQ(problems(), "");
 }
 
+TEST_F(WrittenBack, WhatIsDueGoesToPaper) {
+    std::optional<core::report::Sheet> shown;
+    ui::window::Paper paper;
+    paper.preview = [&](QWidget*, const ui::window::PaperJob& job) {
+        shown = job.choice.sheet;
+        return false;
+    };
+    window->setPaper(paper);
+    QTest::keyClick(window.get(), Qt::Key_4, Qt::AltModifier);
+    key(Qt::Key_S);
+    EXPECT_EQ(shown, core::report::Sheet::Checks);
+}
+
 TEST_F(WrittenBack, TheMenuHasWhatAStepCanDo) {
     QTest::keyClick(window.get(), Qt::Key_3, Qt::AltModifier);
     QMenu menu;

@@ -68,12 +68,13 @@ void AfterPage::buildFoot(close::KeyFoot& foot) {
     add(0, tr("Failed…"), tr("Queenless, fought, absconded or dead"), 'X', DueKind::UnionCheck);
     add(1, tr("Taken out"), tr("The treatment is out of the hive"), 'T', DueKind::TakeOut);
     add(1, tr("Result…"), tr("What the laboratory or the inspector found"), 'R', DueKind::ResultAwaited);
+    foot.add(2, tr("Sheet…"), tr("What is due in the yard shown, on paper"), 'S');
     foot.add(2, tr("Dead colony…"), tr("One found without bees, and why"), 'L');
     auto* write = foot.addLast(2, tr("Write"), tr("What was seen, as a visit"), 'W');
     write->setObjectName(QStringLiteral("afterWrite"));
     m_forKind.emplace_back(write, DueKind::UnionCheck);
     foot.setKeys(tr("P, Q, E: once yes, twice no · Enter writes it as a visit · X failed · T taken out · R result · "
-                    "L dead colony · Y this yard or all"));
+                    "L dead colony · S the sheet · Y this yard or all"));
 }
 
 /// What is due is asked of today, whatever day the yard is shown on.
@@ -267,6 +268,9 @@ bool AfterPage::pressed(int key) {
         return result(), true;
     case Qt::Key_T:
         return takenOut(), true;
+    case Qt::Key_S:
+        emit sheetAsked();
+        return true;
     case Qt::Key_Y:
         return onlyHere(), true;
     default:

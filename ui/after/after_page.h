@@ -27,6 +27,9 @@ public:
 
     const DueModel& model() const { return *m_model; }
 
+signals:
+    void sheetAsked(); ///< what is due in the yard shown, on paper
+
 protected:
     void readAgain() override;
     bool pressed(int key) override;

@@ -1,6 +1,6 @@
 #include "ui/close/close_work.h"
 
-#include "core/edit/merge_sheet.h"
+#include "core/edit/print_day.h"
 #include "ui/close/close_forms.h"
 #include "ui/look/words.h"
 
@@ -131,17 +131,14 @@ std::vector<Drafted> CloseWork::inOrder() const {
 /// `at`: which of them is being judged; −1 before the first.
 std::vector<edit::Edit> CloseWork::edits(const std::vector<Drafted>& order, int& at) const {
     std::vector<edit::Edit> out;
-    if (!m_lines.planned.empty()) { // what was planned stays to be gone on with
-        if (!m_lines.day) {
-            edit::MergeAsked asked;
-            asked.day.yard = m_yard;
-            asked.day.day = m_day;
-            out.push_back([asked](const edit::EditContext& c) { return edit::saveMergeDay(c, asked); });
-        }
-        out.push_back([yard = m_yard, day = m_day, strips = m_lines.planned](const edit::EditContext& c) {
-            const auto planned = edit::closingDay(c, yard, day);
-            return edit::printMergeDay(c, planned ? planned->id : core::MergeDayId{}, strips);
-        });
+    const desk::Reading& reading = m_desk.reading();
+    const auto yard = reading.find(m_yard);
+    if (yard && !m_lines.planned.empty() && !edit::closingBegan(m_desk.session(), m_yard, m_day)) {
+        // What was planned stays to be gone on with: the unions and shake-outs, with their merge day.
+        const core::rules::MergeWish* wish = reading.wishOf(m_yard);
+        out = edit::recordPrint(
+            edit::printedSheet(reading.snapshot, reading.plan, *yard, wish ? std::optional(wish->day) : std::nullopt));
+        out.pop_back(); // the divides are written back by themselves
     }
     for (size_t i = 0; i < order.size(); ++i)
         out.push_back([d = order[i], i, &at](const edit::EditContext& c) {

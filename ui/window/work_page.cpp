@@ -99,7 +99,9 @@ void WorkPage::buildRight(QSplitter* across) {
     m_board = new board::Board(m_desk, m_dialogs, m_merge);
     m_merge->addStep(merge::Step::Plan, m_board);
     m_merge->addStep(merge::Step::WriteBack, new close::ClosePage(m_desk, m_dialogs, m_merge));
-    m_merge->addStep(merge::Step::Afterwards, new after::AfterPage(m_desk, m_dialogs, m_merge));
+    auto* after = new after::AfterPage(m_desk, m_dialogs, m_merge);
+    m_merge->addStep(merge::Step::Afterwards, after);
+    connect(after, &after::AfterPage::sheetAsked, this, &WorkPage::previewAsked);
     m_form = new visit::VisitForm(m_right);
     m_right->addWidget(m_card);
     m_right->addWidget(m_merge);
