@@ -4,12 +4,12 @@ namespace core::rules {
 
 namespace {
 
-constexpr int kQuartersAFrame = 4;
+constexpr int kQuartersOfBrood = 4;
 
 std::optional<Quarters> combOf(const SnapLatest& latest) {
     const auto& count = latest.count;
     if (!count || !count->broodFrames || !count->stores || !count->upperStores) return std::nullopt;
-    return Quarters{kQuartersAFrame * *count->broodFrames} + *count->stores + *count->upperStores;
+    return Quarters{kQuartersOfBrood * *count->broodFrames} + *count->stores + *count->upperStores;
 }
 
 } // namespace

@@ -7,9 +7,9 @@ namespace core::rules {
 
 namespace {
 
-class Teller {
+class MissingTeller {
 public:
-    Teller(const Snapshot& s, const Missing& missing) : m_s(s), m_missing(missing) {}
+    MissingTeller(const Snapshot& s, const Missing& missing) : m_s(s), m_missing(missing) {}
 
     Sentence count() const {
         if (!m_missing.last) return {"Bees not counted."};
@@ -58,7 +58,7 @@ private:
 } // namespace
 
 Sentence sentenceOf(const Snapshot& s, const Missing& missing) {
-    const Teller tell(s, missing);
+    const MissingTeller tell(s, missing);
     switch (missing.kind) {
     case MissingKind::Count:
         return tell.count();

@@ -79,7 +79,7 @@ QWidget* ReadyPage::foot() {
     auto* foot = new QWidget(this);
     auto* down = new QVBoxLayout(foot);
     down->setContentsMargins(20, 6, 20, 0);
-    m_walk = button(tr("&Walk them"), tr("The visits of these hives, one after the other (W)"), &ReadyPage::walk);
+    m_walk = button(tr("&Walk through"), tr("The visits of these hives, one after the other (W)"), &ReadyPage::walk);
     m_walk->setProperty("primary", true);
     m_walk->setObjectName(QStringLiteral("readyWalk"));
     m_sheet = button(tr("&Sheet…"), tr("What is missing, with room to write it (S)"), &ReadyPage::sheet);
