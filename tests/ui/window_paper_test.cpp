@@ -115,8 +115,8 @@ TEST_F(ToPaper, WhatWasChosenIsProposedAgainButTheSheet) {
 TEST_F(ToPaper, ThePdfHasTheCodeOfTheDayThatIsThenKept) {
     QTemporaryDir folder;
     dialogs.pdf = folder.filePath(QStringLiteral("sheet.pdf"));
-    commands().pdf->trigger(); // saves the merge day
     commands().pdf->trigger();
+    ASSERT_EQ(days().size(), 1u);
     QProcess text;
     text.start(QStringLiteral("pdftotext"), {*dialogs.pdf, QStringLiteral("-")});
     ASSERT_TRUE(text.waitForFinished(30'000));

@@ -44,7 +44,7 @@ namespace {
 WorksheetJob jobOf(const window::PaperJob& job) {
     const core::YardId yard = job.reading.snapshot.yard(job.yard).id;
     return {job.reading.snapshot, job.reading.plan, job.yard,
-            worksheetOptions(job.session, yard, job.choice, job.reading.wishOf(yard), job.reading.unmet),
+            worksheetOptions(job.session, yard, job.choice, job.wish, job.reading.unmet),
             job.session.fixedThingsOf(yard)};
 }
 

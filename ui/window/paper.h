@@ -18,6 +18,8 @@ struct PaperJob {
     const desk::Reading& reading;
     core::YardIx yard;
     print::PaperChoice choice = {};
+    /// The merge day that the pages are of, as it is saved or will be once they went to paper; null: none.
+    const core::rules::MergeWish* wish = nullptr;
 };
 
 /// The ways to paper; all throw Error. One that is empty has no button. True: it went to the printer.

@@ -19,7 +19,9 @@ public:
           m_dialogs(dialogs),
           m_desk(*window.desk()),
           m_reading(m_desk.reading()),
-          m_job{m_desk.session(), m_reading, yard, choice} {}
+          m_yard(m_reading.snapshot.yard(yard).id),
+          m_wish(wishOf(yard, choice.sheet)),
+          m_job{m_desk.session(), m_reading, yard, choice, m_wish ? &*m_wish : nullptr} {}
 
     void go(PaperWay way) {
         const Paper& paper = m_window.paper();
@@ -29,6 +31,17 @@ public:
     }
 
 private:
+    /// As it is saved, else as the record of this print will save it.
+    std::optional<core::rules::MergeWish> wishOf(core::YardIx yard, Sheet sheet) const {
+        if (const core::rules::MergeWish* saved = m_reading.wishOf(m_yard)) return *saved;
+        const auto printed = core::edit::printedSheet(m_reading.snapshot, m_reading.plan, yard, {});
+        if (sheet != Sheet::MergeDay || printed.empty() || !notKept(printed).isEmpty()) return std::nullopt;
+        core::rules::MergeWish wish;
+        wish.day.yard = m_yard;
+        wish.day.day = printed.day;
+        return wish;
+    }
+
     void pdf() {
         const Paper& paper = m_window.paper();
         if (!paper.pdf) return;
@@ -52,10 +65,8 @@ private:
 
     void record() {
         if (m_job.choice.sheet != Sheet::MergeDay) return;
-        const core::YardId yard = m_reading.snapshot.yard(m_job.yard).id;
-        const core::rules::MergeWish* wish = m_reading.wishOf(yard);
         const auto printed = core::edit::printedSheet(m_reading.snapshot, m_reading.plan, m_job.yard,
-                                                      wish ? std::optional(wish->day) : std::nullopt);
+                                                      m_wish ? std::optional(m_wish->day) : std::nullopt);
         if (printed.empty()) return;
         if (const QString why = notKept(printed); !why.isEmpty()) {
             m_besides = QStringLiteral(" ") + why;
@@ -83,6 +94,8 @@ private:
     Dialogs& m_dialogs;
     desk::Desk& m_desk;
     const desk::Reading m_reading;
+    const core::YardId m_yard;
+    const std::optional<core::rules::MergeWish> m_wish;
     const PaperJob m_job;
     QString m_besides;
 };
