@@ -1,6 +1,7 @@
 #include "tests/app/program.h"
 
 #include "core/edit/session.h"
+#include "core/rules/ledger.h"
 #include "demo/demo_book.h"
 
 #include <gtest/gtest.h>
@@ -10,6 +11,8 @@
 #include <QJsonObject>
 #include <QSet>
 #include <QTemporaryDir>
+
+#include <map>
 
 namespace {
 
@@ -83,6 +86,35 @@ TEST(Demo, EveryHoldCautionAndAdviceOccurs) {
     EXPECT_EQ(textsOf(fall, {"order_boxes"}, "do"), QSet<QString>{"heavier-on-top"});
     EXPECT_TRUE(textsOf(spring, {"order_boxes"}, "do").contains("reverse"));
     EXPECT_FALSE(spring.value("divide").toArray().isEmpty());
+}
+
+// start + in − out = end in each season, from one to the next, and all yards are the sum of each.
+TEST(Demo, TheLedgerOfItsColoniesIsBalanced) {
+    QTemporaryDir dir;
+    const QString path = dir.filePath("demo.yardwright");
+    ASSERT_EQ(runProgram({"demo", path}).status, 0);
+    const core::SystemClock clock;
+    const auto book = core::edit::Session::open(path, clock);
+    const core::Snapshot s = book->snapshot(demo::demoMergeDay());
+    int living = 0, counted = 0, seasons = 0;
+    std::map<qint32, int> ends;
+    std::map<core::Day, core::rules::LedgerCount> sums;
+    for (const core::rules::LedgerYear& year : core::rules::ledger(s))
+        for (const core::rules::LedgerPeriod& p : year.periods) {
+            ++seasons;
+            EXPECT_EQ(p.count.start + p.count.in() - p.count.out(), p.count.end);
+            if (!year.yard) {
+                EXPECT_EQ((sums[p.from]), p.count);
+                continue;
+            }
+            EXPECT_EQ(p.count.start, ends[year.yard->value]);
+            ends[year.yard->value] = p.count.end;
+            if (!year.southern) sums[p.from] += p.count;
+        }
+    for (const core::SnapColony& colony : s.colonies) living += !colony.ended || *colony.ended > s.on;
+    for (const auto& [yard, end] : ends) counted += end;
+    EXPECT_EQ(counted, living);
+    EXPECT_GE(seasons, 10);
 }
 
 TEST(Demo, TheSameArgumentsGiveTheSameContent) {

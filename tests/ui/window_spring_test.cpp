@@ -4,6 +4,7 @@
 #include "ui/ledger/ledger_window.h"
 #include "ui/merge/merge_place.h"
 #include "ui/spring/divide_close_form.h"
+#include "ui/spring/divide_looks.h"
 #include "ui/spring/divide_panel.h"
 #include "ui/window/main_window.h"
 #include "ui/window/work_page.h"
@@ -145,7 +146,13 @@ TEST_F(SpringWindow, ADivideIsWrittenBackWithItsNewColonies) {
     for (int row = 0; row < panel()->list()->count(); ++row)
         told |= line(row).find("divided, queens: bought queens") != std::string::npos;
     EXPECT_TRUE(told);
-    EXPECT_FALSE(window->desk()->reading().divideDue.empty()) << "looks are due";
+    QTest::keyClick(window.get(), Qt::Key_4, Qt::AltModifier);
+    auto* looks = page().merge()->page(ui::merge::Step::Afterwards)->findChild<ui::spring::DivideLooks*>();
+    ASSERT_TRUE(looks && looks->isVisible());
+    QStringList due;
+    for (int row = 0; row < looks->list()->count(); ++row) due << looks->list()->item(row)->text();
+    EXPECT_TRUE(due.contains(QStringLiteral("10 May  New one: queen out of her cage"))) << due.join('|').toStdString();
+    EXPECT_TRUE(due.contains(QStringLiteral("19 May  New one: eggs"))) << due.join('|').toStdString();
     QTest::keyClick(window.get(), Qt::Key_Z, Qt::ControlModifier);
     EXPECT_EQ(book().lineageOf(first).size(), before);
     EXPECT_TRUE(book().mergeDays(*window->desk()->yard()).empty());

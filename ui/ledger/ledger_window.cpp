@@ -71,6 +71,7 @@ LedgerWindow::LedgerWindow(desk::Desk& desk, Dialogs& dialogs, QWidget* parent)
 void LedgerWindow::build() {
     m_yards->setObjectName(QStringLiteral("ledgerYards"));
     m_yards->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    m_yards->setMinimumContentsLength(16);
     m_yards->setAccessibleName(tr("Yards of the ledger"));
     m_table->setObjectName(QStringLiteral("ledgerTable"));
     m_table->setAccessibleName(tr("Ledger of colonies, a row a season"));

@@ -11,6 +11,7 @@
 #include "ui/pick/visit_walk.h"
 #include "ui/plan/plan_view.h"
 #include "ui/records/record_list.h"
+#include "ui/spring/divide_looks.h"
 #include "ui/spring/divide_panel.h"
 #include "ui/start/empty_yard.h"
 #include "ui/start/start_desk.h"
@@ -112,6 +113,7 @@ void WorkPage::buildRight(QSplitter* across) {
     spring::addDivides(m_board, m_desk, m_dialogs, open, spring::DividePanel::Use::Plan);
     spring::addDivides(m_merge->page(merge::Step::WriteBack), m_desk, m_dialogs, open,
                        spring::DividePanel::Use::WriteBack);
+    spring::addDivideLooks(m_merge->page(merge::Step::Afterwards), m_desk);
     across->addWidget(m_right);
     sizeRight();
 }
