@@ -6,6 +6,7 @@
 #include "ui/board/board.h"
 #include "ui/close/close_page.h"
 #include "ui/form/form_panel.h"
+#include "ui/ledger/ledger_window.h"
 #include "ui/merge/merge_place.h"
 #include "ui/ready/ready_page.h"
 #include "ui/spring/divide_close_form.h"
@@ -21,6 +22,7 @@
 #include <QListView>
 #include <QListWidget>
 #include <QPushButton>
+#include <QTableWidget>
 #include <QTest>
 
 // A year of one yard of the demo, in the real window, as its keeper goes through it: what is missing is counted, the
@@ -294,6 +296,11 @@ void Year::balance(int united) const {
     }
     EXPECT_EQ(unitedInFall, united);
     EXPECT_EQ(divided, 1);
+    key(Qt::Key_B, Qt::ControlModifier | Qt::ShiftModifier);
+    const auto* shown = window->findChild<ui::ledger::LedgerWindow*>();
+    ASSERT_TRUE(shown && shown->isVisible()) << said();
+    EXPECT_GT(shown->table()->rowCount(), 0);
+    expectInOrder();
 }
 
 TEST_F(Year, OfOneYardFromTheFirstCountToTheLedger) {
