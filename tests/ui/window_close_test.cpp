@@ -221,6 +221,27 @@ TEST_F(Closing, ADayToComeIsOnlyLookedAt) {
     EXPECT_EQ(labelled("closeBarred").toStdString(), "");
 }
 
+TEST_F(Closing, NotesThatCannotBeReadAreNeverThrownAway) {
+    const QString path = book.path() + QStringLiteral(".unwritten");
+    {
+        QFile file(path);
+        ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+        file.write("no notes of ours");
+    }
+    dialogs.expectError = true;
+    open(book.path());
+    ASSERT_EQ(dialogs.errors.size(), 1);
+    EXPECT_TRUE(dialogs.errors[0].contains(path)) << dialogs.errors[0].toStdString();
+    EXPECT_EQ(shown(), "A1 → A2  | A4 → A5  | A6 shaken out into A5 ");
+    key(Qt::Key_D);
+    EXPECT_EQ(dialogs.errors.size(), 2) << "it is said that the note is not kept";
+    EXPECT_EQ(shown(), "A1 → A2 done? | A4 → A5  | A6 shaken out into A5 ") << "and it stays in the list";
+    key(Qt::Key_W);
+    EXPECT_FALSE(lives("A1"));
+    EXPECT_EQ(QFile(path).size(), 16) << "the file is as it was";
+    EXPECT_EQ(problems(), "");
+}
+
 TEST_F(Closing, ByMouseToo) {
     const auto press = [&](const char* text) {
         for (auto* b : page->findChildren<QPushButton*>())

@@ -127,8 +127,7 @@ int Lines::firstOpen() const {
     return open == lines.end() ? -1 : static_cast<int>(open - lines.begin());
 }
 
-Lines linesOf(const core::edit::Session& book, const desk::Reading& reading, core::YardId yard,
-              const std::vector<Drafted>& drafted) {
+Lines linesOf(const core::edit::Session& book, const desk::Reading& reading, core::YardId yard) {
     const LineMaker maker(book, reading.snapshot.on);
     Lines out;
     book.read(
@@ -138,6 +137,11 @@ Lines linesOf(const core::edit::Session& book, const desk::Reading& reading, cor
     if (strips.empty()) strips = out.planned = plannedFor(reading, yard);
     int number = 0;
     for (const core::MergeStrip& strip : strips) out.lines.push_back(maker.line(strip, ++number));
+    return out;
+}
+
+Lines withDrafts(Lines out, const core::edit::Session& book, core::Day day, const std::vector<Drafted>& drafted) {
+    const LineMaker maker(book, day);
     for (const Drafted& d : drafted) {
         const auto same = std::ranges::find_if(out.lines, [&](const Line& l) { return l.is(d); });
         if (same == out.lines.end()) {

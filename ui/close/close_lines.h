@@ -57,8 +57,9 @@ struct Lines {
     int firstOpen() const; ///< −1: none
 };
 
-/// `reading`: of the merge day. Throws Error(Book).
-Lines linesOf(const core::edit::Session& book, const desk::Reading& reading, core::YardId yard,
-              const std::vector<Drafted>& drafted);
+/// As the book says, nothing noted. `reading`: of the merge day. Throws Error(Book).
+Lines linesOf(const core::edit::Session& book, const desk::Reading& reading, core::YardId yard);
+/// With what is noted; of a strip that is written nothing. Reads few rows: it may be asked with each key.
+Lines withDrafts(Lines lines, const core::edit::Session& book, core::Day day, const std::vector<Drafted>& drafted);
 
 } // namespace ui::close

@@ -46,17 +46,24 @@ void CloseWork::read() {
     m_yard = yard;
     m_day = m_desk.day();
     if (other) m_draft.clear();
-    if (other && yard.value > 0) m_draft = DraftFile(m_desk.session().path()).of(m_yard, m_day);
+    std::optional<Error> unread;
+    try {
+        if (other && yard.value > 0) m_draft = DraftFile(m_desk.session().path()).of(m_yard, m_day);
+    } catch (const Error& e) {
+        unread = e; // said once the strips are shown
+    }
     m_problems.clear();
     m_bad = -1;
+    m_bare = yard.value > 0 ? linesOf(m_desk.session(), m_desk.reading(), m_yard) : Lines();
     show();
     for (const Drafted& d : inOrder()) judge(d); // those written meanwhile are none of them
     show();
+    if (unread) throw *unread;
 }
 
 /// The lines anew, with what stands against them.
 void CloseWork::show() {
-    m_lines = m_yard.value > 0 ? linesOf(m_desk.session(), m_desk.reading(), m_yard, m_draft) : Lines();
+    m_lines = withDrafts(m_bare, m_desk.session(), m_day, m_draft);
     for (Line& line : m_lines.lines)
         if (const auto it = m_problems.find({line.how, line.moved, line.host});
             it != m_problems.end() && line.stage == Stage::Drafted)
@@ -95,17 +102,17 @@ int CloseWork::note(const Drafted& d) {
         m_draft.push_back(d);
     else
         *same = d;
-    keep();
     judge(d);
     show();
+    keep(); // where that fails it is said, and what is noted stays in the list
     return rowOf(d);
 }
 
 void CloseWork::clear(int row) {
     const Line line = m_lines.lines[static_cast<size_t>(row)];
     if (std::erase_if(m_draft, [&](const Drafted& d) { return line.is(d); }) == 0) return;
-    keep();
     show();
+    keep();
 }
 
 void CloseWork::turnFact(int row) {
@@ -177,8 +184,8 @@ bool CloseWork::write() {
         return false;
     }
     m_draft.clear();
-    keep();
     show();
+    keep();
     return true;
 }
 

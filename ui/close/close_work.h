@@ -57,6 +57,7 @@ private:
     core::Day m_day;
     std::vector<Drafted> m_draft;
     std::map<Key, QString> m_problems; ///< by what is noted
+    Lines m_bare;                      ///< as the book says
     Lines m_lines;
     int m_bad = -1;
 };
