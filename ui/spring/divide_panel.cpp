@@ -77,11 +77,11 @@ void DividePanel::build() {
     down->addWidget(m_looks);
     auto* buttons = new QHBoxLayout;
     if (m_use == Use::Plan) {
-        m_whole = button(tr("Leave whole"), QStringLiteral("divideWhole"), QStringLiteral("Ctrl+Alt+W"),
+        m_whole = button(tr("Whole"), tr("Leave whole"), QStringLiteral("divideWhole"), QStringLiteral("Ctrl+Alt+W"),
                          tr("This colony is not divided on that day; again: it is"));
-        m_fewer =
-            button(tr("Fewer"), QStringLiteral("divideFewer"), QStringLiteral("Ctrl+Alt+-"), tr("One new colony less"));
-        m_more = button(tr("More"), QStringLiteral("divideMore"), QStringLiteral("Ctrl+Alt++"),
+        m_fewer = button(tr("Fewer"), tr("Fewer parts"), QStringLiteral("divideFewer"), QStringLiteral("Ctrl+Alt+-"),
+                         tr("One new colony less"));
+        m_more = button(tr("More"), tr("More parts"), QStringLiteral("divideMore"), QStringLiteral("Ctrl+Alt++"),
                         tr("One new colony more, up to what the rule allows"));
         for (QPushButton* b : {m_whole, m_fewer, m_more}) buttons->addWidget(b);
         connect(m_whole, &QPushButton::clicked, this, &DividePanel::leaveWhole);
@@ -89,7 +89,7 @@ void DividePanel::build() {
         connect(m_more, &QPushButton::clicked, this, [this] { askParts(1); });
     }
     buttons->addStretch(1);
-    m_write = button(tr("Write back…"), QStringLiteral("divideWrite"),
+    m_write = button(tr("Write…"), tr("Write divide back…"), QStringLiteral("divideWrite"),
                      m_use == Use::Plan ? QStringLiteral("Ctrl+Alt+D") : QStringLiteral("Ctrl+Alt+B"),
                      tr("What came of it: the new colonies, their labels and stands"));
     buttons->addWidget(m_write);
@@ -105,12 +105,13 @@ void DividePanel::build() {
 }
 
 /// A button, and the same as an action of this panel, with keys.
-QPushButton* DividePanel::button(const QString& text, const QString& name, const QString& keys, const QString& tip) {
+QPushButton* DividePanel::button(const QString& text, const QString& spoken, const QString& name, const QString& keys,
+                                 const QString& tip) {
     auto* made = new QPushButton(text, this);
     made->setObjectName(name);
-    made->setAccessibleName(text);
-    made->setToolTip(tr("%1 (%2)").arg(tip, keys));
-    auto* action = new QAction(text, this);
+    made->setAccessibleName(spoken);
+    made->setToolTip(tr("%1: %2 (%3)").arg(spoken, tip, keys));
+    auto* action = new QAction(spoken, this);
     action->setShortcut(QKeySequence(keys));
     action->setShortcutContext(Qt::WindowShortcut);
     action->setStatusTip(tip);
@@ -140,8 +141,8 @@ void DividePanel::showLines() {
     const int wanted = m_day.queens ? static_cast<int>(*m_day.queens) : kNotChosen;
     m_queens->setCurrentIndex(m_queens->findData(wanted));
     m_queens->setEnabled(!m_day.closed);
-    const int rows = std::clamp(m_list->count(), 1, kRowsShown);
-    m_list->setFixedHeight(rows * 2 * fontMetrics().lineSpacing() + 2 * m_list->frameWidth() + 4);
+    fitList();
+    m_looks->setVisible(m_use == Use::Plan);
     m_looks->setText(looksText());
     fitLooks();
     setVisible(!m_day.lines.empty());
@@ -195,8 +196,8 @@ void DividePanel::showButtons() {
                             : tr("What came of it: the new colonies, their labels and stands"));
     if (m_use == Use::Plan) {
         m_whole->setEnabled(open && !m_day.closed);
-        m_whole->setText(chosen && chosen->leftWhole() ? tr("Divide it") : tr("Leave whole"));
-        m_whole->setAccessibleName(m_whole->text());
+        m_whole->setText(chosen && chosen->leftWhole() ? tr("Divide") : tr("Whole"));
+        m_whole->setAccessibleName(chosen && chosen->leftWhole() ? tr("Divide it") : tr("Leave whole"));
         m_fewer->setEnabled(open && !m_day.closed && chosen->parts > 2);
         m_more->setEnabled(open && !m_day.closed && !chosen->leftWhole() && chosen->parts < chosen->most);
     }
@@ -235,6 +236,13 @@ void DividePanel::writeBack() {
     });
 }
 
+/// As high as its first rows are.
+void DividePanel::fitList() {
+    int height = 0;
+    for (int row = 0; row < std::min(m_list->count(), kRowsShown); ++row) height += m_list->sizeHintForRow(row);
+    m_list->setFixedHeight(std::max(height, fontMetrics().lineSpacing()) + 2 * m_list->frameWidth() + 2);
+}
+
 /// A wrapped label is not asked for its height where the page is short of room.
 void DividePanel::fitLooks() {
     m_looks->setMinimumHeight(std::max(0, m_looks->heightForWidth(std::max(m_list->width(), 200))));
@@ -242,6 +250,7 @@ void DividePanel::fitLooks() {
 
 void DividePanel::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
+    fitList();
     fitLooks();
 }
 

@@ -43,7 +43,8 @@ protected:
 
 private:
     void build();
-    QPushButton* button(const QString& text, const QString& name, const QString& keys, const QString& tip);
+    QPushButton* button(const QString& text, const QString& spoken, const QString& name, const QString& keys,
+                        const QString& tip);
     void follow();
     void showLines();
     void showButtons();
@@ -55,6 +56,7 @@ private:
     void writeBack();
     const DivideLine* line() const;
     QString looksText() const;
+    void fitList();
     void fitLooks();
 
     desk::Desk& m_desk;
