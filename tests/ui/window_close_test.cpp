@@ -178,6 +178,30 @@ TEST_F(Closing, AgainstAHoldIsRefusedByItsSentenceAndCanBeAFact) {
         return desk->reading().snapshot.colony(h.colony).id == ids["A5"];
     })) << "it stays held";
     EXPECT_EQ(problems(), "");
+    const auto asked = dialogs.asked.size();
+    dialogs.correctionAnswer.reset();
+    desk->undo();
+    EXPECT_EQ(dialogs.asked.size(), asked + 1) << "holds rest on it now: a correction";
+    EXPECT_FALSE(lives("A4"));
+    dialogs.correctionAnswer = core::edit::Correction{QStringLiteral("Ana"), QStringLiteral("it was another hive")};
+    desk->undo();
+    EXPECT_TRUE(lives("A4"));
+    EXPECT_EQ(problems(), "");
+}
+
+TEST_F(Closing, WhatIsNotedOfOneYardWaitsWhileAnotherIsShown) {
+    core::Yard mill;
+    mill.name = QStringLiteral("Mill Lane");
+    write([&](const core::edit::EditContext& c) { return core::edit::newYard(c, mill); });
+    const core::YardId here = yard();
+    key(Qt::Key_D);
+    for (const core::Yard& y : session().yards())
+        if (y.name == mill.name) desk->setYard(y.id);
+    EXPECT_EQ(shown(), "");
+    EXPECT_NE(labelled("closeBarred").indexOf(QStringLiteral("Nothing was planned")), -1);
+    desk->setYard(here);
+    EXPECT_EQ(shown(), "A1 → A2 done? | A4 → A5  | A6 shaken out into A5 ");
+    EXPECT_EQ(row(), 1);
 }
 
 TEST_F(Closing, WhatIsWrittenIsTakenBack) {
