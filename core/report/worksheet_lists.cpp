@@ -1,6 +1,7 @@
 #include "core/report/worksheet_part.h"
 #include "core/rules/finding_words.h"
 #include "core/rules/given_up.h"
+#include "core/rules/laying_workers.h"
 #include "core/rules/limits.h"
 
 #include <algorithm>
@@ -92,8 +93,12 @@ Section openSection(const SheetInput& in) {
     Section section;
     section.heading = in.say("Not decided, at risk, left alone");
     std::map<std::pair<Unresolved, QString>, QStringList> why;
-    for (const rules::UnresolvedColony& u : in.plan.unresolved)
-        if (in.here(u.colony)) why[{u.why, in.say(sentencesOf(in.s, u))}] << in.name(u.colony);
+    for (const rules::UnresolvedColony& u : in.plan.unresolved) {
+        if (!in.here(u.colony)) continue;
+        QString text = in.say(sentencesOf(in.s, u));
+        if (u.why == Unresolved::NoPartner) text += u' ' + in.say(rules::queenTroubleWays(in.plan.on));
+        why[{u.why, text}] << in.name(u.colony);
+    }
     for (const auto& [reason, names] : why)
         section.blocks.push_back(
             entry(in, names, in.say.unresolved(reason.first) + QStringLiteral(". ") + reason.second, true));

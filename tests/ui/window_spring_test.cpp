@@ -1,5 +1,7 @@
 #include "core/exchange/import.h"
 #include "tests/ui/test_dialogs.h"
+#include "ui/board/board.h"
+#include "ui/board/board_model.h"
 #include "ui/form/form_panel.h"
 #include "ui/ledger/ledger_window.h"
 #include "ui/merge/merge_place.h"
@@ -223,6 +225,15 @@ TEST_F(SpringWindow, TheLedgerIsWrittenAsAFileAndAsPages) {
     ASSERT_TRUE(pdf.open(QIODevice::ReadOnly));
     EXPECT_TRUE(pdf.read(5) == "%PDF-");
     ledger->close();
+}
+
+TEST_F(SpringWindow, TheBoardTellsTheProcedureOfLayingWorkersBesideThem) {
+    const ui::board::BoardModel& rows = page().board()->model();
+    bool told = false;
+    for (int row = 0; row < rows.rowCount(); ++row)
+        if (rows.at(row).title == QStringLiteral("T10"))
+            told |= rows.at(row).more.join(u' ').contains(QStringLiteral("no union, no shake-out, no divide"));
+    EXPECT_TRUE(told);
 }
 
 } // namespace
