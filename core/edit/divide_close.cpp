@@ -48,19 +48,19 @@ ChangeSet makeColonies(const EditContext& c, const DivideClose& divide) {
     return change;
 }
 
-struct Kept {
+struct KeptDivide {
     MergeDay day;
     std::optional<DivideStrip> strip; ///< as printed
     int lastPosition = 0;
 };
 
 /// The merge day that the divide is of: the variant that has its strip, else the first of that yard and day.
-std::optional<Kept> keptOf(const EditContext& c, const DivideClose& divide) {
-    std::optional<Kept> first;
+std::optional<KeptDivide> keptOf(const EditContext& c, const DivideClose& divide) {
+    std::optional<KeptDivide> first;
     for (const MergeDay& day : c.mergeDaysOf(divide.yard)) {
         if (day.day != divide.day) continue;
         const auto strips = c.divideStripsOf(day.id);
-        Kept kept{day, std::nullopt, strips.empty() ? 0 : strips.back().position};
+        KeptDivide kept{day, std::nullopt, strips.empty() ? 0 : strips.back().position};
         for (const DivideStrip& s : strips)
             if (s.colony == divide.colony) kept.strip = s;
         if (kept.strip) return kept;
@@ -69,7 +69,7 @@ std::optional<Kept> keptOf(const EditContext& c, const DivideClose& divide) {
     return first;
 }
 
-void addOutcome(const EditContext& c, const DivideClose& divide, ChangeSet& change) {
+void addDivideOutcome(const EditContext& c, const DivideClose& divide, ChangeSet& change) {
     auto kept = keptOf(c, divide);
     if (!kept) {
         kept.emplace();
@@ -115,7 +115,7 @@ ChangeSet close(const EditContext& c, const DivideClose& divide, bool asFact) {
         needLivesOn(c, divide.colony, divide.day);
         change.text = outcomeText(c, divide);
     }
-    addOutcome(c, divide, change);
+    addDivideOutcome(c, divide, change);
     return change;
 }
 

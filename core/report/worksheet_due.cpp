@@ -13,7 +13,6 @@ using rules::DueKind;
 
 namespace {
 
-constexpr double kIndent = 8;
 constexpr double kFigure = 16;
 constexpr double kRemark = 60; // mm to write on
 

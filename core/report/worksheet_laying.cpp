@@ -10,8 +10,7 @@ namespace core::report {
 
 namespace {
 
-constexpr double kIndent = 8;
-constexpr double kRemark = 90; // mm to write on
+constexpr double kDoneLine = 90; // mm to write on
 
 Block colonyBlock(const SheetInput& in, const rules::Separate& apart) {
     Block block;
@@ -23,7 +22,7 @@ Block colonyBlock(const SheetInput& in, const rules::Separate& apart) {
     y = fieldRows(pen, kIndent, y + 1.2, wide,
                   {tickField(in.say("several eggs in a cell")), tickField(in.say("drone brood in workers' cells")),
                    tickField(in.say("eggs, one in a cell: a queen")), tickField(in.say("brood not plainly healthy")),
-                   lineField(in.say("what was done:"), kRemark)});
+                   lineField(in.say("what was done:"), kDoneLine)});
     pen.stroke({0, y + 0.6}, {in.width, y + 0.6}, 0.2);
     block.height = y + 0.8;
     block.zone = QStringLiteral("laying workers %1").arg(in.name(apart.colony));

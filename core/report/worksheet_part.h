@@ -73,6 +73,7 @@ Section consolidateSection(const SheetInput& in);   ///< colonies of unions to b
 /// The union of moved and host with its two boxes from the side, at the left top corner given; returns the y below.
 double stackDrawing(const SheetInput& in, const rules::Union& u, BlockPen& pen, double x, double y);
 constexpr double kStackWidth = 64;
+constexpr double kIndent = 8; ///< of what belongs to a box to tick, mm
 
 /// What to do at the hives, in order, in few words.
 QStringList unionSteps(const SheetInput& in, const rules::Union& u);

@@ -5,7 +5,7 @@ namespace core::report {
 namespace {
 
 // The rules' own sentences (core/rules/finding_words.cpp, given_up.cpp) and what stands in them.
-constexpr SpanishPair kPairs[] = {
+constexpr SpanishPair kReasonPairs[] = {
     // left alone
     {"%1 frames of bees, counted on %2: the shake-out class (up to %3).",
      "%1 cuadros de abejas, contados el %2: clase para sacudir (hasta %3)."},
@@ -179,6 +179,6 @@ constexpr SpanishPair kPairs[] = {
 
 } // namespace
 
-std::span<const SpanishPair> spanishReasons() { return kPairs; }
+std::span<const SpanishPair> spanishReasons() { return kReasonPairs; }
 
 } // namespace core::report

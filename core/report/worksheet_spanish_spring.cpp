@@ -6,7 +6,7 @@ namespace {
 
 // Divides, queen trouble, laying workers: the worksheet's phrases and the rules' own sentences
 // (core/rules/divide_work.cpp, divide_dates.cpp, laying_workers.cpp).
-constexpr SpanishPair kPairs[] = {
+constexpr SpanishPair kSpringPairs[] = {
     // divides
     {"Divide", "Dividir"},
     {"What a part needs is an assumption. Held colonies are never divided.",
@@ -126,6 +126,6 @@ constexpr SpanishPair kPairs[] = {
 
 } // namespace
 
-std::span<const SpanishPair> spanishSpring() { return kPairs; }
+std::span<const SpanishPair> spanishSpring() { return kSpringPairs; }
 
 } // namespace core::report

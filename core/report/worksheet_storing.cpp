@@ -9,7 +9,6 @@ namespace core::report {
 
 namespace {
 
-constexpr double kIndent = 8;
 constexpr double kWhere = 34; // mm to write on
 
 /// Combs of one colony; floors and lids of all together.

@@ -13,7 +13,6 @@ using rules::MissingKind;
 
 namespace {
 
-constexpr double kIndent = 8;
 constexpr double kFigure = 16; // mm to write a figure on
 
 /// "5 frames of bees on 30 July", "queen: eggs on 30 July": what is known, so that a slip shows on the spot.

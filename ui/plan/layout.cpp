@@ -50,4 +50,10 @@ Layout layOut(const Scene& scene, const Texts& texts, const View& view, std::opt
     return out;
 }
 
+QRectF bodiesOf(const Layout& layout) {
+    QRectF all;
+    for (const HivePlace& h : layout.hives) all |= h.box | h.label | h.line | h.badge | h.drop | h.laying;
+    return all;
+}
+
 } // namespace ui::plan

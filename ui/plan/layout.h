@@ -104,6 +104,9 @@ RectGrid obstaclesOf(const Scene& scene, const Layout& layout, double gap, Obsta
 /// Nearer than `gap` to what is drawn of the hive's body.
 bool insideBody(const HiveMark& mark, const HivePlace& place, const QPointF& point, double gap);
 
+/// All that is drawn of the hives: bodies, labels, strengths, letters, feed.
+QRectF bodiesOf(const Layout& layout);
+
 /// Where a strength of this size stands: below the label, or above one that stands above its hive.
 QRectF lineSpot(const HivePlace& hive, const QSizeF& size);
 

@@ -1,5 +1,7 @@
 #include "ui/print/font_measure.h"
 
+#include "ui/print/measures.h"
+
 #include "core/base/error.h"
 
 #include <QFontDatabase>
@@ -10,7 +12,6 @@ namespace ui::print {
 
 namespace {
 constexpr int kMeasured = 100; // pixels
-constexpr double kMmPerPoint = 25.4 / 72;
 constexpr qsizetype kMostKept = 20'000;
 } // namespace
 

@@ -1,5 +1,7 @@
 #include "ui/print/paint_page.h"
 
+#include "ui/print/measures.h"
+
 #include "ui/print/font_measure.h"
 #include "ui/print/yard_picture.h"
 
@@ -15,9 +17,6 @@ namespace ui::print {
 using namespace core::report;
 
 namespace {
-
-constexpr double kMmPerPoint = 25.4 / 72;
-constexpr int kTypePixels = 100; // text is painted in one size and scaled, so that no device rounds it
 
 QColor colourOf(Ink ink) {
     switch (ink) {

@@ -1,5 +1,8 @@
 #include "ui/print/plan_output.h"
 
+#include "ui/print/measures.h"
+#include "ui/print/save_file.h"
+
 #include "core/base/error.h"
 #include "ui/print/plan_parts.h"
 #include "ui/print/plan_words.h"
@@ -19,15 +22,8 @@ namespace ui::print {
 
 namespace {
 
-constexpr double kMmPerInch = 25.4;
-constexpr int kPdfDpi = 600;
 constexpr int kPngDpi = 300;
 constexpr int kSvgPerMm = 10;
-
-core::Error cannotWrite(const QSaveFile& out) {
-    return core::Error(core::Error::Kind::Book,
-                       PlanWords::tr("%1 cannot be written: %2.").arg(out.fileName(), out.errorString()));
-}
 
 void write(const QString& file, const std::function<bool(QSaveFile&)>& fill) {
     QSaveFile out(file);

@@ -1,5 +1,7 @@
 #include "ui/print/plan_sheet.h"
 
+#include "ui/print/measures.h"
+
 #include "ui/look/colours.h"
 #include "ui/look/words.h"
 #include "ui/plan/camera.h"
@@ -19,14 +21,10 @@ namespace ui::print {
 
 namespace {
 
-constexpr double kMmPerPixel = 25.4 / 96; // the drawing's pens and gaps are made for pixels of a screen
-constexpr double kEdge = 10;              // mm of paper around everything
-constexpr double kHead = 21;              // mm
-constexpr double kLine = 4.6;             // of the foot
+constexpr double kEdge = 10;  // mm of paper around everything
+constexpr double kHead = 21;  // mm
+constexpr double kLine = 4.6; // of the foot
 constexpr double kFootPoints = 9;
-constexpr double kRight = 54;  // pixels, the north arrow's
-constexpr double kBottom = 46; // the scale bar's
-constexpr double kMargin = 12;
 constexpr double kRow = 12;        // mm, of the list
 constexpr double kHiveMm = 6;      // long on the paper; smaller ones are drawn larger than life
 constexpr double kLength = 0.505;  // m, of a usual hive (common practice, no source)
@@ -39,12 +37,6 @@ struct Type {
 };
 constexpr Type kTypes[] = {{19, true},  {17, true},  {15, true},  {14, true}, {16, false},
                            {14, false}, {12, false}, {10, false}, {8, false}};
-
-QRectF bodiesOf(const plan::Layout& layout) {
-    QRectF all;
-    for (const plan::HivePlace& h : layout.hives) all |= h.box | h.label | h.line | h.badge | h.drop | h.laying;
-    return all;
-}
 
 /// What found no room: labels weigh most, then letters of holds.
 int wanting(const plan::Scene& scene, const plan::Layout& layout) {

@@ -1,5 +1,7 @@
 #include "ui/print/plan_words.h"
 
+#include "ui/print/measures.h"
+
 #include "ui/look/rule_words.h"
 #include "ui/look/words.h"
 #include "ui/print/font_measure.h"
@@ -8,11 +10,6 @@
 #include <QPainter>
 
 namespace ui::print {
-
-namespace {
-constexpr double kMmPerPoint = 25.4 / 72;
-constexpr int kTypePixels = 100; // text is painted in one size and scaled, so that no device rounds it
-} // namespace
 
 QString dayLine(const PlanSheetJob& job) {
     const auto hives = job.scene.hives.size();

@@ -1,5 +1,8 @@
 #include "ui/print/worksheet_output.h"
 
+#include "ui/print/measures.h"
+#include "ui/print/save_file.h"
+
 #include "core/base/error.h"
 #include "ui/print/font_measure.h"
 #include "ui/print/paint_page.h"
@@ -23,9 +26,6 @@ struct WorksheetOutput {
     Q_DECLARE_TR_FUNCTIONS(WorksheetOutput)
 };
 
-constexpr int kPdfDpi = 600;
-constexpr double kMmPerInch = 25.4;
-
 std::vector<core::report::Page> pagesOf(const core::Snapshot& s, const core::rules::Plan& plan, core::YardIx yard,
                                         const core::report::WorksheetOptions& options) {
     requireFonts();
@@ -35,11 +35,6 @@ std::vector<core::report::Page> pagesOf(const core::Snapshot& s, const core::rul
 QPageLayout layoutFor(Paper paper) {
     return QPageLayout(QPageSize(paper == Paper::Letter ? QPageSize::Letter : QPageSize::A4), QPageLayout::Portrait,
                        QMarginsF(0, 0, 0, 0));
-}
-
-core::Error cannotWrite(const QSaveFile& out) {
-    return core::Error(core::Error::Kind::Book,
-                       WorksheetOutput::tr("%1 cannot be written: %2.").arg(out.fileName(), out.errorString()));
 }
 
 } // namespace

@@ -1,5 +1,7 @@
 #include "ui/print/yard_picture.h"
 
+#include "ui/print/measures.h"
+
 #include "core/report/worksheet_words.h"
 #include "ui/plan/camera.h"
 #include "ui/plan/curve.h"
@@ -16,21 +18,11 @@ namespace ui::print {
 
 namespace {
 
-constexpr double kMmPerPixel = 25.4 / 96; // the drawing's pens and gaps are made for pixels of a screen
-constexpr double kMargin = 12;
-constexpr double kRight = 54;  // the north arrow's
-constexpr double kBottom = 46; // the scale bar's
 constexpr double kNearest = 110;
 
 QString lineOf(const core::rules::ColonyFacts& f, const core::report::Words& say) {
     if (f.strength) return say.frames(*f.strength);
     return f.noStrength == core::rules::NoStrength::NoBees ? say("no bees") : say("not counted");
-}
-
-QRectF bodiesOf(const plan::Layout& layout) {
-    QRectF all;
-    for (const plan::HivePlace& h : layout.hives) all |= h.box | h.label | h.line | h.badge | h.drop | h.laying;
-    return all;
 }
 
 } // namespace
