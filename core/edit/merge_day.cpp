@@ -99,8 +99,10 @@ void dropOtherSheets(const EditContext& c, const MergeDay& day, ChangeSet& chang
     for (const MergeDay& other : c.mergeDaysOf(day.yard)) {
         if (other.day != day.day || other.id == day.id) continue;
         const auto strips = c.stripsOf(other.id);
-        if (!strips.empty()) needOpen(c, other);
+        const auto divides = c.divideStripsOf(other.id);
+        if (!strips.empty() || !divides.empty()) needOpen(c, other);
         for (const MergeStrip& strip : strips) change.rows.push_back(deleted(strip));
+        for (const DivideStrip& strip : divides) change.rows.push_back(deleted(strip));
     }
 }
 

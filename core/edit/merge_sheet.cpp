@@ -25,14 +25,16 @@ std::vector<MergeStrip> stripsPlanned(const Snapshot& s, const rules::Plan& plan
     return out;
 }
 
-std::optional<MergeDay> closingDay(const EditContext& c, YardId yard, Day day) {
+std::optional<MergeDay> standingDay(const EditContext& c, YardId yard, Day day) {
     std::optional<MergeDay> best;
     int bestRank = -1;
     for (const MergeDay& d : c.mergeDaysOf(yard)) {
         if (d.day != day) continue;
         const auto strips = c.stripsOf(d.id);
-        const bool begun = std::ranges::any_of(strips, [](const MergeStrip& s) { return s.outcome.has_value(); });
-        const int rank = begun ? 2 : strips.empty() ? 0 : 1;
+        const auto divides = c.divideStripsOf(d.id);
+        const auto written = [](const auto& strip) { return strip.outcome.has_value(); };
+        const bool begun = std::ranges::any_of(strips, written) || std::ranges::any_of(divides, written);
+        const int rank = begun ? 2 : strips.empty() && divides.empty() ? 0 : 1;
         if (rank > bestRank) {
             best = d;
             bestRank = rank;

@@ -15,8 +15,8 @@ namespace core::edit {
 /// then shake-outs. Ids, merge day and outcomes are not set.
 std::vector<MergeStrip> stripsPlanned(const Snapshot& s, const rules::Plan& plan, YardIx yard);
 
-/// The merge day whose strips a day is written back by: the variant of which something is written, else the first that
-/// went to paper, else the first of all; nullopt: none is in the book.
-std::optional<MergeDay> closingDay(const EditContext& c, YardId yard, Day day);
+/// The variant of that yard's merge day that stands, is planned by and written back: the one of which something is
+/// written, else the one that went to paper, else the first; nullopt: none is in the book.
+std::optional<MergeDay> standingDay(const EditContext& c, YardId yard, Day day);
 
 } // namespace core::edit

@@ -1,8 +1,9 @@
 #include "core/edit/divide_day.h"
 #include "core/edit/merge_day.h"
 #include "core/edit/merge_sheet.h"
-#include "core/edit/print_day.h"
 #include "core/edit/merge_variant.h"
+#include "core/edit/merge_wishes.h"
+#include "core/edit/print_day.h"
 #include "tests/edit/put_right_fixture.h"
 
 namespace tests::edit {
@@ -299,7 +300,7 @@ TEST_F(Merging, TakingAUnionBackThatAHoldRestsOnIsACorrection) {
 TEST_F(Merging, TheDayIsClosedByTheVariantThatWentToPaper) {
     const auto closing = [&] {
         std::optional<MergeDay> day;
-        session->read([&](const EditContext& c) { day = closingDay(c, north, kDay); });
+        session->read([&](const EditContext& c) { day = standingDay(c, north, kDay); });
         return day ? day->variant : 0;
     };
     EXPECT_EQ(closing(), 0);
@@ -314,6 +315,34 @@ TEST_F(Merging, TheDayIsClosedByTheVariantThatWentToPaper) {
     EXPECT_EQ(closing(), 2);
     close({north, kDay, LineageHow::United, k7, k6, StripOutcome::NotDone, {}, {}});
     EXPECT_EQ(session->stripsOf(days[1].id).size(), 2u) << "an unplanned strip joins the sheet";
+}
+
+TEST_F(Merging, OneVariantIsOnPaperAndIsPlannedBy) {
+    save(asked({choice(MergeAsk::Pin, k5, k6)}));
+    apply([&](const EditContext& c) { return addMergeVariant(c, north, kDay, theDay().id); });
+    const auto days = session->mergeDays(north);
+    const auto wish = [&](const std::map<YardId, int>& shown = {}) {
+        const auto wishes = mergeWishes(*session, kDay, shown);
+        return wishes.size() == 1 ? wishes[0].day.variant : 0;
+    };
+    EXPECT_EQ(wish(), 1);
+    EXPECT_EQ(wish({{north, 2}}), 2);
+    EXPECT_EQ(wish({{north, 3}}), 1) << "not saved";
+    print({printed(k5, k6)});
+    DivideStrip divide;
+    divide.colony = k7;
+    divide.parts = 2;
+    apply([&](const EditContext& c) { return printDivides(c, days[0].id, {divide}); });
+    apply([&](const EditContext& c) { return printMergeDay(c, days[1].id, {printed(k6, k5)}); });
+    EXPECT_TRUE(session->stripsOf(days[0].id).empty()) << "its sheet is no more the one in the field";
+    EXPECT_TRUE(session->divideStripsOf(days[0].id).empty());
+    EXPECT_EQ(wish(), 2);
+    session->undo();
+    EXPECT_EQ(session->stripsOf(days[0].id).size(), 1U);
+    EXPECT_EQ(session->divideStripsOf(days[0].id).size(), 1U);
+    EXPECT_EQ(wish(), 1);
+    EXPECT_TRUE(mergeWishes(*session, kDay + 1).empty());
+    EXPECT_EQ(problems(), "");
 }
 
 TEST_F(Merging, ThePlansStripsAreInTheOrderOfTheWorksheet) {

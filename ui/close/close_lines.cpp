@@ -131,7 +131,7 @@ Lines linesOf(const core::edit::Session& book, const desk::Reading& reading, cor
     const LineMaker maker(book, reading.snapshot.on);
     Lines out;
     book.read(
-        [&](const core::edit::EditContext& c) { out.day = core::edit::closingDay(c, yard, reading.snapshot.on); });
+        [&](const core::edit::EditContext& c) { out.day = core::edit::standingDay(c, yard, reading.snapshot.on); });
     std::vector<core::MergeStrip> strips;
     if (out.day) strips = book.stripsOf(out.day->id);
     if (strips.empty()) strips = out.planned = plannedFor(reading, yard);
