@@ -1,6 +1,7 @@
 #include "ui/after/due_delegate.h"
 
 #include "ui/after/due_model.h"
+#include "ui/close/row_frame.h"
 #include "ui/look/type.h"
 
 #include <QPainter>
@@ -115,15 +116,7 @@ void DueDelegate::paint(QPainter* p, const QStyleOptionViewItem& option, const Q
     p->save();
     p->setRenderHint(QPainter::Antialiasing, true);
     const QRectF area = QRectF(option.rect).adjusted(kSide, 0, -kSide, 0);
-    if (option.state & QStyle::State_Selected) {
-        const bool focused = option.state & QStyle::State_HasFocus;
-        p->setPen(QPen(focused ? c.planned : c.rule, focused ? 2.4 : 1.2));
-        p->setBrush(c.paper);
-        p->drawRoundedRect(area.adjusted(1.2, 1.2, -1.2, -1.2), 4, 4);
-    } else if (m_model.at(index.row()).heading.isEmpty()) {
-        p->setPen(QPen(c.rule, 1));
-        p->drawLine(area.bottomLeft() + QPointF(8, 0), area.bottomRight() - QPointF(8, 0));
-    }
+    close::paintRowFrame(*p, option, area, c, m_model.at(index.row()).heading.isEmpty());
     lay(p, m_model.at(index.row()), area, option.font, c);
     p->restore();
 }
