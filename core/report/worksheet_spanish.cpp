@@ -209,6 +209,7 @@ constexpr Pair kPairs[] = {
     {"leave both", "dejar las dos"},
     {"remove that of %1", "quitar la de %1"},
     {"keep that of %1; %2 has none", "conservar la de %1; %2 no tiene"},
+    {"keep that of %1; that of %2 lays only drones", "conservar la de %1; la de %2 es zanganera"},
     {"This pair was asked for.", "Esta pareja se pidió."},
     {"%1 on top", "%1 arriba"},
     {"%1 below", "%1 abajo"},

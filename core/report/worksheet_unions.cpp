@@ -115,8 +115,11 @@ double head(const SheetInput& in, const rules::Union& u, BlockPen& pen, double w
 
 /// Queen, what there is to lift, and whether somebody asked for it.
 double besideDrawing(const SheetInput& in, const rules::Union& u, BlockPen& pen, const Shape& shape, double y) {
-    y = pen.paragraph(shape.left, y, shape.beside, in.say.queen(u.queen, in.briefly(u.moved), in.briefly(u.host)),
-                      kLarge, in.say("Queen:"));
+    const ColonyIx other = u.queen == rules::QueenPlan::KeepMoved ? u.host : u.moved;
+    const bool droneLayer = in.of(other).queen == QueenSeen::DroneLayer;
+    y = pen.paragraph(shape.left, y, shape.beside,
+                      in.say.queen(u.queen, in.briefly(u.moved), in.briefly(u.host), droneLayer), kLarge,
+                      in.say("Queen:"));
     y = pen.paragraph(shape.left, y, shape.beside, liftText(in, u), kText, in.say("To lift:"));
     if (u.pinned) y = pen.paragraph(shape.left, y, shape.beside, in.say("This pair was asked for."), kText);
     return y;

@@ -144,18 +144,23 @@ QString Words::cautionTitle(CautionKind kind) const {
     return (*this)(kTitles[static_cast<size_t>(kind)]);
 }
 
-QString Words::queen(rules::QueenPlan queen, const QString& moved, const QString& host) const {
+QString Words::queen(rules::QueenPlan queen, const QString& moved, const QString& host, bool droneLayer) const {
+    const auto keep = [&](const QString& kept, const QString& other) {
+        return (droneLayer ? (*this)("keep that of %1; that of %2 lays only drones")
+                           : (*this)("keep that of %1; %2 has none"))
+            .arg(kept, other);
+    };
     switch (queen) {
     case rules::QueenPlan::LeaveBoth:
         return (*this)("leave both");
     case rules::QueenPlan::RemoveMoved:
         return (*this)("remove that of %1").arg(moved);
     case rules::QueenPlan::KeepMoved:
-        return (*this)("keep that of %1; %2 has none").arg(moved, host);
+        return keep(moved, host);
     case rules::QueenPlan::KeepHost:
         break;
     }
-    return (*this)("keep that of %1; %2 has none").arg(host, moved);
+    return keep(host, moved);
 }
 
 QString Words::queenSeen(QueenSeen seen) const {

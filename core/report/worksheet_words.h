@@ -42,7 +42,8 @@ public:
 
     QString holdTitle(rules::HoldKind kind) const;
     QString cautionTitle(rules::CautionKind kind) const;
-    QString queen(rules::QueenPlan queen, const QString& moved, const QString& host) const;
+    /// `droneLayer`: where one is kept, the other one lays only drones.
+    QString queen(rules::QueenPlan queen, const QString& moved, const QString& host, bool droneLayer) const;
     QString queenSeen(QueenSeen seen) const;
     QString strengthClass(rules::StrengthClass c) const;
     QString unresolved(rules::Unresolved why) const;

@@ -156,6 +156,17 @@ TEST(Worksheet, KilnFieldSaysWhatToDo) {
         EXPECT_TRUE(text.contains(part)) << part << "\nin:\n" << text.toStdString();
 }
 
+TEST(Worksheet, AQueenThatLaysOnlyDronesIsNotSaidToBeMissing) {
+    Sample sample = kilnField();
+    for (size_t i = 0; i < sample.s.colonies.size(); ++i)
+        if (sample.s.colonies[i].shown == u"K11") sample.s.latest[i].queen.back().seen = core::QueenSeen::DroneLayer;
+    const QString text = flowing(pagesFor(sample));
+    EXPECT_TRUE(text.contains("keep that of K3; that of K11 lays only drones")) << text.toStdString();
+    EXPECT_TRUE(text.contains("1. First find and remove the drone-laying queen of K11."));
+    EXPECT_FALSE(text.contains("K11 has none"));
+    EXPECT_TRUE(flowing(pagesFor(sample, Language::Spanish)).contains("conservar la de K3; la de K11 es zanganera"));
+}
+
 TEST(Worksheet, SaysTheCareThatPrintsAndWhoDecides) {
     const QString text = flowing(pagesFor(kilnField()));
     for (const char* part : {"25 kg", "Never work alone", "adrenaline", "dry grass", "Robbing.",
