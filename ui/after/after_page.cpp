@@ -36,7 +36,7 @@ AfterPage::AfterPage(desk::Desk& desk, Dialogs& dialogs, close::KeyFoot* foot, Q
 void AfterPage::buildHead() {
     m_where = label("quiet", QStringLiteral("afterWhere"));
     auto* line = new QHBoxLayout;
-    line->setContentsMargins(20, 0, 20, 0);
+    line->setContentsMargins(0, 0, 0, 0);
     auto* seen = new QLabel(tr("Seen on"), this);
     m_seen = new form::DayEdit(m_desk.today(), this);
     m_seen->setAccessibleName(tr("Day on which it was seen"));

@@ -21,6 +21,7 @@ StepPage::StepPage(desk::Desk& desk, Dialogs& dialogs, KeyFoot* foot, const QStr
     all->setContentsMargins(0, 14, 0, 14);
     all->setSpacing(6);
     m_head->setSpacing(6);
+    m_head->setContentsMargins(20, 0, 20, 0); // not of the labels: a change from light to dark takes theirs
     all->addLayout(m_head);
     QLabel* heading = label("heading", {});
     heading->setText(title);
@@ -52,7 +53,6 @@ QLabel* StepPage::label(const char* property, const QString& name) {
     made->setProperty(property, true);
     made->setObjectName(name);
     made->setWordWrap(true);
-    made->setContentsMargins(20, 0, 20, 0);
     m_head->addWidget(made);
     return made;
 }
