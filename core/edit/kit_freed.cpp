@@ -43,7 +43,7 @@ std::vector<Freed> ofUnion(const EditContext& c, const Lineage& lineage) {
     const Colony moved = needColony(c, lineage.colony);
     if (lineage.how == LineageHow::ShakenOut) return wholeHive(c, moved, lineage.day);
     const Colony host = needColony(c, lineage.into);
-    std::vector<Freed> freed{{host.id, kit::kFloor, 1}, {moved.id, kit::kLid, 1}, {moved.id, kit::kInnerCover, 1}};
+    std::vector<Freed> freed{{moved.id, kit::kFloor, 1}, {moved.id, kit::kLid, 1}, {moved.id, kit::kInnerCover, 1}};
     for (const Colony& colony : {moved, host})
         if (boxesBefore(c, colony, lineage) == 2) freed.push_back({colony.id, boxName(c, colony), 1});
     return freed;
