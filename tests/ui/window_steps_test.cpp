@@ -2,7 +2,9 @@
 #include "ui/merge/merge_place.h"
 #include "ui/window/commands.h"
 
+#include <QAbstractItemView>
 #include <QAction>
+#include <QApplication>
 #include <QMenu>
 #include <QTabBar>
 
@@ -29,6 +31,7 @@ TEST_F(Steps, AKeyGoesToAStepFromAnyPlace) {
     alt(Qt::Key_2);
     EXPECT_EQ(merge()->step(), Step::Plan);
     EXPECT_TRUE(merge()->page(Step::Plan)->isVisible());
+    EXPECT_TRUE(qobject_cast<QAbstractItemView*>(QApplication::focusWidget())) << "the keys of a plan are its list's";
     EXPECT_FALSE(merge()->page(Step::GetReady)->isVisible());
     alt(Qt::Key_3);
     EXPECT_EQ(merge()->step(), Step::WriteBack);
