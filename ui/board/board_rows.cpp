@@ -3,6 +3,7 @@
 #include "core/rules/calc/feeding.h"
 #include "core/rules/finding_words.h"
 #include "core/rules/laying_workers.h"
+#include "core/rules/season.h"
 #include "ui/board/asked_rows.h"
 #include "ui/board/boards.h"
 #include "ui/card/card_figures.h"
@@ -217,7 +218,9 @@ private:
 
     void alone() {
         const auto found = ours(m_plan.alone, [](const rules::Alone& a) { return a.colony; });
-        if (!found.empty()) section(Boards::tr("Alone through the winter"), 0);
+        const core::Settings& by = m_r.snapshot.settings;
+        const bool fall = rules::inSeason(m_plan.on, by.fallStart, by.fallEnd, m_r.snapshot.yard(m_yard).southern());
+        if (!found.empty()) section(fall ? Boards::tr("Alone through the winter") : Boards::tr("Left as they are"), 0);
         for (const rules::Alone& a : found) {
             const QString what = Boards::tr("%1, %2").arg(look::framesOf(a.frames), look::classText(a.strengthClass));
             line(a.colony, name(a.colony), a.atRisk ? Boards::tr("%1, at risk").arg(what) : what, a.why, sentences(a));
