@@ -2,6 +2,7 @@
 
 #include <QFocusEvent>
 #include <QKeyEvent>
+#include <QResizeEvent>
 
 namespace ui::close {
 
@@ -44,6 +45,7 @@ void KeyList::focusInEvent(QFocusEvent* event) {
 void KeyList::resizeEvent(QResizeEvent* event) {
     if (m_width) m_width(viewport()->width());
     QListView::resizeEvent(event);
+    if (event->oldSize().width() != event->size().width()) scheduleDelayedItemsLayout(); // lines break elsewhere
 }
 
 } // namespace ui::close
