@@ -2,6 +2,7 @@
 #include "core/rules/finding_words.h"
 #include "core/rules/given_up.h"
 #include "core/rules/laying_workers.h"
+#include "core/rules/left_over.h"
 #include "core/rules/limits.h"
 
 #include <algorithm>
@@ -65,6 +66,7 @@ namespace {
 /// Those left alone at risk, with what the plan gave up for each while they are few.
 void addAtRisk(const SheetInput& in, Section& section) {
     constexpr size_t kTold = 8;
+    if (!rules::beforeWinter(in.s, in.yard)) return;
     std::vector<const rules::Alone*> atRisk;
     std::vector<ColonyIx> told;
     for (const rules::Alone& a : in.plan.alone) {
@@ -105,7 +107,7 @@ Section openSection(const SheetInput& in) {
     addAtRisk(in, section);
     QStringList left;
     for (const rules::Alone& a : in.plan.alone)
-        if (in.here(a.colony) && !a.atRisk) left << in.name(a.colony);
+        if (in.here(a.colony) && !(a.atRisk && rules::beforeWinter(in.s, in.yard))) left << in.name(a.colony);
     if (!left.isEmpty()) section.blocks.push_back(entry(in, left, in.say("Left as they are."), false));
     return section;
 }

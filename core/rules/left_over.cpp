@@ -1,6 +1,7 @@
 #include "core/rules/left_over.h"
 
 #include "core/rules/limits.h"
+#include "core/rules/season.h"
 
 namespace core::rules {
 
@@ -13,6 +14,10 @@ bool countedTwice(const SnapLatest& latest) {
 }
 
 } // namespace
+
+bool beforeWinter(const Snapshot& s, YardIx yard) {
+    return inSeason(s.on, s.settings.fallStart, s.settings.fallEnd, s.yard(yard).southern());
+}
 
 void addClassLimits(const DayView& view, ColonyIx c, Reason& why) {
     switch (*view.of(c).strengthClass) {

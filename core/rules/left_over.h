@@ -7,6 +7,10 @@
 
 namespace core::rules {
 
+/// Whether the day is in the yard's season for strength (4.3): only then is one that is left alone said to be at risk
+/// over winter.
+bool beforeWinter(const Snapshot& s, YardIx yard);
+
 /// Its class, and what such a colony is expected to give.
 Reason whyAlone(const DayView& view, ColonyIx c);
 Reason whyUnresolved(const DayView& view, ColonyIx c, Unresolved why);

@@ -3,7 +3,7 @@
 #include "core/rules/calc/feeding.h"
 #include "core/rules/finding_words.h"
 #include "core/rules/laying_workers.h"
-#include "core/rules/season.h"
+#include "core/rules/left_over.h"
 #include "ui/board/asked_rows.h"
 #include "ui/board/boards.h"
 #include "ui/card/card_figures.h"
@@ -218,13 +218,13 @@ private:
 
     void alone() {
         const auto found = ours(m_plan.alone, [](const rules::Alone& a) { return a.colony; });
-        const core::Settings& by = m_r.snapshot.settings;
-        const bool fall = rules::inSeason(m_plan.on, by.fallStart, by.fallEnd, m_r.snapshot.yard(m_yard).southern());
+        const bool fall = rules::beforeWinter(m_r.snapshot, m_yard);
         if (!found.empty()) section(fall ? Boards::tr("Alone through the winter") : Boards::tr("Left as they are"), 0);
         for (const rules::Alone& a : found) {
             const QString what = Boards::tr("%1, %2").arg(look::framesOf(a.frames), look::classText(a.strengthClass));
-            line(a.colony, name(a.colony), a.atRisk ? Boards::tr("%1, at risk").arg(what) : what, a.why, sentences(a));
-            m_rows.back().atRisk = a.atRisk;
+            line(a.colony, name(a.colony), a.atRisk && fall ? Boards::tr("%1, at risk").arg(what) : what, a.why,
+                 sentences(a));
+            m_rows.back().atRisk = a.atRisk && fall;
             m_asks.addToColony(m_rows.back());
         }
     }
