@@ -67,6 +67,10 @@ int exitStatus(core::Error::Kind kind) {
 }
 
 int runNamed(const Command& command, const QStringList& words, const core::Clock& clock, Streams io) {
+    if (words.contains(QStringLiteral("--help"))) {
+        io.out << "yardwright " << command.name << ' ' << command.usage << "\n    " << command.does << '\n';
+        return 0;
+    }
     try {
         return command.run(words, clock, io);
     } catch (const UsageError& e) {

@@ -87,7 +87,8 @@ int runWorksheet(const QStringList& words, const core::Clock& clock, Streams) {
     const core::YardIx yard = yardCalled(s, yardName);
     const auto wish = wishOf(*session, s.yard(yard).id, on, variant);
     const core::rules::AskedPlan asked = planAsked(s, yard, wish);
-    const auto options = ui::print::worksheetOptions(*session, s.yard(yard).id, choice, wish ? &*wish : nullptr, asked.unmet);
+    const auto options =
+        ui::print::worksheetOptions(*session, s.yard(yard).id, on, choice, wish ? &*wish : nullptr, asked.unmet);
     const ui::print::WorksheetPages pages(s, asked.plan, yard, options, session->fixedThingsOf(s.yard(yard).id));
     ui::print::writePdf(pages, s.yard(yard).name, options.paper, pdf);
     return 0;

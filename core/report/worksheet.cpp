@@ -107,6 +107,10 @@ std::vector<Section> mergeDaySections(const SheetInput& in, const WorksheetOptio
     std::vector<Section> sections{
         held.blocks.empty() ? saying(in, in.say("No colony of this yard is held on this day.")) : held,
         drawingSection(in, pageRoom)};
+    if (options.begun)
+        sections.push_back(
+            saying(in, in.say("A part of this day is written back already. What is left is planned anew: "
+                              "its numbers are not those of the sheet in the field.")));
     const Section unions = unionSection(in);
     const Section shakeOuts = shakeOutSection(in);
     sections.push_back(unions.blocks.empty() && shakeOuts.blocks.empty()

@@ -21,12 +21,13 @@ enum class Paper { A4, Letter };
 struct WorksheetOptions {
     Paper paper = Paper::A4;
     Language language = Language::English;
-    bool large = false;                     ///< large print: no text under 16 pt
-    QString book;                           ///< its title
-    QString bookId;                         ///< its uuid, for the code on each page
-    qint64 revision = 0;                    ///< number of the book's last history line
-    std::optional<rules::MergeWish> wish;   ///< the merge day planned by, as it is saved; not set: none is
-    std::vector<rules::Unmet> unmet;        ///< of the wish
+    bool large = false;                   ///< large print: no text under 16 pt
+    QString book;                         ///< its title
+    QString bookId;                       ///< its uuid, for the code on each page
+    qint64 revision = 0;                  ///< number of the book's last history line
+    std::optional<rules::MergeWish> wish; ///< the merge day planned by, as it is saved; not set: none is
+    bool begun = false;              ///< the day has begun to be written back: the sheet in the field has other numbers
+    std::vector<rules::Unmet> unmet; ///< of the wish
     std::vector<rules::DivideDone> divided; ///< divides done in the yard, for the looks at their colonies
     std::optional<Day> printedOn;           ///< not set: not printed on the pages
     Sheet sheet = Sheet::MergeDay;

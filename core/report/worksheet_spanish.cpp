@@ -30,6 +30,10 @@ constexpr Pair kPairs[] = {
      "Una caja llena puede pasar de %1. Deciden la ley, el inspector y la etiqueta."},
     {"No colony of this yard is held on this day.", "Este día no hay ninguna colonia retenida en este colmenar."},
     {"No union and no shake-out is advised here on this day.", "Este día no se aconseja aquí unir ni sacudir nada."},
+    {"A part of this day is written back already. What is left is planned anew: its numbers are not those of the sheet "
+     "in the field.",
+     "Una parte de este día ya está anotada. Lo que queda se planea de nuevo: sus números no son los de la hoja del "
+     "campo."},
     // before the day
     {"Before the merge day, %1", "Antes del día de uniones, %1"},
     {"What is missing for a good plan", "Lo que falta para un buen plan"},

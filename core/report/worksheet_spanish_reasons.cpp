@@ -37,10 +37,10 @@ constexpr SpanishPair kReasonPairs[] = {
      "queen, above that class, and at most %3 a host.",
      "%1 de abejas son la clase para sacudir (hasta %2), y en el colmenar no queda libre ninguna que las reciba: no "
      "retenida, con reina, por encima de esa clase, y como mucho %3 por receptora."},
-    {"It lacks a queen (%1, %2), and no union with another of its yard is allowed and gains %3; queens are given from "
+    {"It lacks a queen (%1, %2), and no union with another of its yard that is allowed gains %3; queens are given from "
      "%4 "
      "to %5.",
-     "Le falta reina (%1, %2), y ninguna unión con otra del colmenar está permitida y gana %3; se dan reinas del %4 al "
+     "Le falta reina (%1, %2), y ninguna unión permitida con otra del colmenar gana %3; se dan reinas del %4 al "
      "%5."},
     {"Laying workers, noted on %1: they would kill a queen. No union, shake-out or divide until a queen, eggs or a "
      "virgin "
@@ -109,7 +109,7 @@ constexpr SpanishPair kReasonPairs[] = {
     {"Not weighed: no feed can be reckoned.", "Sin pesar: no se puede calcular el alimento."},
     {"Weighed on %1 with honey boxes on: that does not count.", "Pesada el %1 con alzas: no vale."},
     {"Weighed on %1, %2 days before; more than %3 is too old.", "Pesada el %1, %2 días antes; más de %3 es demasiado."},
-    {"%1 seen on %2: look again.", "%1 el %2: volver a mirar."},
+    {"Seen: %1, on %2. Look again.", "Visto: %1, el %2. Volver a mirar."},
     {"Bees counted on %1, %2 days before; more than %3 is too old.",
      "Abejas contadas el %1, %2 días antes; más de %3 es demasiado."},
     {"No bees seen on %1: does it live?", "El %1 no se vieron abejas: ¿vive?"},

@@ -159,7 +159,7 @@ Sentences sentencesOf(const Snapshot& s, const UnresolvedColony& u) {
         break;
     }
     return {
-        {"It lacks a queen (%1, %2), and no union with another of its yard is allowed and gains %3; queens are given "
+        {"It lacks a queen (%1, %2), and no union with another of its yard that is allowed gains %3; queens are given "
          "from %4 to %5.",
          {t.text("queen"), t.day("queen noted"), t.limit("gain.min_queen"), t.limit("season.start"),
           t.limit("season.fall_end")}}};

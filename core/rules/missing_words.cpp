@@ -43,7 +43,7 @@ public:
     }
     Sentence signs() const {
         const auto* names = m_missing.why.find<QString>("signs");
-        return {"%1 seen on %2: look again.", {names ? *names : QString(), day()}};
+        return {"Seen: %1, on %2. Look again.", {names ? *names : QString(), day()}};
     }
     QString day() const { return m_missing.last ? isoText(*m_missing.last) : QString(); }
 

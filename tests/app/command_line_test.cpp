@@ -211,6 +211,9 @@ TEST_F(OneYard, OutputsAndBooksThatCannotBeUsed) {
 
 TEST(CommandLine, UsageHelpAndTemplates) {
     EXPECT_EQ(runProgram({"--help"}).status, 0);
+    const Ran one = runProgram({"worksheet", "--help"});
+    EXPECT_EQ(one.status, 0);
+    EXPECT_TRUE(one.out.startsWith("yardwright worksheet BOOK --on DATE")) << one.out.toStdString();
     EXPECT_TRUE(runProgram({"--version"}).out.startsWith("yardwright "));
     EXPECT_EQ(runProgram({"--nonsense"}).status, 2);
     EXPECT_EQ(runProgram({"advise"}).status, 2);

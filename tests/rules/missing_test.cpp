@@ -165,7 +165,7 @@ TEST(Missing, TheRoomOfTwoBoxesIsAskedWhereOneCouldDo) {
 
 TEST(Missing, SignsSeenLastAreLookedAtAgain) {
     const PlanBook book = PlanBook().colony("A").bees("A", "5", {{"gross_kg", "30"}, {"signs", "chalkbrood nosema"}});
-    EXPECT_EQ(said(book), "chalkbrood, nosema seen on 2026-09-14: look again.");
+    EXPECT_EQ(said(book), "Seen: chalkbrood, nosema, on 2026-09-14. Look again.");
     EXPECT_EQ(lacks(PlanBook(book).visit("A", kFall, {{"stores_frames", "2"}})), "") << "not at the latest visit";
 }
 

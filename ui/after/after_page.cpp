@@ -119,6 +119,12 @@ void AfterPage::chooseCurrent() {
     if (current() && m_desk.reading().find(current()->colony)) m_desk.choose(current()->colony);
 }
 
+/// A hive of another yard is chosen once the keys go to it: the yard shown does not change by itself.
+void AfterPage::keysCame() {
+    const auto shown = m_desk.yard() ? m_desk.session().yard(*m_desk.yard()) : std::nullopt;
+    if (current() && shown && current()->yard == shown->name) chooseCurrent();
+}
+
 bool AfterPage::mayWrite() {
     if (m_desk.onlyRead().isEmpty()) return true;
     emit m_desk.said(m_desk.onlyRead());

@@ -35,6 +35,7 @@ protected:
     bool pressed(int key) override;
     void showCurrent() override;
     void chooseCurrent() override;
+    void keysCame() override;
     int rowAbout(core::ColonyId colony) const override;
 
 private:

@@ -159,7 +159,9 @@ void ClosePage::addOffSheet() {
 }
 
 void ClosePage::asFact() {
-    if (!mayNote() || m_model->at(row()).stage != Stage::Drafted) return;
+    if (!mayNote()) return;
+    if (m_model->at(row()).stage != Stage::Drafted)
+        return emit m_desk.said(tr("First what came of it: D done, N not done, C changed."));
     guarded(m_dialogs, [this] {
         const int at = row();
         m_work.turnFact(at);

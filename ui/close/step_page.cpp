@@ -34,7 +34,7 @@ StepPage::StepPage(desk::Desk& desk, Dialogs& dialogs, KeyFoot* foot, const QStr
     setFocusProxy(m_list);
     connect(m_foot, &KeyFoot::asked, this, [this](int key) { pressed(key); });
     connect(
-        m_list, &KeyList::keysCame, this, [this] { quietly([this] { chooseCurrent(); }); }, Qt::QueuedConnection);
+        m_list, &KeyList::keysCame, this, [this] { quietly([this] { keysCame(); }); }, Qt::QueuedConnection);
     connect(&m_desk, &desk::Desk::read, this, &StepPage::follow);
     connect(&m_desk, &desk::Desk::yardChanged, this, &StepPage::follow);
     connect(&m_desk, &desk::Desk::chosenChanged, this, &StepPage::showChosen);

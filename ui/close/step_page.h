@@ -30,6 +30,7 @@ protected:
     virtual void showCurrent() = 0;    ///< the list is on another row, or the row says something else
     virtual void chooseCurrent() = 0;  ///< the plan is to show the hive of the row
     virtual int rowAbout(core::ColonyId colony) const = 0; ///< −1: none
+    virtual void keysCame() { chooseCurrent(); }           ///< the list has the keys
 
     void follow(); ///< reads again, now or when it is shown
     int row() const { return m_list->row(); }

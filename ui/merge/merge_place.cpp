@@ -139,10 +139,14 @@ void MergePlace::showTab(int tab) {
     emit stepChanged(step);
 }
 
-void MergePlace::fill(QMenu* menu) const {
+void MergePlace::empty(QMenu* menu) const {
     menu->clear();
     for (QAction* action : m_actions)
         if (action->isEnabled()) menu->addAction(action);
+}
+
+void MergePlace::fill(QMenu* menu) const {
+    empty(menu);
     const QWidget* shown = m_stack->currentWidget();
     if (!shown || shown->actions().isEmpty()) return;
     menu->addSeparator();

@@ -30,6 +30,8 @@ public:
 
     /// "Merge day" of the menu bar: the steps, then what the one shown can do. Filled whenever it opens.
     void fill(QMenu* menu) const;
+    /// Only the steps again, once it closed: the keys of a step work where it is shown, not wherever the menu is.
+    void empty(QMenu* menu) const;
     /// Alt+1 to Alt+4, each of the step of that number.
     const QList<QAction*>& stepActions() const { return m_actions; }
 

@@ -1,5 +1,6 @@
 #include "ui/print/worksheet_paper.h"
 
+#include "core/edit/print_day.h"
 #include "ui/print/worksheet_output.h"
 
 namespace ui::print {
@@ -16,7 +17,7 @@ std::vector<core::rules::DivideDone> divided(const core::edit::Session& book, co
 
 } // namespace
 
-core::report::WorksheetOptions worksheetOptions(const core::edit::Session& book, core::YardId yard,
+core::report::WorksheetOptions worksheetOptions(const core::edit::Session& book, core::YardId yard, core::Day on,
                                                 const PaperChoice& choice, const core::rules::MergeWish* wish,
                                                 const std::vector<core::rules::Unmet>& unmet) {
     core::report::WorksheetOptions options;
@@ -30,6 +31,7 @@ core::report::WorksheetOptions worksheetOptions(const core::edit::Session& book,
     options.revision = history.empty() ? 0 : history.front().seq;
     options.printedOn = book.clock().today();
     options.stands = book.standsOf(yard);
+    options.begun = core::edit::closingBegan(book, yard, on);
     options.divided = divided(book, yard);
     if (!wish) return options;
     options.wish = *wish;
@@ -44,7 +46,7 @@ namespace {
 WorksheetJob jobOf(const window::PaperJob& job) {
     const core::YardId yard = job.reading.snapshot.yard(job.yard).id;
     return {job.reading.snapshot, job.reading.plan, job.yard,
-            worksheetOptions(job.session, yard, job.choice, job.wish, job.reading.unmet),
+            worksheetOptions(job.session, yard, job.reading.snapshot.on, job.choice, job.wish, job.reading.unmet),
             job.session.fixedThingsOf(yard)};
 }
 

@@ -91,6 +91,12 @@ void wireView(MainWindow& w, Commands& c, Dialogs& dialogs) {
     QObject::connect(c.steps, &QMenu::aboutToShow, &w, [&w, &c] {
         if (w.page()) w.page()->merge()->fill(c.steps);
     });
+    QObject::connect(
+        c.steps, &QMenu::aboutToHide, &w,
+        [&w, &c] {
+            if (w.page()) w.page()->merge()->empty(c.steps);
+        },
+        Qt::QueuedConnection); // what was picked is triggered first
     QObject::connect(c.larger, &QAction::triggered, &w,
                      [&w] { w.setTextPercent(look::textPercentAfter(look::textPercent(), true)); });
     QObject::connect(c.smaller, &QAction::triggered, &w,
