@@ -9,7 +9,7 @@ scratch=${1:-build/mutants}
 mkdir -p "$scratch/src"
 git ls-files | tar -cf - -T - | tar -xf - -C "$scratch/src"
 perl tests/mutants/apply.pl "$scratch/src" tests/mutants/mutants.txt >"$scratch/list"
-cmake -S "$scratch/src" -B "$scratch/build" -G Ninja -DCMAKE_BUILD_TYPE=Release -DYARDWRIGHT_TESTS=ON \
+cmake -S "$scratch/src" -B "$scratch/build" -G Ninja -DCMAKE_BUILD_TYPE=Release -DYARDWRIGHT_TESTS=ON -DYARDWRIGHT_UNITY=OFF \
     -DCMAKE_CXX_FLAGS="-include $PWD/tests/mutants/mutant.h -Wno-error" >/dev/null
 cmake --build "$scratch/build" --target rules_test holds_test | tail -n 1
 
