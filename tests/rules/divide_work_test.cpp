@@ -78,7 +78,8 @@ TEST(DivideWork, NotBesideAHeldColonyWhereThereIsAnotherPlace) {
     plan.holds = advise(s, {}).holds;
     std::erase_if(plan.holds, [&](const Hold& h) { return h.colony != named(s, "B"); });
     std::string out;
-    for (const NewPlace& p : divideWork(s, plan, *s.yardNamed(u"Y"), stands).at(0).places)
+    const auto work = divideWork(s, plan, *s.yardNamed(u"Y"), stands);
+    for (const NewPlace& p : work.at(0).places)
         out += p.name.toStdString() + (p.nearHeld ? "! " : " ");
     EXPECT_EQ(out, "away off ");
 }

@@ -36,7 +36,6 @@ Board::Board(desk::Desk& desk, Dialogs& dialogs, QWidget* parent)
     all->setSpacing(6);
     for (QWidget* part : std::initializer_list<QWidget*>{m_head, m_notices, m_questions}) all->addWidget(part);
     all->addWidget(m_list, 1);
-    setFocusProxy(m_list);
     buildFoot(all);
     connect(m_head, &BoardHead::dayAsked, this, &Board::dayAsked);
     connectList();

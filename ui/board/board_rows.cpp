@@ -45,7 +45,12 @@ public:
     }
 
 private:
-    bool here(core::ColonyIx c) const { return m_r.factsOf(c).yard == m_yard; }
+    /// An ended colony, of which a result is still awaited, is where it stood last.
+    bool here(core::ColonyIx c) const {
+        if (static_cast<size_t>(c.value) < m_r.facts.size()) return m_r.factsOf(c).yard == m_yard;
+        const core::SnapStay* last = m_r.snapshot.placeOf(c);
+        return last && last->yard == m_yard;
+    }
     QString name(core::ColonyIx c) const { return m_r.snapshot.colony(c).shown; }
     core::ColonyId id(core::ColonyIx c) const { return m_r.snapshot.colony(c).id; }
 

@@ -93,7 +93,7 @@ MergePlace::MergePlace(QWidget* parent) : QWidget(parent) {
         connect(action, &QAction::triggered, this, [this, i] {
             emit stepAsked();
             setStep(static_cast<Step>(i));
-            setFocus(Qt::ShortcutFocusReason); // the keys are in the step
+            m_keys[i]->setFocus(Qt::ShortcutFocusReason);
         });
         m_actions.push_back(action);
     }
@@ -106,9 +106,10 @@ int MergePlace::tabOf(Step step) const {
     return -1;
 }
 
-void MergePlace::addStep(Step step, QWidget* page) {
+void MergePlace::addStep(Step step, QWidget* page, QWidget* keys) {
     const auto at = static_cast<size_t>(step);
     m_pages[at] = page;
+    m_keys[at] = keys ? keys : page;
     m_stack->addWidget(page);
     int tab = 0;
     while (tab < m_tabs->count() && m_tabs->tabData(tab).toInt() < static_cast<int>(step)) ++tab;

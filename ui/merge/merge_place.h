@@ -23,7 +23,8 @@ public:
     explicit MergePlace(QWidget* parent = nullptr);
 
     /// In the order of Step, whatever comes first. The widget becomes this one's.
-    void addStep(Step step, QWidget* page);
+    /// `keys`: where its keys begin, when it is opened by one; not given: the page itself.
+    void addStep(Step step, QWidget* page, QWidget* keys = nullptr);
     void setStep(Step step);
     Step step() const;
     QWidget* page(Step step) const { return m_pages[static_cast<size_t>(step)]; }
@@ -47,6 +48,7 @@ private:
     QTabBar* m_tabs;
     QStackedWidget* m_stack;
     std::array<QWidget*, kSteps> m_pages{};
+    std::array<QWidget*, kSteps> m_keys{}; ///< where they begin
     QList<QAction*> m_actions; ///< by step
 };
 

@@ -98,7 +98,7 @@ void WorkPage::buildRight(QSplitter* across) {
     m_card = new card::ColonyCard(m_right);
     m_merge = new merge::MergePlace(m_right);
     m_board = new board::Board(m_desk, m_dialogs, m_merge);
-    m_merge->addStep(merge::Step::Plan, m_board);
+    m_merge->addStep(merge::Step::Plan, m_board, m_board->list());
     m_merge->addStep(merge::Step::WriteBack, new close::ClosePage(m_desk, m_dialogs, m_merge));
     auto* after = new after::AfterPage(m_desk, m_dialogs, m_merge);
     m_merge->addStep(merge::Step::Afterwards, after);
