@@ -28,7 +28,7 @@ struct WorksheetOptions {
     std::optional<rules::MergeWish> wish; ///< the merge day planned by, as it is saved; not set: none is
     bool begun = false;              ///< the day has begun to be written back: the sheet in the field has other numbers
     std::vector<rules::Unmet> unmet; ///< of the wish
-    std::vector<rules::DivideDone> divided; ///< divides done in the yard, for the looks at their colonies
+    std::vector<rules::DivideDone> divided; ///< divides done, for the looks at their colonies
     std::optional<Day> printedOn;           ///< not set: not printed on the pages
     Sheet sheet = Sheet::MergeDay;
     std::vector<Stand> stands;          ///< of the yard: where new hives may stand; none given: bare ground

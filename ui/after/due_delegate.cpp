@@ -17,16 +17,6 @@ namespace {
 constexpr double kSide = 12; // between the list's edge and a row
 constexpr double kHigh = 7;  // above and below the words
 
-double text(QPainter* p, const QRectF& room, const QString& words, const QFont& font, const QColor& colour) {
-    if (words.isEmpty()) return 0;
-    if (p) {
-        p->setFont(font);
-        p->setPen(colour);
-        p->drawText(room, Qt::TextWordWrap, words);
-    }
-    return QFontMetricsF(font).boundingRect(room, Qt::TextWordWrap, words).height();
-}
-
 /// One question: a box (ticked, struck, or blank) and its letter and word; on a new line where it has no room.
 class Questions {
 public:
@@ -92,7 +82,7 @@ double DueDelegate::lay(QPainter* p, const DueRow& row, const QRectF& area, cons
     const double left = area.left() + 10;
     const double width = std::max(area.width() - 20, 40.0);
     const auto add = [&](const QString& words, const QFont& f, const QColor& colour) {
-        y += text(p, QRectF(left, y, width, 1e5), words, f, colour);
+        y += close::wordsIn(p, QRectF(left, y, width, 1e5), words, f, colour);
     };
     if (!row.heading.isEmpty()) {
         y += 4;

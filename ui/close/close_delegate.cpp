@@ -52,16 +52,6 @@ void paintBox(QPainter& p, const QRectF& box, const Line& line, const look::Colo
     p.drawPath(sign);
 }
 
-double text(QPainter* p, const QRectF& room, const QString& words, const QFont& font, const QColor& colour) {
-    if (words.isEmpty()) return 0;
-    if (p) {
-        p->setFont(font);
-        p->setPen(colour);
-        p->drawText(room, Qt::TextWordWrap, words);
-    }
-    return QFontMetricsF(font).boundingRect(room, Qt::TextWordWrap, words).height();
-}
-
 QString firstSentence(const QString& text) {
     const qsizetype end = text.indexOf(QStringLiteral(". "));
     return end < 0 ? text : text.left(end) + QStringLiteral(" …");
@@ -101,7 +91,7 @@ double CloseDelegate::lay(QPainter* p, const Line& line, bool open, const QRectF
     }
     const bool over = line.stage == Stage::Written || line.stage == Stage::Elsewhere;
     const auto add = [&](const QString& words, const QFont& f, const QColor& colour) {
-        y += text(p, QRectF(left, y, std::max(width, 40.0), 1e5), words, f, colour);
+        y += wordsIn(p, QRectF(left, y, std::max(width, 40.0), 1e5), words, f, colour);
     };
     add(line.title(), bold, over ? c.quiet : c.ink);
     if (!beside) add(outcome, lesser, line.stage == Stage::Drafted ? c.planned : c.quiet);

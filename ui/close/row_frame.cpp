@@ -18,4 +18,14 @@ void paintRowFrame(QPainter& p, const QStyleOptionViewItem& option, const QRectF
     }
 }
 
+double wordsIn(QPainter* p, const QRectF& room, const QString& words, const QFont& font, const QColor& colour) {
+    if (words.isEmpty()) return 0;
+    if (p) {
+        p->setFont(font);
+        p->setPen(colour);
+        p->drawText(room, Qt::TextWordWrap, words);
+    }
+    return QFontMetricsF(font).boundingRect(room, Qt::TextWordWrap, words).height();
+}
+
 } // namespace ui::close

@@ -13,4 +13,7 @@ namespace ui::close {
 void paintRowFrame(QPainter& p, const QStyleOptionViewItem& option, const QRectF& area, const look::Colours& c,
                    bool ruled);
 
+/// Draws words, broken into lines (without a painter, only measures them); the height that they take.
+double wordsIn(QPainter* p, const QRectF& room, const QString& words, const QFont& font, const QColor& colour);
+
 } // namespace ui::close

@@ -25,11 +25,6 @@ namespace {
 constexpr int kPngDpi = 300;
 constexpr int kSvgPerMm = 10;
 
-void write(const QString& file, const std::function<bool(QSaveFile&)>& fill) {
-    QSaveFile out(file);
-    if (!out.open(QIODevice::WriteOnly) || !fill(out) || !out.commit()) throw cannotWrite(out);
-}
-
 using Sheets = std::vector<std::unique_ptr<PlanSheet>>;
 
 void paintAll(QPagedPaintDevice& device, const Sheets& sheets, double dotsPerMm) {
@@ -55,7 +50,7 @@ QString titleOf(const PlanSheetJob& job) { return PlanWords::tr("Plan of %1").ar
 
 void writePlanPdf(const PlanSheetJob& job, const QString& file) {
     const Sheets sheets = planSheets(job);
-    write(file, [&](QSaveFile& out) {
+    writeFile(file, [&](QSaveFile& out) {
         QPdfWriter pdf(&out);
         pdf.setPageLayout(sheets.front()->pageLayout());
         pdf.setResolution(kPdfDpi);
@@ -68,7 +63,7 @@ void writePlanPdf(const PlanSheetJob& job, const QString& file) {
 
 void writePlanSvg(const PlanSheetJob& job, const QString& file) {
     const auto sheet = planPicture(job);
-    write(file, [&](QSaveFile& out) {
+    writeFile(file, [&](QSaveFile& out) {
         const QSize size = (sheet->sizeMm() * kSvgPerMm).toSize();
         QSvgGenerator svg;
         svg.setOutputDevice(&out);
@@ -85,7 +80,7 @@ void writePlanSvg(const PlanSheetJob& job, const QString& file) {
 
 void writePlanPng(const PlanSheetJob& job, const QString& file) {
     const auto sheet = planPicture(job);
-    write(file, [&](QSaveFile& out) {
+    writeFile(file, [&](QSaveFile& out) {
         constexpr double kDotsPerMm = kPngDpi / kMmPerInch;
         QImage image((sheet->sizeMm() * kDotsPerMm).toSize(), QImage::Format_RGB32);
         if (image.isNull()) return false;

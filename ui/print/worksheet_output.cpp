@@ -1,20 +1,13 @@
 #include "ui/print/worksheet_output.h"
 
-#include "ui/print/measures.h"
-#include "ui/print/save_file.h"
-
-#include "core/base/error.h"
 #include "ui/print/font_measure.h"
-#include "ui/print/paint_page.h"
+#include "ui/print/measures.h"
+#include "ui/print/pages_file.h"
 
 #include <QCoreApplication>
-#include <QPageLayout>
-#include <QPainter>
-#include <QPdfWriter>
 #include <QPrintDialog>
 #include <QPrintPreviewDialog>
 #include <QPrinter>
-#include <QSaveFile>
 
 namespace ui::print {
 
@@ -32,11 +25,6 @@ std::vector<core::report::Page> pagesOf(const core::Snapshot& s, const core::rul
     return core::report::worksheetPages(s, plan, yard, options, FontMeasure());
 }
 
-QPageLayout layoutFor(Paper paper) {
-    return QPageLayout(QPageSize(paper == Paper::Letter ? QPageSize::Letter : QPageSize::A4), QPageLayout::Portrait,
-                       QMarginsF(0, 0, 0, 0));
-}
-
 } // namespace
 
 WorksheetPages::WorksheetPages(const core::Snapshot& s, const core::rules::Plan& plan, core::YardIx yard,
@@ -45,25 +33,11 @@ WorksheetPages::WorksheetPages(const core::Snapshot& s, const core::rules::Plan&
     : m_pages(pagesOf(s, plan, yard, options)), m_yard(s, plan, yard, options.language, fixed) {}
 
 void WorksheetPages::paintAll(QPagedPaintDevice& device, double dotsPerMm) const {
-    QPainter p(&device);
-    for (size_t i = 0; i < m_pages.size(); ++i) {
-        if (i > 0) device.newPage();
-        paintPage(p, m_pages[i], dotsPerMm, &m_yard);
-    }
+    paintPages(device, m_pages, &m_yard, dotsPerMm);
 }
 
 void writePdf(const WorksheetPages& pages, const QString& title, Paper paper, const QString& file) {
-    QSaveFile out(file);
-    if (!out.open(QIODevice::WriteOnly)) throw cannotWrite(out);
-    {
-        QPdfWriter pdf(&out);
-        pdf.setPageLayout(layoutFor(paper));
-        pdf.setResolution(kPdfDpi);
-        pdf.setTitle(title);
-        pdf.setCreator(QStringLiteral("Yardwright"));
-        pages.paintAll(pdf, kPdfDpi / kMmPerInch);
-    }
-    if (!out.commit()) throw cannotWrite(out);
+    writePages(pages.pages(), &pages.yard(), title, paper, file);
 }
 
 void printOn(QPrinter& printer, const WorksheetJob& job) {

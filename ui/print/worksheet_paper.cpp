@@ -1,21 +1,10 @@
 #include "ui/print/worksheet_paper.h"
 
+#include "core/edit/divides_done.h"
 #include "core/edit/print_day.h"
 #include "ui/print/worksheet_output.h"
 
 namespace ui::print {
-
-namespace {
-
-std::vector<core::rules::DivideDone> divided(const core::edit::Session& book, core::YardId yard) {
-    std::vector<core::rules::DivideDone> out;
-    for (const core::MergeDay& day : book.mergeDays(yard))
-        for (const core::DivideStrip& strip : book.divideStripsOf(day.id))
-            if (strip.outcome == core::StripOutcome::Done) out.push_back({strip.colony, day.day, strip.queens});
-    return out;
-}
-
-} // namespace
 
 core::report::WorksheetOptions worksheetOptions(const core::edit::Session& book, core::YardId yard, core::Day on,
                                                 const PaperChoice& choice, const core::rules::MergeWish* wish,
@@ -32,7 +21,7 @@ core::report::WorksheetOptions worksheetOptions(const core::edit::Session& book,
     options.printedOn = book.clock().today();
     options.stands = book.standsOf(yard);
     options.begun = core::edit::closingBegan(book, yard, on);
-    options.divided = divided(book, yard);
+    options.divided = core::edit::dividesDone(book);
     if (!wish) return options;
     options.wish = *wish;
     options.queens = wish->day.queens;
