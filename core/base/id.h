@@ -29,5 +29,10 @@ using MergeChoiceId = Id<struct MergeChoiceTag>;
 using MergeStripId = Id<struct MergeStripTag>;
 using DivideChoiceId = Id<struct DivideChoiceTag>;
 using DivideStripId = Id<struct DivideStripTag>;
+using FeedingId = Id<struct FeedingTag>;
+using QueenId = Id<struct QueenTag>;
+using FileMappingId = Id<struct FileMappingTag>;
+using PhraseId = Id<struct PhraseTag>;
+using QuestionId = Id<struct QuestionTag>;
 
 } // namespace core

@@ -25,6 +25,13 @@ struct Decagrams {
     double kilograms() const { return value / 100.0; }
 };
 
+/// Liquid feed.
+struct Millilitres {
+    qint32 value = 0;
+    friend auto operator<=>(Millilitres, Millilitres) = default;
+    double litres() const { return value / 1000.0; }
+};
+
 /// Millimetres on a yard's ground.
 struct Millimetres {
     qint32 value = 0;

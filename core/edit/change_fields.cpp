@@ -161,11 +161,44 @@ constexpr FieldKind kDivideStrip[] = {{QT_TRANSLATE_NOOP("History", "Merge day")
                                       {QT_TRANSLATE_NOOP("History", "Outcome"), CellKind::Word},
                                       {QT_TRANSLATE_NOOP("History", "Note"), CellKind::Text}};
 
+constexpr FieldKind kFeeding[] = {{QT_TRANSLATE_NOOP("History", "Colony"), CellKind::Colony},
+                                  {QT_TRANSLATE_NOOP("History", "Day"), CellKind::Text},
+                                  {QT_TRANSLATE_NOOP("History", "Feed"), CellKind::Word},
+                                  {QT_TRANSLATE_NOOP("History", "Sugar to water"), CellKind::Text},
+                                  {QT_TRANSLATE_NOOP("History", "Volume"), CellKind::Litres},
+                                  {QT_TRANSLATE_NOOP("History", "Weight"), CellKind::Kilograms},
+                                  {QT_TRANSLATE_NOOP("History", "By"), CellKind::Text},
+                                  {QT_TRANSLATE_NOOP("History", "Note"), CellKind::Text}};
+constexpr FieldKind kQueen[] = {{QT_TRANSLATE_NOOP("History", "Colony"), CellKind::Colony},
+                                {QT_TRANSLATE_NOOP("History", "Since"), CellKind::Text},
+                                {QT_TRANSLATE_NOOP("History", "Until"), CellKind::Text},
+                                {QT_TRANSLATE_NOOP("History", "What became of her"), CellKind::Word},
+                                {QT_TRANSLATE_NOOP("History", "Born"), CellKind::Number},
+                                {QT_TRANSLATE_NOOP("History", "Mark"), CellKind::Word},
+                                {QT_TRANSLATE_NOOP("History", "Number on her disc"), CellKind::Text},
+                                {QT_TRANSLATE_NOOP("History", "Origin"), CellKind::Word},
+                                {QT_TRANSLATE_NOOP("History", "Breeder or line"), CellKind::Text},
+                                {QT_TRANSLATE_NOOP("History", "Raised from"), CellKind::Colony},
+                                {QT_TRANSLATE_NOOP("History", "Note"), CellKind::Text}};
+constexpr FieldKind kFileMapping[] = {{QT_TRANSLATE_NOOP("History", "Name"), CellKind::Text},
+                                      kKey,
+                                      {QT_TRANSLATE_NOOP("History", "Kind of file"), CellKind::Text},
+                                      {QT_TRANSLATE_NOOP("History", "Columns of the file"), CellKind::Text},
+                                      {QT_TRANSLATE_NOOP("History", "How it is read"), CellKind::Hidden}};
+constexpr FieldKind kPhrase[] = {{QT_TRANSLATE_NOOP("History", "Short"), CellKind::Text},
+                                 kKey,
+                                 {QT_TRANSLATE_NOOP("History", "Sentence"), CellKind::Text}};
+constexpr FieldKind kQuestion[] = {{QT_TRANSLATE_NOOP("History", "Name"), CellKind::Text},
+                                   kKey,
+                                   {QT_TRANSLATE_NOOP("History", "About"), CellKind::Text},
+                                   {QT_TRANSLATE_NOOP("History", "What is asked"), CellKind::Hidden},
+                                   {QT_TRANSLATE_NOOP("History", "Marked on the plan"), CellKind::YesNo}};
+
 /// In the order of enum Table.
 constexpr std::array<std::span<const FieldKind>, kTableCount> kFields = {
-    kYard,       kStand,    kBoxKind,     kColony,     kPlacement,    kVisit,      kVisitSign,
-    kTransfer,   kResult,   kTreatment,   kLineage,    kKit,          kSetting,    kPerson,
-    kFixedThing, kMergeDay, kMergeChoice, kMergeStrip, kDivideChoice, kDivideStrip};
+    kYard,         kStand,       kBoxKind, kColony,  kPlacement,   kVisit,      kVisitSign, kTransfer,    kResult,
+    kTreatment,    kLineage,     kKit,     kSetting, kPerson,      kFixedThing, kMergeDay,  kMergeChoice, kMergeStrip,
+    kDivideChoice, kDivideStrip, kFeeding, kQueen,   kFileMapping, kPhrase,     kQuestion};
 
 constexpr std::array<std::pair<const char*, const char*>, kTableCount> kRecords = {{
     {QT_TRANSLATE_NOOP("History", "%1 yard"), QT_TRANSLATE_NOOP("History", "%1 yards")},
@@ -191,6 +224,11 @@ constexpr std::array<std::pair<const char*, const char*>, kTableCount> kRecords 
     {QT_TRANSLATE_NOOP("History", "%1 choice of a divide"), QT_TRANSLATE_NOOP("History", "%1 choices of divides")},
     {QT_TRANSLATE_NOOP("History", "%1 divide of a merge day"),
      QT_TRANSLATE_NOOP("History", "%1 divides of merge days")},
+    {QT_TRANSLATE_NOOP("History", "%1 feeding"), QT_TRANSLATE_NOOP("History", "%1 feedings")},
+    {QT_TRANSLATE_NOOP("History", "%1 queen"), QT_TRANSLATE_NOOP("History", "%1 queens")},
+    {QT_TRANSLATE_NOOP("History", "%1 way to read a file"), QT_TRANSLATE_NOOP("History", "%1 ways to read files")},
+    {QT_TRANSLATE_NOOP("History", "%1 quick sentence"), QT_TRANSLATE_NOOP("History", "%1 quick sentences")},
+    {QT_TRANSLATE_NOOP("History", "%1 question"), QT_TRANSLATE_NOOP("History", "%1 questions")},
 }};
 
 constexpr std::array<std::pair<const char*, const char*>, 9> kWords = {{

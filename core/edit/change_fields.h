@@ -15,6 +15,7 @@ enum class CellKind {
     Number,
     Frames,      ///< quarter frames
     Kilograms,   ///< hundredths
+    Litres,      ///< of millilitres
     Metres,      ///< of millimetres
     Millimetres, ///< as they are
     Points,      ///< of a drawn shape, in metres

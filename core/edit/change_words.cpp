@@ -51,6 +51,8 @@ QString quantityText(CellKind kind, qint64 n) {
     case CellKind::Frames:
         return (n == 4 ? History::tr("%1 frame") : History::tr("%1 frames"))
             .arg(framesText(Quarters{static_cast<qint32>(n)}));
+    case CellKind::Litres:
+        return History::tr("%1 l").arg(decimalText(n, 3));
     case CellKind::Kilograms:
         return History::tr("%1 kg").arg(kilogramsText(Decagrams{static_cast<qint32>(n)}));
     case CellKind::Metres:
@@ -173,6 +175,14 @@ private:
             const auto t = row<Treatment>();
             return History::tr("Treatment of %1 on %2").arg(colonyOrYard(t.colony, t.yard, t.day), isoText(t.day));
         }
+        case Table::Feeding: {
+            const auto f = row<Feeding>();
+            return History::tr("Feed given to %1 on %2").arg(m_names.colony(f.colony, f.day), isoText(f.day));
+        }
+        case Table::Queen: {
+            const auto q = row<Queen>();
+            return History::tr("Queen of %1 from %2").arg(m_names.colony(q.colony, q.since), isoText(q.since));
+        }
         case Table::Lineage:
             return lineageWhat();
         case Table::Placement:
@@ -204,6 +214,12 @@ private:
             return History::tr("Setting %1").arg(std::get<QString>(m_row->at(0)));
         case Table::Person:
             return History::tr("%1, of the people of the book").arg(row<Person>().name);
+        case Table::FileMapping:
+            return History::tr("Way to read a file: %1").arg(row<FileMapping>().name);
+        case Table::Phrase:
+            return History::tr("Quick sentence %1").arg(row<Phrase>().brief);
+        case Table::Question:
+            return History::tr("Question %1").arg(row<Question>().name);
         case Table::FixedThing:
             return fixedWhat();
         case Table::MergeDay: {

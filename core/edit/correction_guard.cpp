@@ -145,6 +145,11 @@ bool rowMatters(const RowChange& change, bool placementsToo) {
     case Table::MergeStrip:
     case Table::DivideChoice:
     case Table::DivideStrip:
+    case Table::Feeding:
+    case Table::Queen:
+    case Table::FileMapping:
+    case Table::Phrase:
+    case Table::Question:
         return false;
     }
     return true;
@@ -163,6 +168,11 @@ bool rangeMatters(const BulkDelete& range) {
     case Table::MergeStrip:
     case Table::DivideChoice:
     case Table::DivideStrip:
+    case Table::Feeding:
+    case Table::Queen:
+    case Table::FileMapping:
+    case Table::Phrase:
+    case Table::Question:
     case Table::Stand:
     case Table::Visit: // as for a single visit
         return false;

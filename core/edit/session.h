@@ -96,8 +96,15 @@ public:
     std::vector<DivideStrip> divideStripsOf(MergeDayId day) const;   ///< by position
     std::vector<MergeDay> mergeDaysOn(Day day) const;                ///< of all yards, by yard, then variant
     std::vector<Person> people() const; ///< who keep the book, those not active any more too; natural order
-    QString bookTitle() const;          ///< the file's name without its extension
-    QString bookId() const;             ///< the uuid that it was made with
+    std::vector<Feeding> feedingsOf(ColonyId id) const;              ///< by day
+    std::vector<Feeding> feedingsBetween(Day from, Day until) const; ///< of all colonies, both days included; by day
+    std::vector<Queen> queensOf(ColonyId id) const;                  ///< that headed it, by since
+    std::vector<Queen> queens() const;                               ///< all, by colony, then since
+    std::vector<FileMapping> fileMappings() const;                   ///< natural order
+    std::vector<Phrase> phrases() const;                             ///< natural order
+    std::vector<Question> questions() const;                         ///< natural order
+    QString bookTitle() const;                                       ///< the file's name without its extension
+    QString bookId() const;                                          ///< the uuid that it was made with
     std::optional<Yard> yard(YardId id) const;
     std::vector<Stand> standsOf(YardId id) const;           ///< removed ones too, natural order
     std::vector<FixedThing> fixedThingsOf(YardId id) const; ///< in the order they were drawn
@@ -113,6 +120,8 @@ public:
     /// For a form that asks what an edit would ask: the same reads, outside an edit.
     void read(const std::function<void(const EditContext&)>& take) const;
     std::vector<Visit> visitsOf(ColonyId id, int most) const; ///< newest first
+    /// Of all colonies, or of hives that stood in the yard on the visit's day; both days included; by day, then colony.
+    std::vector<Visit> visitsBetween(Day from, Day until, std::optional<YardId> yard) const;
     std::vector<Day> visitDays(YardId yard) const;            ///< days with a visit in that yard, oldest first
     std::vector<RecordedDay> recordedDays(YardId yard) const; ///< of its hives, by day, then kind
     std::vector<StandUse> standUses(YardId yard) const;       ///< of stands that were ever used

@@ -82,6 +82,22 @@ std::vector<DivideStrip> Session::divideStripsOf(MergeDayId day) const { return 
 
 std::vector<Person> Session::people() const { return store::people(*d->db); }
 
+std::vector<Feeding> Session::feedingsOf(ColonyId id) const { return store::feedingsOf(*d->db, id); }
+
+std::vector<Feeding> Session::feedingsBetween(Day from, Day until) const {
+    return store::feedingsBetween(*d->db, from, until);
+}
+
+std::vector<Queen> Session::queensOf(ColonyId id) const { return store::queensOf(*d->db, id); }
+
+std::vector<Queen> Session::queens() const { return store::queens(*d->db); }
+
+std::vector<FileMapping> Session::fileMappings() const { return store::fileMappings(*d->db); }
+
+std::vector<Phrase> Session::phrases() const { return store::phrases(*d->db); }
+
+std::vector<Question> Session::questions() const { return store::questions(*d->db); }
+
 QString Session::bookTitle() const { return QFileInfo(path()).completeBaseName(); }
 
 QString Session::bookId() const { return d->db->bookId(); }
@@ -114,6 +130,10 @@ void Session::read(const std::function<void(const EditContext&)>& take) const {
 }
 
 std::vector<Visit> Session::visitsOf(ColonyId id, int most) const { return store::visitsOf(*d->db, id, most); }
+
+std::vector<Visit> Session::visitsBetween(Day from, Day until, std::optional<YardId> yard) const {
+    return store::visitsBetween(*d->db, from, until, yard);
+}
 
 std::vector<Day> Session::visitDays(YardId yard) const { return store::visitDays(*d->db, yard); }
 

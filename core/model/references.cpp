@@ -36,6 +36,9 @@ constexpr Reference kReferences[] = {
     {Table::DivideChoice, 1, Table::Colony},
     {Table::DivideStrip, 0, Table::MergeDay},
     {Table::DivideStrip, 2, Table::Colony},
+    {Table::Feeding, 0, Table::Colony},
+    {Table::Queen, 0, Table::Colony},
+    {Table::Queen, 9, Table::Colony},
 };
 
 constexpr std::array<size_t, 1> kFirst = {0};
@@ -55,7 +58,7 @@ constexpr std::array<size_t, 2> kDayAndMoved = {0, 3};
 std::span<const Reference> references() { return kReferences; }
 
 std::span<const UniqueKey> uniqueKeys() {
-    static const std::array<UniqueKey, 22> keys{{
+    static const std::array<UniqueKey, 27> keys{{
         {Table::Yard, kSecond, -1, {}},
         {Table::Stand, kYardAndKey, -1, {}},
         {Table::BoxKind, kSecond, -1, {}},
@@ -78,6 +81,11 @@ std::span<const UniqueKey> uniqueKeys() {
         {Table::DivideChoice, kFirstTwo, -1, {}},
         {Table::DivideStrip, kFirstTwo, -1, {}},
         {Table::DivideStrip, kDayAndColony, -1, {}},
+        {Table::Queen, kFirstTwo, -1, {}},
+        {Table::Queen, kFirst, 2, {}}, // of those that head one
+        {Table::FileMapping, kSecond, -1, {}},
+        {Table::Phrase, kSecond, -1, {}},
+        {Table::Question, kSecond, -1, {}},
     }};
     return keys;
 }

@@ -30,9 +30,14 @@ enum class Table {
     MergeChoice,
     MergeStrip,
     DivideChoice,
-    DivideStrip
+    DivideStrip,
+    Feeding,
+    Queen,
+    FileMapping,
+    Phrase,
+    Question
 };
-constexpr int kTableCount = 20;
+constexpr int kTableCount = 25;
 
 /// One stored cell: NULL, integer, real or text.
 using Value = std::variant<std::monostate, qint64, double, QString>;

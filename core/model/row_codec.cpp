@@ -15,6 +15,7 @@ Value cell(double number) { return number; }
 Value cell(Day day) { return isoText(day); }
 Value cell(Quarters q) { return qint64(q.value); }
 Value cell(Decagrams w) { return qint64(w.value); }
+Value cell(Millilitres ml) { return qint64(ml.value); }
 Value cell(Millimetres mm) { return qint64(mm.value); }
 Value cell(const std::vector<MmPoint>& points) { return pointsText(points); }
 template <class Tag> Value cell(Id<Tag> id) { return id.value; }
@@ -37,6 +38,7 @@ public:
     void take(Day& to) { to = day(text()); }
     void take(Quarters& to) { to.value = narrow(number()); }
     void take(Decagrams& to) { to.value = narrow(number()); }
+    void take(Millilitres& to) { to.value = narrow(number()); }
     void take(Millimetres& to) { to.value = narrow(number()); }
     void take(std::vector<MmPoint>& to) {
         auto points = parsePoints(text());
@@ -310,6 +312,58 @@ template <> DivideStrip fromRow<DivideStrip>(qint64 id, const Row& row) {
     DivideStrip x;
     readerOf(x, id, row).takeAll(x.mergeDay, x.position, x.colony, x.parts, x.queens, x.outcome, x.note);
     return x;
+}
+
+Row toRow(const Feeding& f) { return cells(f.colony, f.day, f.what, f.mix, f.volume, f.weight, f.by, f.note); }
+
+template <> Feeding fromRow<Feeding>(qint64 id, const Row& row) {
+    Feeding f;
+    readerOf(f, id, row).takeAll(f.colony, f.day, f.what, f.mix, f.volume, f.weight, f.by, f.note);
+    return f;
+}
+
+Row toRow(const Queen& q) {
+    return cells(q.colony, q.since, q.until, q.fate, q.born, q.mark, q.tag, q.origin, q.source, q.mother, q.note);
+}
+
+template <> Queen fromRow<Queen>(qint64 id, const Row& row) {
+    Queen q;
+    readerOf(q, id, row)
+        .takeAll(q.colony, q.since, q.until, q.fate, q.born, q.mark, q.tag, q.origin, q.source, q.mother, q.note);
+    return q;
+}
+
+Row toRow(const FileMapping& m) { return cells(m.name, folded(m.name), m.kind, m.header, m.form); }
+
+template <> FileMapping fromRow<FileMapping>(qint64 id, const Row& row) {
+    FileMapping m;
+    CellReader r = readerOf(m, id, row);
+    r.take(m.name);
+    r.skip();
+    r.takeAll(m.kind, m.header, m.form);
+    return m;
+}
+
+Row toRow(const Phrase& p) { return cells(p.brief, folded(p.brief), p.sentence); }
+
+template <> Phrase fromRow<Phrase>(qint64 id, const Row& row) {
+    Phrase p;
+    CellReader r = readerOf(p, id, row);
+    r.take(p.brief);
+    r.skip();
+    r.takeAll(p.sentence);
+    return p;
+}
+
+Row toRow(const Question& q) { return cells(q.name, folded(q.name), q.about, q.ask, q.onPlan); }
+
+template <> Question fromRow<Question>(qint64 id, const Row& row) {
+    Question q;
+    CellReader r = readerOf(q, id, row);
+    r.take(q.name);
+    r.skip();
+    r.takeAll(q.about, q.ask, q.onPlan);
+    return q;
 }
 
 } // namespace core

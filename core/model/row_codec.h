@@ -26,6 +26,11 @@ Row toRow(const MergeChoice&);
 Row toRow(const MergeStrip&);
 Row toRow(const DivideChoice&);
 Row toRow(const DivideStrip&);
+Row toRow(const Feeding&);
+Row toRow(const Queen&);
+Row toRow(const FileMapping&);
+Row toRow(const Phrase&);
+Row toRow(const Question&);
 
 /// Throws Error(Book) when a cell is not what the column holds.
 template <class T> T fromRow(qint64 id, const Row& row);
@@ -47,6 +52,11 @@ template <> MergeChoice fromRow<MergeChoice>(qint64 id, const Row& row);
 template <> MergeStrip fromRow<MergeStrip>(qint64 id, const Row& row);
 template <> DivideChoice fromRow<DivideChoice>(qint64 id, const Row& row);
 template <> DivideStrip fromRow<DivideStrip>(qint64 id, const Row& row);
+template <> Feeding fromRow<Feeding>(qint64 id, const Row& row);
+template <> Queen fromRow<Queen>(qint64 id, const Row& row);
+template <> FileMapping fromRow<FileMapping>(qint64 id, const Row& row);
+template <> Phrase fromRow<Phrase>(qint64 id, const Row& row);
+template <> Question fromRow<Question>(qint64 id, const Row& row);
 
 template <class T> constexpr Table tableOf();
 template <> constexpr Table tableOf<Yard>() { return Table::Yard; }
@@ -67,5 +77,10 @@ template <> constexpr Table tableOf<MergeChoice>() { return Table::MergeChoice; 
 template <> constexpr Table tableOf<MergeStrip>() { return Table::MergeStrip; }
 template <> constexpr Table tableOf<DivideChoice>() { return Table::DivideChoice; }
 template <> constexpr Table tableOf<DivideStrip>() { return Table::DivideStrip; }
+template <> constexpr Table tableOf<Feeding>() { return Table::Feeding; }
+template <> constexpr Table tableOf<Queen>() { return Table::Queen; }
+template <> constexpr Table tableOf<FileMapping>() { return Table::FileMapping; }
+template <> constexpr Table tableOf<Phrase>() { return Table::Phrase; }
+template <> constexpr Table tableOf<Question>() { return Table::Question; }
 
 } // namespace core

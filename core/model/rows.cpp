@@ -70,6 +70,12 @@ constexpr const char* kMergeChoice[] = {"merge_day", "what", "colony", "other", 
 constexpr const char* kMergeStrip[] = {"merge_day", "position", "how", "moved", "host", "upper", "outcome", "note"};
 constexpr const char* kDivideChoice[] = {"merge_day", "colony", "parts", "note"};
 constexpr const char* kDivideStrip[] = {"merge_day", "position", "colony", "parts", "queens", "outcome", "note"};
+constexpr const char* kFeeding[] = {"colony", "day", "what", "mix", "amount_ml", "amount_dag", "by_whom", "note"};
+constexpr const char* kQueen[] = {"colony", "since",  "until",  "fate",   "born", "mark",
+                                  "tag",    "origin", "source", "mother", "note"};
+constexpr const char* kFileMapping[] = {"name", "key", "kind", "header", "form"};
+constexpr const char* kPhrase[] = {"short", "key", "sentence"};
+constexpr const char* kQuestion[] = {"name", "key", "about", "ask", "on_plan"};
 
 struct TableInfo {
     const char* name;
@@ -96,7 +102,12 @@ constexpr std::array<TableInfo, kTableCount> kTables{{{"yard", kYard},
                                                       {"merge_choice", kMergeChoice},
                                                       {"merge_strip", kMergeStrip},
                                                       {"divide_choice", kDivideChoice},
-                                                      {"divide_strip", kDivideStrip}}};
+                                                      {"divide_strip", kDivideStrip},
+                                                      {"feeding", kFeeding},
+                                                      {"queen", kQueen},
+                                                      {"file_mapping", kFileMapping},
+                                                      {"phrase", kPhrase},
+                                                      {"question", kQuestion}}};
 
 } // namespace
 

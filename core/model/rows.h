@@ -258,4 +258,64 @@ struct DivideStrip {
     friend bool operator==(const DivideStrip&, const DivideStrip&) = default;
 };
 
+/// Feed given to a colony: a volume or a weight.
+struct Feeding {
+    FeedingId id;
+    ColonyId colony;
+    Day day;
+    FeedKind what = FeedKind::Syrup;
+    QString mix;                       ///< of syrup: sugar to water by mass, "3:2"
+    std::optional<Millilitres> volume; ///< 1 ml..100 l; one of the two
+    std::optional<Decagrams> weight;   ///< 0.01..100 kg
+    QString by;
+    QString note;
+    friend bool operator==(const Feeding&, const Feeding&) = default;
+};
+
+/// A queen at the head of a colony from `since` on; one at a time. Carried to another colony she gets a row there. The
+/// year that rules read stands in Colony::queenBorn.
+struct Queen {
+    QueenId id;
+    ColonyId colony;
+    Day since;
+    std::optional<Day> until;      ///< not set while she heads it
+    std::optional<QueenFate> fate; ///< set exactly when `until` is
+    std::optional<int> born;       ///< year, 1990..2100
+    std::optional<QueenMark> mark;
+    QString tag; ///< number on her disc
+    std::optional<QueenOrigin> origin;
+    QString source;                 ///< breeder, line
+    std::optional<ColonyId> mother; ///< that she was raised from
+    QString note;
+    friend bool operator==(const Queen&, const Queen&) = default;
+};
+
+/// How a file of another program becomes one of ours, kept under a name.
+struct FileMapping {
+    FileMappingId id;
+    QString name;
+    QString kind;   ///< of file: "visits"
+    QString header; ///< names of its first row, as they stood
+    QString form;   ///< JSON (exchange/mapping.h)
+    friend bool operator==(const FileMapping&, const FileMapping&) = default;
+};
+
+/// A sentence typed often: `brief` stands for it in notes.
+struct Phrase {
+    PhraseId id;
+    QString brief; ///< 1..12 characters, unique without regard to case
+    QString sentence;
+    friend bool operator==(const Phrase&, const Phrase&) = default;
+};
+
+/// A question asked of the book, kept under a name.
+struct Question {
+    QuestionId id;
+    QString name;
+    QString about;       ///< "colonies" or "visits"
+    QString ask;         ///< JSON
+    bool onPlan = false; ///< the colonies that it finds are marked on the plan
+    friend bool operator==(const Question&, const Question&) = default;
+};
+
 } // namespace core

@@ -15,6 +15,10 @@ constexpr const char* kFixed[] = {"fence", "hedge", "shed", "water", "track", "t
 constexpr const char* kAsks[] = {"pin", "forbid", "leave-out", "host", "top"};
 constexpr const char* kOutcomes[] = {"done", "not-done", "changed"};
 constexpr const char* kDivideQueens[] = {"cells", "bought", "own"};
+constexpr const char* kFeeds[] = {"syrup", "fondant", "sugar", "honey", "pollen", "other"};
+constexpr const char* kFates[] = {"superseded", "replaced", "dead", "missing", "swarmed", "sold", "moved"};
+constexpr const char* kMarks[] = {"white", "yellow", "red", "green", "blue", "unmarked"};
+constexpr const char* kOrigins[] = {"raised", "bought", "swarm", "emergency", "supersedure"};
 constexpr const char* kSigns[] = {"afb", "efb", "brood-doubt", "chalkbrood", "sacbrood", "nosema", "deformed-wings"};
 
 } // namespace
@@ -30,6 +34,10 @@ template <> std::span<const char* const> wordsOf<FixedKind>() { return kFixed; }
 template <> std::span<const char* const> wordsOf<MergeAsk>() { return kAsks; }
 template <> std::span<const char* const> wordsOf<StripOutcome>() { return kOutcomes; }
 template <> std::span<const char* const> wordsOf<DivideQueens>() { return kDivideQueens; }
+template <> std::span<const char* const> wordsOf<FeedKind>() { return kFeeds; }
+template <> std::span<const char* const> wordsOf<QueenFate>() { return kFates; }
+template <> std::span<const char* const> wordsOf<QueenMark>() { return kMarks; }
+template <> std::span<const char* const> wordsOf<QueenOrigin>() { return kOrigins; }
 template <> std::span<const char* const> wordsOf<Sign>() { return kSigns; }
 
 } // namespace core

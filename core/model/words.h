@@ -23,6 +23,13 @@ enum class MergeAsk { Pin, Forbid, LeaveOut, Host, Top };
 enum class StripOutcome { Done, NotDone, Changed };
 /// How the new colonies of a divide come to queens: sealed cells given, queens bought, raised by the bees themselves.
 enum class DivideQueens { Cells, Bought, Own };
+/// What a colony is fed.
+enum class FeedKind { Syrup, Fondant, Sugar, Honey, Pollen, Other };
+/// What became of a queen. Superseded: by her own daughter. Replaced: by the keeper. Moved: to head another colony.
+enum class QueenFate { Superseded, Replaced, Dead, Missing, Swarmed, Sold, Moved };
+/// The paint or disc on a queen.
+enum class QueenMark { White, Yellow, Red, Green, Blue, Unmarked };
+enum class QueenOrigin { Raised, Bought, Swarm, Emergency, Supersedure };
 enum class Sign { Afb, Efb, BroodDoubt, Chalkbrood, Sacbrood, Nosema, DeformedWings };
 
 /// The words of files and of the store for an enum, in enum order ("drone-layer"). Never translated.
@@ -38,6 +45,10 @@ template <> std::span<const char* const> wordsOf<FixedKind>();
 template <> std::span<const char* const> wordsOf<MergeAsk>();
 template <> std::span<const char* const> wordsOf<StripOutcome>();
 template <> std::span<const char* const> wordsOf<DivideQueens>();
+template <> std::span<const char* const> wordsOf<FeedKind>();
+template <> std::span<const char* const> wordsOf<QueenFate>();
+template <> std::span<const char* const> wordsOf<QueenMark>();
+template <> std::span<const char* const> wordsOf<QueenOrigin>();
 template <> std::span<const char* const> wordsOf<Sign>();
 
 template <class E> QString word(E value) { return QString::fromLatin1(wordsOf<E>()[static_cast<size_t>(value)]); }

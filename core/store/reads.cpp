@@ -226,6 +226,47 @@ std::optional<std::pair<qint64, Row>> settingRow(const Database& db, QStringView
     return std::pair(s.integer(0), s.row(1, 2));
 }
 
+std::vector<Feeding> feedingsOf(const Database& db, ColonyId colony) {
+    return ofOne<Feeding>(db, "WHERE colony = ? ORDER BY day, id", colony);
+}
+
+std::vector<Feeding> feedingsBetween(const Database& db, Day from, Day until) {
+    Statement s = select<Feeding>(db, "WHERE day BETWEEN ? AND ? ORDER BY day, id");
+    s.bind(1, from).bind(2, until);
+    return all<Feeding>(std::move(s));
+}
+
+std::vector<Queen> queensOf(const Database& db, ColonyId colony) {
+    return ofOne<Queen>(db, "WHERE colony = ? ORDER BY since", colony);
+}
+
+std::vector<Queen> queens(const Database& db) { return all<Queen>(select<Queen>(db, "ORDER BY colony, since")); }
+
+std::vector<FileMapping> fileMappings(const Database& db) {
+    return byName(all<FileMapping>(select<FileMapping>(db, "")));
+}
+
+std::vector<Phrase> phrases(const Database& db) {
+    std::vector<Phrase> rows = all<Phrase>(select<Phrase>(db, ""));
+    std::ranges::sort(rows, NaturalLess(), &Phrase::brief);
+    return rows;
+}
+
+std::vector<Question> questions(const Database& db) { return byName(all<Question>(select<Question>(db, ""))); }
+
+std::vector<Visit> visitsBetween(const Database& db, Day from, Day until, std::optional<YardId> yard) {
+    constexpr const char* kThere = "WHERE day BETWEEN ?1 AND ?2 AND id IN (SELECT v.id FROM stand s "
+                                   "JOIN placement p ON p.stand = s.id JOIN visit v ON v.colony = p.colony "
+                                   "AND v.day BETWEEN max(p.since, ?1) AND min(coalesce(p.until, ?2), ?2) "
+                                   "WHERE s.yard = ?3) ORDER BY day, colony";
+    Statement s = select<Visit>(db, yard ? kThere : "WHERE day BETWEEN ?1 AND ?2 ORDER BY day, colony");
+    s.bind(1, from).bind(2, until);
+    if (yard) s.bind(3, yard->value);
+    std::vector<Visit> visits = all<Visit>(std::move(s));
+    for (Visit& v : visits) addSigns(db, v);
+    return visits;
+}
+
 std::vector<Day> visitDays(const Database& db, YardId yard) {
     Statement s = db.prepare("SELECT DISTINCT v.day FROM stand s JOIN placement p ON p.stand = s.id "
                              "JOIN visit v ON v.colony = p.colony AND v.day >= p.since "

@@ -60,6 +60,16 @@ std::vector<Treatment> treatmentsOf(const Database& db, ColonyId colony);
 std::vector<Result> resultsOf(const Database& db, YardId yard);
 std::vector<Treatment> treatmentsOf(const Database& db, YardId yard);
 
+std::vector<Feeding> feedingsOf(const Database& db, ColonyId colony);          ///< by day
+std::vector<Feeding> feedingsBetween(const Database& db, Day from, Day until); ///< both days included; by day
+std::vector<Queen> queensOf(const Database& db, ColonyId colony);              ///< that headed it, by since
+std::vector<Queen> queens(const Database& db);                                 ///< all, by colony, then since
+std::vector<FileMapping> fileMappings(const Database& db);                     ///< natural order
+std::vector<Phrase> phrases(const Database& db);                               ///< natural order of the brief
+std::vector<Question> questions(const Database& db);                           ///< natural order
+/// Of all colonies, both days included, with signs; by day, then colony. `yard`: of hives that stood there that day.
+std::vector<Visit> visitsBetween(const Database& db, Day from, Day until, std::optional<YardId> yard);
+
 Settings settings(const Database& db);
 /// Id and cells (name, value) of a stored setting; nullopt while it is at its default.
 std::optional<std::pair<qint64, Row>> settingRow(const Database& db, QStringView name);

@@ -86,6 +86,30 @@ DivideStrip fullDivideStrip() {
     return {{18}, {14}, 2, {6}, 3, DivideQueens::Cells, StripOutcome::Changed, "one part only"};
 }
 
+Feeding fullFeeding(bool weighed) {
+    Feeding f{{19},        {6},   dayOf(2026, 9, 1), FeedKind::Syrup, "3:2", Millilitres{5000}, std::nullopt,
+              "A. Keeper", "warm"};
+    if (weighed) f = {{20}, {6}, dayOf(2026, 9, 1), FeedKind::Fondant, "", std::nullopt, Decagrams{250}, "", ""};
+    return f;
+}
+Queen fullQueen() {
+    return {{21},
+            {6},
+            dayOf(2025, 6, 1),
+            dayOf(2026, 8, 1),
+            QueenFate::Replaced,
+            2025,
+            QueenMark::Blue,
+            "red5",
+            QueenOrigin::Raised,
+            "hill line",
+            ColonyId{5},
+            "calm"};
+}
+FileMapping fullFileMapping() { return {{22}, "scale app", "visits", "day;hive;kg", "{}"}; }
+Phrase fullPhrase() { return {{23}, "q+", "Queen seen, laying well."}; }
+Question fullQuestion() { return {{24}, "Light in fall", "colonies", "{}", true}; }
+
 template <class T> void expectRoundTrip(const T& row) {
     const Row cells = toRow(row);
     ASSERT_EQ(cells.size(), columnsOf(tableOf<T>()).size()) << tableName(tableOf<T>());
@@ -109,6 +133,12 @@ TEST(RowCodec, GivesBackWhatItTook) {
     expectRoundTrip(fullMergeStrip());
     expectRoundTrip(fullDivideChoice());
     expectRoundTrip(fullDivideStrip());
+    expectRoundTrip(fullFeeding(false));
+    expectRoundTrip(fullFeeding(true));
+    expectRoundTrip(fullQueen());
+    expectRoundTrip(fullFileMapping());
+    expectRoundTrip(fullPhrase());
+    expectRoundTrip(fullQuestion());
     expectRoundTrip(Person{{14}, "Ana", true});
     expectRoundTrip(Person{{15}, "Åse", false});
     expectRoundTrip(FixedThing{{16}, {3}, FixedKind::Track, "", {{0, 0}, {-1500, 250}}, std::nullopt});
@@ -135,6 +165,10 @@ TEST(RowCodec, FillsEveryCellOfAFullRow) {
     expectFull(Table::MergeStrip, toRow(fullMergeStrip()));
     expectFull(Table::DivideChoice, toRow(fullDivideChoice()));
     expectFull(Table::DivideStrip, toRow(fullDivideStrip()));
+    expectFull(Table::Queen, toRow(fullQueen()));
+    expectFull(Table::FileMapping, toRow(fullFileMapping()));
+    expectFull(Table::Phrase, toRow(fullPhrase()));
+    expectFull(Table::Question, toRow(fullQuestion()));
     EXPECT_EQ(toRow(fullResult())[1], Value());    // one of colony and yard
     EXPECT_EQ(toRow(fullTreatment())[0], Value()); // likewise
 }

@@ -261,7 +261,7 @@ TEST_F(Hands, EscapeLeavesTheProposalAndNothingIsWritten) {
 TEST_F(Hands, FromTheProposalOnToMergeDay) {
     drag(at("A1"), at("A2"));
     ASSERT_NE(window->page()->panel()->form(), nullptr) << said();
-    QTest::keyClick(window.get(), Qt::Key_2, Qt::ControlModifier);
+    QTest::keyClick(window.get(), Qt::Key_4, Qt::ControlModifier);
     EXPECT_EQ(window->page()->place(), ui::window::Place::MergeDay);
     EXPECT_EQ(window->page()->panel()->form(), nullptr);
 }

@@ -58,7 +58,7 @@ struct SpringWindow : ::testing::Test {
         const auto& yards = window->desk()->reading().snapshot.yards;
         for (const core::SnapYard& yard : yards)
             if (yard.name == QStringLiteral("Tansy Lane")) window->desk()->setYard(yard.id);
-        QTest::keyClick(window.get(), Qt::Key_2, Qt::ControlModifier);
+        QTest::keyClick(window.get(), Qt::Key_4, Qt::ControlModifier);
     }
     ui::window::WorkPage& page() const { return *window->page(); }
     core::edit::Session& book() const { return window->desk()->session(); }
@@ -143,7 +143,7 @@ TEST_F(SpringWindow, ADivideIsWrittenBackWithItsNewColonies) {
     const auto strips = book().divideStripsOf(book().mergeDays(*window->desk()->yard()).at(0).id);
     ASSERT_EQ(strips.size(), 1U);
     EXPECT_EQ(strips[0].queens, core::DivideQueens::Bought);
-    QTest::keyClick(window.get(), Qt::Key_2, Qt::ControlModifier);
+    QTest::keyClick(window.get(), Qt::Key_4, Qt::ControlModifier);
     bool told = false;
     for (int row = 0; row < panel()->list()->count(); ++row)
         told |= line(row).find("divided, queens: bought queens") != std::string::npos;

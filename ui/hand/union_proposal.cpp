@@ -17,7 +17,7 @@ QString UnionProposal::title() const {
 QString UnionProposal::saveText() const { return Records::tr("&Record the union as done"); }
 
 QString UnionProposal::hint() const {
-    return Records::tr("Enter records it, Escape leaves it. Merge day (Ctrl+2) plans it with the others.");
+    return Records::tr("Enter records it, Escape leaves it. Merge day (Ctrl+4) plans it with the others.");
 }
 
 /// The rules' sentence stands where the host is named.

@@ -1,12 +1,10 @@
 #include "ui/merge/merge_place.h"
 
-#include "ui/look/colours.h"
+#include "ui/look/page_tabs.h"
 
 #include <QAction>
 #include <QMenu>
-#include <QPainter>
 #include <QStackedWidget>
-#include <QTabBar>
 #include <QVBoxLayout>
 
 namespace ui::merge {
@@ -28,51 +26,10 @@ constexpr Words kWords[] = {
      QT_TRANSLATE_NOOP("ui::merge::MergePlace", "Checks that are due, and what came of the unions")},
 };
 
-/// Words with the one shown underlined, as the places above the window.
-class StepTabs : public QTabBar {
-public:
-    using QTabBar::QTabBar;
-
-    QSize tabSizeHint(int index) const override {
-        const QFontMetrics text(bold());
-        return {text.horizontalAdvance(tabText(index)) + 2 * kBeside, text.height() + 2 * kAbove};
-    }
-    QSize minimumTabSizeHint(int index) const override { return tabSizeHint(index); }
-
-protected:
-    void paintEvent(QPaintEvent*) override {
-        QPainter p(this);
-        const look::Colours c = look::coloursOf(*this);
-        p.setPen(c.rule);
-        p.drawLine(0, height() - 1, width(), height() - 1);
-        for (int i = 0; i < count(); ++i) {
-            const QRect tab = tabRect(i);
-            const bool shown = i == currentIndex();
-            const QRect under(tab.left() + kBeside / 2, tab.bottom() - kUnderline + 1, tab.width() - kBeside,
-                              kUnderline);
-            if (shown) p.fillRect(under, c.planned);
-            p.setFont(shown ? bold() : font());
-            p.setPen(shown ? c.ink : c.quiet);
-            p.drawText(tab, Qt::AlignCenter, tabText(i));
-            if (!shown || !hasFocus()) continue;
-            p.setPen(QPen(c.ink, 2));
-            p.drawRect(tab.adjusted(2, 2, -2, -kUnderline - 1));
-        }
-    }
-
-private:
-    static constexpr int kBeside = 14, kAbove = 9, kUnderline = 3;
-    QFont bold() const {
-        QFont f = font();
-        f.setBold(true);
-        return f;
-    }
-};
-
 } // namespace
 
 MergePlace::MergePlace(QWidget* parent) : QWidget(parent) {
-    m_tabs = new StepTabs(this);
+    m_tabs = new look::PageTabs(this);
     m_tabs->setObjectName(QStringLiteral("mergeSteps"));
     m_tabs->setAccessibleName(tr("Steps of the merge day"));
     m_tabs->setDrawBase(false);

@@ -58,7 +58,13 @@ Commands::Commands(QMenuBar* bar, QWidget* window) : QObject(window), m_window(w
     steps = bar->addMenu(tr("&Merge day"));
     QMenu* view = bar->addMenu(tr("&View"));
     yardPlan = add(view, tr("Yard &plan"), QStringLiteral("Ctrl+1"), tr("The yard as it stands today"));
-    mergeDay = add(view, tr("&Merge day"), QStringLiteral("Ctrl+2"), tr("What to unite, and what not to touch"));
+    colonies =
+        add(view, tr("&Colonies"), QStringLiteral("Ctrl+2"), tr("All colonies as a list, and questions asked of them"));
+    visits = add(view, tr("&Visits"), QStringLiteral("Ctrl+3"), tr("Write visits down, and look them up"));
+    mergeDay = add(view, tr("&Merge day"), QStringLiteral("Ctrl+4"), tr("What to unite, and what not to touch"));
+    season =
+        add(view, tr("&Season"), QStringLiteral("Ctrl+6"), tr("Strength, mites, feed, queens and losses over time"));
+    for (QAction* a : {colonies, visits, season}) a->setVisible(false); // until there is a place for it
     view->addSeparator();
     m_time = new TimeCommands(view, window);
     view->addSeparator();
@@ -69,7 +75,7 @@ Commands::Commands(QMenuBar* bar, QWidget* window) : QObject(window), m_window(w
     table = add(view, tr("&Table of hives"), QStringLiteral("Ctrl+T"), tr("The same hives as a table beside the plan"));
     table->setCheckable(true);
     history = add(view, tr("&History…"), QStringLiteral("Ctrl+H"), tr("What was done, when and by whom"));
-    columns = view->addMenu(tr("&Columns of the table"));
+    columns = view->addMenu(tr("Columns &of the table"));
     view->addSeparator();
     larger = add(view, tr("&Larger text"), {}, tr("All text larger, up to twice its usual size"));
     smaller = add(view, tr("&Smaller text"), {}, tr("All text smaller"));
@@ -88,8 +94,8 @@ Commands::Commands(QMenuBar* bar, QWidget* window) : QObject(window), m_window(w
 }
 
 void Commands::setBookOpen(bool open, bool writable) {
-    for (QAction* a : {yardPlan, mergeDay, zoomIn, zoomOut, fit, table, history, nextPane, paneBefore, findColony,
-                       preview, print, pdf, settings, people})
+    for (QAction* a : {yardPlan, mergeDay, colonies, visits, season, zoomIn, zoomOut, fit, table, history, nextPane,
+                       paneBefore, findColony, preview, print, pdf, settings, people})
         a->setEnabled(open);
     for (QAction* a : {importCsv, logVisit}) a->setEnabled(open && writable);
     columns->setEnabled(open);
@@ -100,6 +106,22 @@ void Commands::setBookOpen(bool open, bool writable) {
     m_yards->setBookOpen(open, writable);
     m_time->setBookOpen(open);
     for (const auto& [what, action] : notes) action->setEnabled(open && writable);
+}
+
+QAction* Commands::placeAction(Place place) const {
+    switch (place) {
+    case Place::YardPlan:
+        return yardPlan;
+    case Place::MergeDay:
+        return mergeDay;
+    case Place::Colonies:
+        return colonies;
+    case Place::Visits:
+        return visits;
+    case Place::Season:
+        return season;
+    }
+    return nullptr;
 }
 
 void Commands::setUndo(const QString& undoText, const QString& redoText) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "ui/records/new_record.h"
+#include "ui/window/top_bar.h"
 
 #include <QObject>
 #include <QStringList>
@@ -28,12 +29,13 @@ public:
     QAction *makeBook, *openBook, *tryAgain, *importCsv, *preview, *print, *pdf, *settings, *people, *close;
     QAction *undo, *redo, *findColony, *logVisit;
     std::vector<std::pair<records::NewRecord, QAction*>> notes; ///< another record of the chosen hive
-    QAction *yardPlan, *mergeDay, *zoomIn, *zoomOut, *fit, *table, *history, *larger, *smaller, *usual, *nextPane,
-        *paneBefore;
+    QAction *yardPlan, *mergeDay, *colonies, *visits, *season, *zoomIn, *zoomOut, *fit, *table, *history, *larger,
+        *smaller, *usual, *nextPane, *paneBefore;
     QMenu* columns; ///< of the table, filled when it opens
     QMenu* steps;   ///< of the merge day and what each can do, filled when it opens
 
     void setBookOpen(bool open, bool writable);
+    QAction* placeAction(Place place) const;
     void setUndo(const QString& undoText, const QString& redoText);
     void setRecent(const QStringList& paths);
     /// Who may write, and who does (empty: nobody named).

@@ -21,6 +21,7 @@
 #include "ui/window/work_page.h"
 #include "ui/window/yard_commands.h"
 
+#include <QAction>
 #include <QEvent>
 #include <QFrame>
 #include <QPushButton>
@@ -185,6 +186,11 @@ void MainWindow::settle() {
     if (open && !work) m_welcome->showEmptyBook(m_desk->session().bookTitle());
     m_commands->yards()->setYards(yards);
     m_stack->setCurrentWidget(work ? static_cast<QWidget*>(m_page) : m_welcome);
+    if (m_page)
+        for (const Place place : m_page->places()) {
+            m_top->addPlace(place);
+            m_commands->placeAction(place)->setVisible(true);
+        }
     m_top->setPlacesShown(yards);
     m_status->setBook(!open      ? StatusLine::Book::None
                       : writable ? StatusLine::Book::Writable

@@ -8,6 +8,19 @@
 
 namespace ui::window {
 
+namespace {
+
+constexpr std::pair<Place, const char*> kPlaces[] = {
+    {Place::YardPlan, QT_TRANSLATE_NOOP("ui::window::TopBar", "Yard plan")},
+    {Place::Colonies, QT_TRANSLATE_NOOP("ui::window::TopBar", "Colonies")},
+    {Place::Visits, QT_TRANSLATE_NOOP("ui::window::TopBar", "Visits")},
+    {Place::MergeDay, QT_TRANSLATE_NOOP("ui::window::TopBar", "Merge day")},
+    {Place::Season, QT_TRANSLATE_NOOP("ui::window::TopBar", "Season")}};
+
+constexpr const char* kThere = "there"; // a place of this window
+
+} // namespace
+
 TopBar::TopBar(QWidget* parent)
     : QWidget(parent), m_menus(new QMenuBar(this)), m_places(new QButtonGroup(this)), m_undo(new QPushButton(this)) {
     auto* all = new QHBoxLayout(this);
@@ -17,12 +30,13 @@ TopBar::TopBar(QWidget* parent)
     m_menus->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Preferred);
     all->addWidget(m_menus);
     all->addSpacing(14);
-    const std::pair<Place, QString> places[] = {{Place::YardPlan, tr("Yard plan")}, {Place::MergeDay, tr("Merge day")}};
-    for (const auto& [place, name] : places) {
+    for (const auto& [place, title] : kPlaces) {
+        const QString name = tr(title);
         auto* button = new QPushButton(name, this);
         button->setProperty("place", true);
         button->setCheckable(true);
         button->setAccessibleName(tr("Place: %1").arg(name));
+        button->hide();
         m_places->addButton(button, static_cast<int>(place));
         all->addWidget(button);
     }
@@ -52,8 +66,15 @@ void TopBar::changeEvent(QEvent* event) {
     elide();
 }
 
+void TopBar::addPlace(Place place) {
+    QAbstractButton* button = m_places->button(static_cast<int>(place));
+    button->setProperty(kThere, true);
+    button->setVisible(m_placesShown);
+}
+
 void TopBar::setPlacesShown(bool shown) {
-    for (QAbstractButton* b : m_places->buttons()) b->setVisible(shown);
+    m_placesShown = shown;
+    for (QAbstractButton* b : m_places->buttons()) b->setVisible(shown && b->property(kThere).toBool());
 }
 
 void TopBar::setPlace(Place place) { m_places->button(static_cast<int>(place))->setChecked(true); }

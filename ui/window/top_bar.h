@@ -8,7 +8,8 @@ class QPushButton;
 
 namespace ui::window {
 
-enum class Place { YardPlan, MergeDay };
+/// The numbers are kept among the settings of a machine.
+enum class Place { YardPlan, MergeDay, Colonies, Visits, Season };
 
 /// Menus, the places, and at the right what was last done, with its undo.
 class TopBar : public QWidget {
@@ -17,7 +18,10 @@ public:
     explicit TopBar(QWidget* parent = nullptr);
 
     QMenuBar* menus() const { return m_menus; }
+    /// Of those that there are (addPlace): shown or hidden.
     void setPlacesShown(bool shown);
+    /// The button of a place, in the order of the menu View.
+    void addPlace(Place place);
     void setPlace(Place place);
     /// "Carried K5 2.0 m east"; empty: nothing to undo.
     void setUndo(const QString& text);
@@ -40,6 +44,7 @@ private:
     QButtonGroup* m_places;
     QPushButton* m_undo;
     QString m_undoText;
+    bool m_placesShown = false;
 };
 
 } // namespace ui::window

@@ -78,6 +78,9 @@ void wireEdit(MainWindow& w, Commands& c) {
 void wireView(MainWindow& w, Commands& c, Dialogs& dialogs) {
     QObject::connect(c.yardPlan, &QAction::triggered, &w, [&w] { w.setPlace(Place::YardPlan); });
     QObject::connect(c.mergeDay, &QAction::triggered, &w, [&w] { w.setPlace(Place::MergeDay); });
+    QObject::connect(c.colonies, &QAction::triggered, &w, [&w] { w.setPlace(Place::Colonies); });
+    QObject::connect(c.visits, &QAction::triggered, &w, [&w] { w.setPlace(Place::Visits); });
+    QObject::connect(c.season, &QAction::triggered, &w, [&w] { w.setPlace(Place::Season); });
     onPage(w, c.zoomIn, [](WorkPage& p) { p.plan()->zoomIn(); });
     onPage(w, c.zoomOut, [](WorkPage& p) { p.plan()->zoomOut(); });
     onPage(w, c.fit, [](WorkPage& p) { p.plan()->fit(); });

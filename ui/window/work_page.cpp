@@ -20,6 +20,7 @@
 #include "ui/time/time_desk.h"
 #include "ui/visit/visit_form.h"
 #include "ui/window/panes.h"
+#include "ui/window/places.h"
 #include "ui/window/ready_step.h"
 #include "ui/window/yard_list.h"
 
@@ -63,13 +64,15 @@ WorkPage::WorkPage(desk::Desk& desk, Dialogs& dialogs, QWidget* parent)
     connectStart();
     connect(&m_desk, &desk::Desk::read, this, &WorkPage::showAll);
     addReadyStep(*this, m_desk, m_dialogs);
+    addPlaces(*this, m_desk, m_dialogs);
     connect(&m_desk, &desk::Desk::yardChanged, this, &WorkPage::showYard);
     connect(&m_desk, &desk::Desk::chosenChanged, this, &WorkPage::showChosen);
     showAll();
 }
 
 void WorkPage::buildMiddle(QSplitter* across) {
-    auto* down = new QSplitter(Qt::Vertical, across);
+    m_middle = new QStackedWidget(across);
+    auto* down = new QSplitter(Qt::Vertical, m_middle);
     down->setObjectName(QStringLiteral("down"));
     down->setHandleWidth(1);
     auto* above = new QWidget(down);
@@ -87,7 +90,8 @@ void WorkPage::buildMiddle(QSplitter* across) {
     down->setStretchFactor(0, 3);
     down->setStretchFactor(1, 2);
     down->setCollapsible(0, false);
-    across->addWidget(down);
+    m_middle->addWidget(down);
+    across->addWidget(m_middle);
     connect(m_table, &table::HiveTable::selectAsked, this,
             [this](const auto& colonies, core::ColonyId lead) { m_desk.select(colonies, lead); });
     connect(m_table, &table::HiveTable::opened, this, &WorkPage::openCard);
@@ -210,6 +214,8 @@ void WorkPage::setPlace(Place place) {
     m_panel->close();
     m_survey->setOn(false);
     m_place = place;
+    QWidget* other = middleOf(place);
+    m_middle->setCurrentWidget(other ? other : down());
     m_time->setAhead(place == Place::MergeDay ? kMergeDaysAhead : 0);
     if (place == Place::MergeDay && !m_mergeDay) m_mergeDay = m_desk.likelyMergeDay();
     m_card->setBackShown(place == Place::MergeDay);
@@ -231,10 +237,28 @@ void WorkPage::setMergeDay(std::optional<core::Day> day) { m_mergeDay = day; }
 QSplitter* WorkPage::across() const { return findChild<QSplitter*>(QStringLiteral("across")); }
 QSplitter* WorkPage::down() const { return findChild<QSplitter*>(QStringLiteral("down")); }
 
-/// The right side as the place wants it; the keys go back to the plan.
+void WorkPage::addPlace(Place place, QWidget* middle, QWidget* keys) {
+    m_places[place] = {middle, keys ? keys : middle};
+    m_middle->addWidget(middle);
+}
+
+QWidget* WorkPage::middleOf(Place place) const {
+    const auto at = m_places.find(place);
+    return at == m_places.end() ? nullptr : at->second.widget;
+}
+
+std::vector<Place> WorkPage::places() const {
+    std::vector<Place> all{Place::YardPlan, Place::MergeDay};
+    for (const auto& [place, middle] : m_places) all.push_back(place);
+    return all;
+}
+
+/// The right side as the place wants it; the keys go back to the middle.
 void WorkPage::settleRight() {
     m_right->setCurrentWidget(m_place == Place::MergeDay ? static_cast<QWidget*>(m_merge) : m_card);
-    m_plan->setFocus(Qt::OtherFocusReason);
+    const auto at = m_places.find(m_place);
+    QWidget* keys = at == m_places.end() ? m_plan : at->second.keys;
+    keys->setFocus(Qt::OtherFocusReason);
 }
 
 bool WorkPage::formDirty() const {
@@ -263,7 +287,11 @@ form::FormPanel* WorkPage::openForm(std::unique_ptr<form::Form> form) {
 }
 
 void WorkPage::goToPane(int by) {
-    std::vector<QWidget*> panes{m_yards, m_plan, m_time->bar()};
+    std::vector<QWidget*> panes{m_yards};
+    if (QWidget* other = middleOf(m_place))
+        panes.push_back(other);
+    else
+        panes.insert(panes.end(), {m_plan, m_time->bar()});
     if (m_table->isVisible()) panes.push_back(m_table);
     const bool steps = m_right->currentWidget() == m_merge; // the keys go to the step, past its tab
     panes.push_back(steps ? m_merge->page(m_merge->step()) : m_right->currentWidget());

@@ -7,6 +7,9 @@
 
 #include <QWidget>
 
+#include <map>
+#include <vector>
+
 class QSplitter;
 class QStackedWidget;
 
@@ -62,6 +65,11 @@ public:
     WorkPage(desk::Desk& desk, Dialogs& dialogs, QWidget* parent = nullptr);
 
     void setPlace(Place place);
+    /// A place besides plan and merge day: its widget takes the middle, the card and forms stay at the right. `keys`:
+    /// where its keys begin; not given: the widget itself. It becomes this page's.
+    void addPlace(Place place, QWidget* middle, QWidget* keys = nullptr);
+    std::vector<Place> places() const;    ///< all that there are
+    QWidget* middleOf(Place place) const; ///< nullptr of plan and merge day
     Place place() const { return m_place; }
     void setTableShown(bool shown);
     void logVisit();
@@ -69,6 +77,8 @@ public:
     void walk();
     /// The form of another record of the chosen hive, or of the ended colony whose card is shown.
     void note(records::NewRecord what);
+    /// The form of a record of the book, to be put right.
+    void openRecord(const records::RecordRow& record);
     /// Asks for a colony by its name, living or ended, and shows its card.
     void findColony();
     /// The card of a colony of the book, living or ended.
@@ -125,7 +135,6 @@ private:
     void startVisit(core::ColonyId colony, const std::optional<core::Visit>& was);
     bool turnTo(std::optional<core::ColonyId> colony);
     void saveVisit(const core::Visit& visit);
-    void openRecord(const records::RecordRow& record);
     void takeBack(const records::RecordRow& record);
     void judgeForms();
     void settleRight();
@@ -139,6 +148,12 @@ private:
     YardList* m_yards;
     plan::PlanView* m_plan;
     table::HiveTable* m_table;
+    struct Middle {
+        QWidget* widget;
+        QWidget* keys;
+    };
+    std::map<Place, Middle> m_places; ///< besides plan and merge day
+    QStackedWidget* m_middle;
     QStackedWidget* m_right;
     card::ColonyCard* m_card;
     merge::MergePlace* m_merge;
