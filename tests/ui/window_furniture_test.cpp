@@ -113,7 +113,7 @@ TEST_F(Furnished, OpensInThePresentUnlessThatWasMergeDay) {
     again();
     EXPECT_EQ(window->page()->place(), Place::YardPlan);
     EXPECT_EQ(window->desk()->day(), clock.day);
-    key(Qt::Key_2, Qt::ControlModifier);
+    key(Qt::Key_4, Qt::ControlModifier);
     EXPECT_EQ(window->page()->place(), Place::MergeDay);
     EXPECT_EQ(window->desk()->day(), later) << "the merge day is remembered for when it is opened";
     again();

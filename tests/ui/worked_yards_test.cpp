@@ -238,7 +238,7 @@ struct WorkedYard : tests::FirstBook {
     }
     /// Merge day by its key; what a second process says is what was worked by hand.
     void expectAsWorked() {
-        hand->key(Qt::Key_2, Qt::ControlModifier);
+        hand->key(Qt::Key_4, Qt::ControlModifier);
         EXPECT_EQ(window->page()->place(), ui::window::Place::MergeDay);
         EXPECT_EQ(desk().day(), clock.day);
         tests::support::expectSays(advised(), tests::support::workedAnswer(source), source.toStdString());

@@ -63,7 +63,7 @@ Commands::Commands(QMenuBar* bar, QWidget* window) : QObject(window), m_window(w
     visits = add(view, tr("&Visits"), QStringLiteral("Ctrl+3"), tr("Write visits down, and look them up"));
     mergeDay = add(view, tr("&Merge day"), QStringLiteral("Ctrl+4"), tr("What to unite, and what not to touch"));
     season =
-        add(view, tr("&Season"), QStringLiteral("Ctrl+6"), tr("Strength, mites, feed, queens and losses over time"));
+        add(view, tr("Se&ason"), QStringLiteral("Ctrl+6"), tr("Strength, mites, feed, queens and losses over time"));
     for (QAction* a : {colonies, visits, season}) a->setVisible(false); // until there is a place for it
     view->addSeparator();
     m_time = new TimeCommands(view, window);
@@ -75,7 +75,7 @@ Commands::Commands(QMenuBar* bar, QWidget* window) : QObject(window), m_window(w
     table = add(view, tr("&Table of hives"), QStringLiteral("Ctrl+T"), tr("The same hives as a table beside the plan"));
     table->setCheckable(true);
     history = add(view, tr("&History…"), QStringLiteral("Ctrl+H"), tr("What was done, when and by whom"));
-    columns = view->addMenu(tr("Columns &of the table"));
+    columns = view->addMenu(tr("Columns of th&e table"));
     view->addSeparator();
     larger = add(view, tr("&Larger text"), {}, tr("All text larger, up to twice its usual size"));
     smaller = add(view, tr("&Smaller text"), {}, tr("All text smaller"));
