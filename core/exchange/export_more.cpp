@@ -65,6 +65,15 @@ Rows personRows(const EditContext& c) {
     return rows;
 }
 
+Rows mappingRows(const EditContext& c) {
+    std::vector<FileMapping> mappings;
+    c.each<FileMapping>([&](const FileMapping& m) { mappings.push_back(m); });
+    std::ranges::sort(mappings, NaturalLess(), &FileMapping::name);
+    Rows rows;
+    for (const FileMapping& m : mappings) rows.push_back({m.name, m.kind, m.header, m.form});
+    return rows;
+}
+
 /// By yard, then in the order they were drawn; points as "x y" in metres, joined by "; ".
 Rows fixedRows(const EditContext& c, const ExportNames& names) {
     const auto point = [](MmPoint p) { return metresText(Millimetres{p.x}) + u' ' + metresText(Millimetres{p.y}); };
@@ -137,6 +146,7 @@ void exportMore(const EditContext& c, const ExportNames& names, const QString& d
     add("divide_strips.csv", (of + QStringLiteral("position colony parts queens outcome note")).split(u' '),
         merge.divideStrips);
     add("people.csv", QStringLiteral("name active").split(u' '), personRows(c));
+    add("mappings.csv", QStringLiteral("name kind header form").split(u' '), mappingRows(c));
 }
 
 } // namespace core::exchange

@@ -188,9 +188,9 @@ void parseForeign(QIODevice& device, const ImportFile& file, Parsed& parsed, Fau
         return fault(Say::tr("a file larger than 512 MiB, expected smaller ones: share the rows out"));
     const auto decoded = decode(bytes, file.mapping->encoding);
     if (!decoded) return fault(Say::tr("is not text in %1, expected that").arg(word(*file.mapping->encoding)));
-    for (const QString& trouble :
-         mappingTroubles(*file.mapping, headerOf(decoded->text, file.mapping->forms.separator)))
-        fault(trouble);
+    const QStringList header = headerOf(decoded->text, file.mapping->forms.separator);
+    if (header.isEmpty()) return fault(Say::tr("has no header, expected the names of the columns in its first line"));
+    for (const MappingTrouble& t : mappingTroubles(*file.mapping, header)) faults.add({file.path, 1, t.column, t.what});
     if (!faults.none()) return;
     Faults found;
     QBuffer ours;

@@ -3,6 +3,7 @@
 #include "core/base/error.h"
 #include "core/exchange/file_parser.h"
 #include "core/exchange/import_changes.h"
+#include "core/exchange/kept_mapping.h"
 #include "core/exchange/part_book.h"
 
 #include <QFileInfo>
@@ -16,10 +17,21 @@ namespace {
 
 using edit::Session;
 
-void checkMapping(const ImportFiles& files) {
-    if (files.mapping.isEmpty()) return;
-    throw Error(Error::Kind::BadData,
-                Say::tr("“%1” is no mapping of this book, expected the name of one; it has none.").arg(files.mapping));
+/// The files of the named mapping's kind are read with it.
+ImportFiles withMapping(const Session& session, ImportFiles files) {
+    if (files.mapping.isEmpty()) return files;
+    const KeptMapping kept = mappingNamed(session, files.mapping);
+    bool used = false;
+    for (ImportFile& file : files.files) {
+        if (file.kind != kept.mapping.kind) continue;
+        file.mapping = kept.mapping;
+        used = true;
+    }
+    if (!used)
+        throw Error(Error::Kind::BadData,
+                    Say::tr("The mapping “%1” is for %2, expected a file of them (--%3 FILE).")
+                        .arg(kept.name, kindWords(kept.mapping.kind), optionName(kept.mapping.kind)));
+    return files;
 }
 
 void tryOut(const Session& session, Parsed& parsed, ImportReport& report) {
@@ -80,21 +92,23 @@ QStringList ImportReport::summary() const {
 }
 
 ImportReport importFiles(Session& session, const ImportFiles& files, bool dryRun) {
-    checkMapping(files);
     ImportReport report;
-    Parsed parsed = parseFiles(files, report.faults);
+    Parsed parsed = parseFiles(withMapping(session, files), report.faults);
     if (!report.good()) return report;
     return run(session, parsed, std::move(report), dryRun);
 }
 
 ImportReport importIntoBook(const QString& bookPath, const Clock& clock, const ImportFiles& files, bool dryRun) {
-    checkMapping(files);
-    ImportReport report;
-    Parsed parsed = parseFiles(files, report.faults);
-    if (!report.good()) return report;
-    if (!QFileInfo::exists(bookPath)) return runOnMissing(bookPath, clock, parsed, std::move(report), dryRun);
+    const bool there = QFileInfo::exists(bookPath);
+    if (!files.mapping.isEmpty() && !there) throw Error(Error::Kind::BadData, noMappings(files.mapping));
     const auto access = dryRun ? Session::Access::ReadOnly : Session::Access::ReadWrite;
-    const auto session = Session::open(bookPath, clock, access);
+    std::unique_ptr<Session> session;
+    if (!files.mapping.isEmpty()) session = Session::open(bookPath, clock, access);
+    ImportReport report;
+    Parsed parsed = parseFiles(session ? withMapping(*session, files) : files, report.faults);
+    if (!report.good()) return report;
+    if (!there) return runOnMissing(bookPath, clock, parsed, std::move(report), dryRun);
+    if (!session) session = Session::open(bookPath, clock, access);
     return run(*session, parsed, std::move(report), dryRun);
 }
 

@@ -23,7 +23,7 @@ struct ImportFile {
 /// What one import reads. The order of files means nothing.
 struct ImportFiles {
     std::vector<ImportFile> files;
-    QString mapping; ///< name of a mapping kept in the book; empty: the columns as they are
+    QString mapping; ///< name of a mapping kept in the book, for the files of its kind; empty: the columns as they are
 };
 
 /// What became of the rows of one kind.
@@ -45,8 +45,8 @@ struct ImportReport {
 };
 
 /// Reads all files, checks them against each other and the book, then writes them as one undoable edit: all or
-/// nothing. With faults, or on a dry run, nothing is written. Throws Error(BadData) for an unknown mapping, Error(Book)
-/// where the book fails. A file that cannot be read is a fault.
+/// nothing. With faults, or on a dry run, nothing is written. Throws Error(BadData) for an unknown mapping or one
+/// of a kind that no file is of, Error(Book) where the book fails. A file that cannot be read is a fault.
 ImportReport importFiles(edit::Session& session, const ImportFiles& files, bool dryRun);
 
 /// The same for the book at `bookPath`, which is made where it is missing: whole or not at all (on a dry run a missing

@@ -65,26 +65,27 @@ Mapping proposedMapping(FileKind kind, const QByteArray& text, const CellForms& 
     return mapping;
 }
 
-QStringList mappingTroubles(const Mapping& mapping, const QStringList& header) {
-    QStringList out;
+std::vector<MappingTrouble> mappingTroubles(const Mapping& mapping, const QStringList& header) {
+    std::vector<MappingTrouble> out;
     QSet<QString> given;
     const auto columns = columnsOf(mapping.kind);
     const auto isOurs = [&](const QString& name) {
         return std::ranges::any_of(columns, [&](const Column& c) { return name == QLatin1StringView(c.name); });
     };
     for (const ColumnMapping& c : mapping.columns) {
-        if (!isOurs(c.to)) out << Say::tr("“%1” is no column of %2.").arg(c.to, kindWords(mapping.kind));
-        if (given.contains(c.to)) out << Say::tr("The column %1 is given twice, expected once.").arg(c.to);
+        if (!isOurs(c.to))
+            out.push_back({c.to, Say::tr("is no column of %1, expected one of them").arg(kindWords(mapping.kind))});
+        if (given.contains(c.to)) out.push_back({c.to, Say::tr("is given twice, expected once")});
         given.insert(c.to);
         if (!c.from.isEmpty() && header.count(c.from) != 1)
-            out << (header.contains(c.from)
-                        ? Say::tr("“%1” stands twice in the file's first row, expected it once.").arg(c.from)
-                        : Say::tr("“%1” is not in the file's first row, expected it there.").arg(c.from));
+            out.push_back({c.from, header.contains(c.from)
+                                       ? Say::tr("stands twice in the file's first row, expected it once")
+                                       : Say::tr("is not in the file's first row, expected it there")});
     }
     for (const Column& c : columns)
         if (c.required && !given.contains(QString::fromLatin1(c.name)))
-            out << Say::tr("Nothing gives the column %1, expected one of the file or one value for all rows.")
-                       .arg(QLatin1StringView(c.name));
+            out.push_back({QString::fromLatin1(c.name),
+                           Say::tr("is given by nothing, expected a column of the file or one value for all rows")});
     return out;
 }
 

@@ -48,9 +48,13 @@ QStringList headerOf(const QByteArray& text, char separator);
 /// ours once.
 Mapping proposedMapping(FileKind kind, const QByteArray& text, const CellForms& forms);
 
-/// Why the mapping cannot be used on a file with that header, one sentence each: a column that is not there or ours
-/// that is named twice, or a required one that nothing gives.
-QStringList mappingTroubles(const Mapping& mapping, const QStringList& header);
+/// Why the mapping cannot be used on a file with that header: a column that is not there or ours that is named twice,
+/// or a required one that nothing gives.
+struct MappingTrouble {
+    QString column; ///< the file's, or ours where nothing gives it
+    QString what;   ///< what is wrong, what was expected
+};
+std::vector<MappingTrouble> mappingTroubles(const Mapping& mapping, const QStringList& header);
 
 /// The file as one of ours: UTF-8, commas, our names, ISO days, our units. Each row begins on the line that it has in
 /// `text`. Rows that are no CSV become faults, named by `path`.

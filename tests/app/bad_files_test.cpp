@@ -1,3 +1,4 @@
+#include "core/exchange/kept_mapping.h"
 #include "tests/app/program.h"
 
 #include <gtest/gtest.h>
@@ -62,4 +63,33 @@ TEST_F(BadFiles, ALineOfTwoHundredMegabytes) {
     for (int i = 0; i < 200; ++i) ASSERT_EQ(file.write(chunk), chunk.size());
     file.close();
     expectRefused(file.fileName());
+}
+
+TEST_F(BadFiles, AnUnknownMapping) {
+    writeFile(dir.filePath("v.csv"), "colony,date\n");
+    const Ran ran = runProgram({"import", book, "--visits", dir.filePath("v.csv"), "--mapping", "Scale"});
+    EXPECT_EQ(ran.status, 4);
+    EXPECT_EQ(ran.err, "yardwright: “Scale” is no mapping of this book, expected the name of one; it has none.\n");
+    EXPECT_EQ(bytesOf(book), before);
+}
+
+TEST_F(BadFiles, AKeptMapping) {
+    const core::SystemClock clock;
+    {
+        core::exchange::Mapping mapping;
+        mapping.forms.separator = ';';
+        mapping.columns = {{"Hive", "colony", {}, {}, {}}, {"Day", "date", {}, {}, {}}};
+        const auto session = core::edit::Session::open(book, clock);
+        session->apply([&](const auto& c) {
+            return core::exchange::keepMapping(c, "Scale", mapping, {"Hive", "Day"});
+        });
+    }
+    before = bytesOf(book);
+    writeFile(dir.filePath("v.csv"), "Hive;Date\nA;2026-05-01\n");
+    const Ran ran = runProgram({"import", book, "--visits", dir.filePath("v.csv"), "--mapping", "scale"});
+    EXPECT_EQ(ran.status, 4);
+    EXPECT_EQ(QString::fromUtf8(ran.err),
+              QStringLiteral("yardwright: %1:1: Day: is not in the file's first row, expected it there\n")
+                  .arg(dir.filePath("v.csv")));
+    EXPECT_EQ(bytesOf(book), before);
 }

@@ -310,7 +310,16 @@ KitPlace EveryEdit::pile(const EditContext& c) {
     return place;
 }
 
+std::pair<std::string, ChangeSet> EveryEdit::mapping(const EditContext& c) {
+    const auto there = any<FileMapping>(c);
+    if (upTo(2) == 0) return {"takeBackFileMapping", takeBackFileMapping(c, there ? there->id : FileMappingId{1})};
+    const QString name = QStringLiteral("Scale %1").arg(upTo(3));
+    return {"keepFileMapping",
+            keepFileMapping(c, {{}, name, QStringLiteral("visits"), QString::number(upTo(9)), QStringLiteral("{}")})};
+}
+
 std::pair<std::string, ChangeSet> EveryEdit::kit(const EditContext& c) {
+    if (upTo(5) == 0) return mapping(c);
     const KitPlace place = pile(c);
     switch (upTo(4)) {
     case 0:

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/edit/divide_day.h"
+#include "core/edit/file_mappings.h"
 #include "core/edit/hive_row.h"
 #include "core/edit/kit.h"
 #include "core/edit/merge_day.h"
@@ -37,6 +38,7 @@ private:
     std::pair<std::string, ChangeSet> divided(const EditContext& c);
     std::pair<std::string, ChangeSet> kit(const EditContext& c);
     KitPlace pile(const EditContext& c);
+    std::pair<std::string, ChangeSet> mapping(const EditContext& c);
 
     ChangeSet visit(const EditContext& c);
     Divide divideDraft(const EditContext& c);

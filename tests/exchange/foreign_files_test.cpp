@@ -110,10 +110,12 @@ TEST(MappingTest, IsProposedWhereTheNamesAreAlikeAndToldWhatIsMissing) {
     QStringList pairs;
     for (const ColumnMapping& c : m.columns) pairs << c.from + u'>' + c.to;
     EXPECT_EQ(pairs, QStringList({f("Colony>colony"), f("Bees-Top>bees_top"), f("GROSS kg>gross_kg")}));
-    EXPECT_EQ(mappingTroubles(m, headerOf(text, ';')),
-              QStringList(f("Nothing gives the column date, expected one of the file or one value for all rows.")));
-    EXPECT_EQ(mappingTroubles(germanVisits(), headerOf(kGerman, ';')), QStringList());
-    EXPECT_EQ(mappingTroubles(germanVisits(), {f("Volk"), f("Volk")}).size(), 6);
+    const auto troubles = mappingTroubles(m, headerOf(text, ';'));
+    ASSERT_EQ(troubles.size(), 1U);
+    EXPECT_EQ(troubles[0].column, f("date"));
+    EXPECT_EQ(troubles[0].what, f("is given by nothing, expected a column of the file or one value for all rows"));
+    EXPECT_TRUE(mappingTroubles(germanVisits(), headerOf(kGerman, ';')).empty());
+    EXPECT_EQ(mappingTroubles(germanVisits(), {f("Volk"), f("Volk")}).size(), 6U);
 }
 
 TEST(MappingTest, KeepsTheLineOfEachRow) {
@@ -193,7 +195,8 @@ TEST(MappedImport, AMappingThatDoesNotFitTheFileIsSaidOnce) {
     const auto session = bench.open();
     const auto report = importFiles(*session, mapped(bench, "Colony,Day\nA,x\n", germanVisits()), false);
     ASSERT_EQ(report.faults.count(), 6) << report.faults.lines().join(u'\n').toStdString();
-    EXPECT_EQ(report.faults.kept()[0].what, QStringLiteral("“Volk” is not in the file's first row, expected it there."));
+    EXPECT_EQ(report.faults.kept()[0].text().section(u'/', -1),
+              QStringLiteral("visits.csv:1: Volk: is not in the file's first row, expected it there"));
 }
 
 } // namespace
