@@ -33,7 +33,7 @@ enum class TallyColumn {
     Note
 };
 
-constexpr std::array kTallyOrder{
+inline constexpr std::array kTallyOrder{
     TallyColumn::BeesTop, TallyColumn::BeesBottom,  TallyColumn::UpperTop, TallyColumn::UpperBottom,
     TallyColumn::Queen,   TallyColumn::Brood,       TallyColumn::Checked,  TallyColumn::Signs,
     TallyColumn::Stores,  TallyColumn::UpperStores, TallyColumn::Supers,   TallyColumn::Weight,
