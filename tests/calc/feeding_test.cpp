@@ -53,6 +53,18 @@ TEST(Syrup, Saturation) {
     EXPECT_TRUE(syrupOf({2.04, 1}).saturated);
 }
 
+// Own calculation: the two numbers of the text.
+TEST(Syrup, AMixIsReadFromItsText) {
+    const auto told = [](QStringView text) {
+        const auto mix = mixOf(text);
+        return mix ? std::to_string(mix->sugarKg) + "/" + std::to_string(mix->waterKg) : std::string();
+    };
+    EXPECT_EQ(told(u"3:2"), "3.000000/2.000000");
+    EXPECT_EQ(told(u" 1,5 : 1.25 "), "1.500000/1.250000");
+    for (const char16_t* wrong : {u"", u"2", u"2:", u":1", u"0:1", u"2:0", u"2:-1", u"2:1:1", u"thick", u"101:1"})
+        EXPECT_FALSE(mixOf(wrong)) << QString::fromUtf16(wrong).toStdString();
+}
+
 // Source: own calculation from the handbook's table: 1326.5 kg/m³ and 0.884 kg a litre; 15 litres hold 13.27 kg of
 // sugar and make 16.2 kg of stores.
 TEST(Syrup, TwoToOneByMass) {

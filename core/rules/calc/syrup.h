@@ -1,5 +1,7 @@
 #pragma once
 
+#include <QStringView>
+
 #include <optional>
 
 // Source of densities: CRC Handbook of Chemistry and Physics, sucrose table at 20 °C (50 to 70 % by mass), straight
@@ -12,6 +14,10 @@ struct Mix {
     double sugarKg = 2;
     double waterKg = 1;
 };
+
+/// "3:2", "1.5 : 1": sugar to water, each above 0 and at most 100, with a decimal point or comma; nullopt for any other
+/// text.
+std::optional<Mix> mixOf(QStringView text);
 
 inline constexpr double kWaterKgPerL = 0.9982;     ///< at 20 °C
 inline constexpr double kSaturatedPercent = 67.09; ///< of sugar by mass, at 20 °C
