@@ -2,6 +2,7 @@
 
 #include "core/edit/edit_checks.h"
 #include "core/store/history_parts.h"
+#include "core/store/note_words.h"
 #include "core/store/row_store.h"
 
 #include <QDataStream>
@@ -35,11 +36,13 @@ void writeOne(const store::Database& db, const RowChange& change) {
     if (store::readRow(db, change.table, change.id) != change.before)
         changedMeanwhile(placeText(change.table, change.id));
     store::writeRow(db, change);
+    store::wordsOfRow(db, change);
 }
 
 void insertRange(const store::Database& db, const BulkInsert& range) {
     store::BulkInserter inserter(db, range.table);
     for (qint64 i = 0; i < range.count; ++i) inserter.insert(range.firstId + i, range.row(i));
+    store::wordsOfNewRange(db, range.table, range.firstId, range.count);
 }
 
 /// Packs the rows of a range into the line's parts, then deletes them.
@@ -58,6 +61,7 @@ void deleteRange(const store::Database& db, qint64 seq, int number, const BulkDe
     });
     flush();
     if (found != range.count) changedMeanwhile(placeText(range.table, range.firstId));
+    store::dropWordsOfRange(db, range.table, range.firstId, range.count);
     store::deleteRange(db, range.table, range.firstId, range.count);
 }
 

@@ -3,9 +3,11 @@
 #include "core/base/clock.h"
 #include "core/edit/change_set.h"
 #include "core/edit/history.h"
+#include "core/model/note_found.h"
 #include "core/model/recorded_day.h"
 #include "core/model/rows.h"
 #include "core/model/snapshot.h"
+#include "core/model/visit_list.h"
 
 #include <QObject>
 #include <QString>
@@ -122,6 +124,12 @@ public:
     std::vector<Visit> visitsOf(ColonyId id, int most) const; ///< newest first
     /// Of all colonies, or of hives that stood in the yard on the visit's day; both days included; by day, then colony.
     std::vector<Visit> visitsBetween(Day from, Day until, std::optional<YardId> yard) const;
+    /// Of many visits, those that the filter lets through: the first `most` in this order; and figures of all of them.
+    std::vector<VisitId> visitsFound(const VisitFilter& filter, VisitOrder order, int most) const;
+    VisitTotals visitTotals(const VisitFilter& filter) const;
+    std::vector<Visit> visits(const std::vector<VisitId>& ids) const; ///< in this order; those that are there
+    /// Notes with the words typed, newest first (store/note_words.h); whatever is typed is no fault.
+    NotesFound notesFound(const QString& typed, int most) const;
     std::vector<Day> visitDays(YardId yard) const;            ///< days with a visit in that yard, oldest first
     std::vector<RecordedDay> recordedDays(YardId yard) const; ///< of its hives, by day, then kind
     std::vector<StandUse> standUses(YardId yard) const;       ///< of stands that were ever used

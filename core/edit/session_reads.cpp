@@ -7,8 +7,10 @@
 #include "core/edit/store_context.h"
 #include "core/store/backup.h"
 #include "core/store/check.h"
+#include "core/store/note_words.h"
 #include "core/store/reads.h"
 #include "core/store/snapshot_reader.h"
+#include "core/store/visit_list.h"
 #include "core/store/yard_days.h"
 
 #include <QFileInfo>
@@ -133,6 +135,25 @@ std::vector<Visit> Session::visitsOf(ColonyId id, int most) const { return store
 
 std::vector<Visit> Session::visitsBetween(Day from, Day until, std::optional<YardId> yard) const {
     return store::visitsBetween(*d->db, from, until, yard);
+}
+
+std::vector<VisitId> Session::visitsFound(const VisitFilter& filter, VisitOrder order, int most) const {
+    return store::visitsFound(*d->db, filter, order, most);
+}
+
+VisitTotals Session::visitTotals(const VisitFilter& filter) const { return store::visitTotals(*d->db, filter); }
+
+std::vector<Visit> Session::visits(const std::vector<VisitId>& ids) const {
+    const store::ReadTransaction steady(*d->db);
+    std::vector<Visit> visits;
+    for (const VisitId id : ids)
+        if (auto visit = store::visit(*d->db, id)) visits.push_back(*std::move(visit));
+    return visits;
+}
+
+NotesFound Session::notesFound(const QString& typed, int most) const {
+    const store::ReadTransaction steady(*d->db);
+    return store::notesFound(*d->db, typed, most);
 }
 
 std::vector<Day> Session::visitDays(YardId yard) const { return store::visitDays(*d->db, yard); }

@@ -5,6 +5,7 @@
 #include "core/model/row_codec.h"
 #include "core/model/setting_table.h"
 #include "core/store/invariants.h"
+#include "core/store/note_words.h"
 
 namespace core::store {
 
@@ -89,6 +90,11 @@ void checkFixedThings(const Database& db, std::vector<QString>& all) {
     }
 }
 
+void checkNoteWords(const Database& db, std::vector<QString>& all) {
+    Problems problems(all, "note-words");
+    for (const QString& wrong : wrongWords(db)) problems.add(wrong + u'.');
+}
+
 } // namespace
 
 std::vector<QString> checkBook(const Database& db) {
@@ -101,6 +107,7 @@ std::vector<QString> checkBook(const Database& db) {
     checkKeys(db, problems);
     checkSettings(db, problems);
     checkFixedThings(db, problems);
+    checkNoteWords(db, problems);
     return problems;
 }
 

@@ -10,6 +10,9 @@ namespace {
 /// The ids that small books use.
 constexpr int kMostIds = 40;
 
+/// A note or none, without a throw of the dice.
+QString noteOf(int n) { return n % 3 == 0 ? QString() : QStringLiteral("Bees “%1” on ü%2").arg(n % 5).arg(n % 4); }
+
 } // namespace
 
 template <class T> std::optional<T> EveryEdit::any(const EditContext& c) {
@@ -97,6 +100,7 @@ void EveryEdit::see(Visit& v) {
     v.signs = {};
     if (upTo(8) == 0) v.signs.add(static_cast<Sign>(upTo(2)));
     if (upTo(3) == 0) v.signs.add(Sign::Chalkbrood);
+    v.note = noteOf(v.beesTop->value);
 }
 
 ChangeSet EveryEdit::visit(const EditContext& c) {
@@ -138,6 +142,7 @@ ChangeSet EveryEdit::result(const EditContext& c) {
     r.disease = static_cast<Disease>(upTo(1));
     r.by = QStringLiteral("the inspector");
     r.paper = QStringLiteral("7");
+    r.note = noteOf(r.day.number);
     if (upTo(9) == 0)
         r.yard = YardId{1 + upTo(1)};
     else
@@ -152,6 +157,7 @@ ChangeSet EveryEdit::treatment(const EditContext& c) {
     t.product = QStringLiteral("powder");
     t.substance = QStringLiteral("salt");
     t.antibiotic = upTo(1) == 0;
+    t.reason = noteOf(t.day.number);
     return logTreatment(c, t);
 }
 
@@ -199,6 +205,7 @@ ChangeSet EveryEdit::colonyNow(const EditContext& c) {
     if (upTo(2) == 0) now->label = QString::number(upTo(60));
     if (upTo(2) == 0) now->broodBoxes = 1 + upTo(1);
     if (upTo(2) == 0) now->box = BoxKindId{1 + upTo(7)};
+    now->note = noteOf(now->since.number + now->broodBoxes);
     return changeColony(c, *now);
 }
 
@@ -216,6 +223,7 @@ ChangeSet EveryEdit::transferNow(const EditContext& c) {
     if (!now) return {};
     now->day = near(now->day);
     now->what = static_cast<TransferKind>(upTo(4));
+    now->note = noteOf(now->day.number);
     if (upTo(1)) now->to = colony(c);
     return changeTransfer(c, *now);
 }
@@ -233,6 +241,7 @@ ChangeSet EveryEdit::treatmentNow(const EditContext& c) {
     if (!now) return {};
     now->day = near(now->day);
     now->antibiotic = !now->antibiotic;
+    now->reason = noteOf(now->day.number);
     return changeTreatment(c, *now);
 }
 
@@ -259,6 +268,7 @@ ChangeSet EveryEdit::yardNow(const EditContext& c) {
     if (!now) return {};
     now->name = QString::number(upTo(5));
     now->latitudeDeg = upTo(100) - 50;
+    now->note = noteOf(now->name.toInt());
     now->closed = upTo(4) == 0;
     return changeYard(c, *now);
 }

@@ -137,6 +137,11 @@ constexpr Break kBreaks[] = {
     {"book-id", "DELETE FROM book"},
     {"history-numbers", "UPDATE history SET seq = 3 WHERE seq = 2"},
     {"history-undo", "INSERT INTO history VALUES (3, '', NULL, 'Undone', NULL, 'undo', 2, x'00', NULL)"},
+    {"note-words", "UPDATE visit SET note = 'two queens' WHERE id = 2"},
+    {"note-words", "INSERT INTO note_words (rowid, words) VALUES (16 * 2, 'two queens')"},
+    {"note-words", "INSERT INTO note_words (rowid, words) VALUES (16 * 77 + 15, 'of nothing')"},
+    {"note-words", "UPDATE visit SET note = 'two queens' WHERE id = 2; INSERT INTO note_words (rowid, words) "
+                   "VALUES (16 * 2, 'two queens'); DELETE FROM note_words_data WHERE id > 10"},
     {"key", "UPDATE yard SET key = 'nort' WHERE id = 1"},
     {"key", "UPDATE colony SET key = 'A' WHERE id = 1"},
     {"setting", "UPDATE setting SET value = 'much'"},

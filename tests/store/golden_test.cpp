@@ -217,6 +217,21 @@ TEST_F(Golden, TheOldEditsCanStillBeTakenBackAndDoneAgain) {
     EXPECT_EQ(session->check(), QStringList());
 }
 
+/// The words of notes that were written before there was a search are found.
+TEST_F(Golden, NotesOfABookOfVersionFiveAreFound) {
+    QTemporaryDir dir;
+    const QString path = dir.filePath("book.yardwright");
+    ASSERT_TRUE(QFile::copy(golden(5, "yardwright"), path));
+    QFile::setPermissions(path, QFile::ReadOwner | QFile::WriteOwner);
+    const auto session = edit::Session::open(path, clock());
+    const NotesFound found = session->notesFound("Quiet", 10);
+    ASSERT_EQ(found.notes.size(), 1u);
+    EXPECT_EQ(found.notes[0].of, NoteOf::Visit);
+    EXPECT_EQ(found.notes[0].day, dayOf(2026, 11, 20));
+    session->undo(edit::Correction{"A. Keeper", "typed by mistake"});
+    EXPECT_EQ(session->check(), QStringList());
+}
+
 /// What was new since then can be used in it.
 TEST_F(Golden, AnOldBookIsWorkedOnIsCheckedAndWrittenOut) {
     QTemporaryDir dir;
