@@ -17,7 +17,8 @@ core::report::Sheet sheetOf(const Arguments& a) {
     using core::report::Sheet;
     static constexpr std::pair<const char*, Sheet> kSheets[] = {
         {"worksheet", Sheet::MergeDay},   {"walk", Sheet::Walk},       {"checks", Sheet::Checks},
-        {"shake-outs", Sheet::ShakeOuts}, {"storing", Sheet::Storing}, {"laying-workers", Sheet::LayingWorkers}};
+        {"shake-outs", Sheet::ShakeOuts}, {"storing", Sheet::Storing}, {"laying-workers", Sheet::LayingWorkers},
+        {"tally", Sheet::Tally},          {"card", Sheet::Card}};
     QStringList names;
     for (const auto& [name, sheet] : kSheets) names << QString::fromLatin1(name);
     return kSheets[names.indexOf(a.choice(QStringLiteral("sheet"), names))].second;
@@ -32,6 +33,14 @@ ui::print::PaperChoice choiceOf(const Arguments& a) {
     choice.large = a.has(QStringLiteral("large"));
     choice.sheet = sheetOf(a);
     return choice;
+}
+
+/// Whose card is asked for: then its yard need not be said. Throws UsageError.
+std::optional<QString> cardAsked(const Arguments& a, core::report::Sheet sheet) {
+    const auto label = a.value(QStringLiteral("colony"));
+    if (sheet == core::report::Sheet::Card) return a.required(QStringLiteral("colony"));
+    if (label) throw UsageError(QStringLiteral("--colony goes with --sheet card alone."));
+    return {};
 }
 
 /// The plan of that yard alone, as its merge day asks.
@@ -74,23 +83,27 @@ int runWorksheet(const QStringList& words, const core::Clock& clock, Streams) {
                        {QStringLiteral("paper")},
                        {QStringLiteral("large"), false},
                        {QStringLiteral("sheet")},
+                       {QStringLiteral("colony")},
                        {QStringLiteral("variant")}},
                       {QStringLiteral("BOOK")});
     const ui::print::PaperChoice choice = choiceOf(a); // usage comes before the book
     const auto variant = a.count(QStringLiteral("variant"), 1, kVariants);
     const core::Day on = a.day(QStringLiteral("on"));
-    const QString yardName = a.required(QStringLiteral("yard"));
+    const auto label = cardAsked(a, choice.sheet);
+    const QString yardName = label ? QString() : a.required(QStringLiteral("yard"));
     const QString pdf = a.required(QStringLiteral("pdf"));
     const auto session =
         core::edit::Session::open(a.word(QStringLiteral("BOOK")), clock, core::edit::Session::Access::ReadOnly);
     const core::Snapshot s = session->snapshot(on);
-    const core::YardIx yard = yardCalled(s, yardName);
+    const auto colony = label ? std::optional(colonyCalled(s, *label)) : std::nullopt;
+    const core::YardIx yard = colony ? s.placeOf(*colony)->yard : yardCalled(s, yardName);
     const auto wish = wishOf(*session, s.yard(yard).id, on, variant);
     const core::rules::AskedPlan asked = planAsked(s, yard, wish);
     const auto options =
-        ui::print::worksheetOptions(*session, s.yard(yard).id, on, choice, wish ? &*wish : nullptr, asked.unmet);
+        ui::print::worksheetOptions(*session, s.yard(yard).id, on, choice, wish ? &*wish : nullptr, asked.unmet,
+                                    colony ? std::optional(s.colony(*colony).id) : std::nullopt);
     const ui::print::WorksheetPages pages(s, asked.plan, yard, options, session->fixedThingsOf(s.yard(yard).id));
-    ui::print::writePdf(pages, s.yard(yard).name, options.paper, pdf);
+    ui::print::writePdf(pages, s.yard(yard).name, pdf);
     return 0;
 }
 

@@ -16,6 +16,7 @@ struct Block {
     QString zone; ///< becomes a Zone of the page; empty: none
     double zoneWidth = 0;
     std::vector<Mark> marks;
+    std::vector<Zone> parts = {}; ///< zones within it, from its corner as the marks
 };
 
 /// Writes marks into a block, from the top downwards.

@@ -14,7 +14,6 @@ constexpr char kLetters[] = "23456789ABCDEFGHJKLMNPQRSTUVWXYZ";
 constexpr int kBits = 5;
 constexpr size_t kCarrying = 15;
 constexpr qsizetype kGroup = 4;
-constexpr int kSheets = 6;
 using Values = std::array<quint32, kCarrying>;
 
 /// Times x in the field of 32 elements, x^5 = x^2 + 1.
@@ -96,7 +95,7 @@ std::variant<PageCode, CodeFault> readPageCode(const QString& typed) {
     code.variant = static_cast<int>(bits.take(2));
     code.revision = static_cast<qint64>(bits.take(20));
     const auto sheet = bits.take(3);
-    if (sheet >= kSheets) return CodeFault::Check;
+    static_assert(kSheets == 8, "three bits: each of their values is a sheet");
     code.sheet = static_cast<Sheet>(sheet);
     return code;
 }

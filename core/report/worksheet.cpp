@@ -2,6 +2,7 @@
 
 #include "core/report/enlarge.h"
 #include "core/report/page_code.h"
+#include "core/report/tally.h"
 #include "core/report/worksheet_flow.h"
 #include "core/report/worksheet_part.h"
 
@@ -46,6 +47,11 @@ QString titleOf(const SheetInput& in, Sheet sheet) {
         return in.say("Kit that comes free, %1");
     case Sheet::LayingWorkers:
         return in.say("Laying workers, %1");
+    case Sheet::Tally:
+        return in.say("Visits, %1");
+    case Sheet::Card:
+        if (const auto colony = cardColony(in)) return in.briefly(*colony) + QStringLiteral(" · %1");
+        break;
     }
     return in.say("Merge day, %1");
 }
@@ -53,20 +59,29 @@ QString titleOf(const SheetInput& in, Sheet sheet) {
 QString summaryOf(const SheetInput& in, const WorksheetOptions& options) {
     const Counts n = countsOf(in);
     QStringList parts{in.say.longDay(in.plan.on)};
+    if (options.sheet == Sheet::MergeDay || options.sheet == Sheet::Tally)
+        parts << in.say.count(n.colonies, "1 colony", "%1 colonies");
     if (options.sheet == Sheet::MergeDay)
-        parts << in.say.count(n.colonies, "1 colony", "%1 colonies") << in.say.count(n.unions, "1 union", "%1 unions")
-              << in.say.count(n.shakeOuts, "1 shaken out", "%1 shaken out")
-              << in.say.count(n.held, "1 held", "%1 held");
+        parts << in.say.count(n.unions, "1 union", "%1 unions")
+              << in.say.count(n.shakeOuts, "1 shaken out", "%1 shaken out");
+    if (options.sheet == Sheet::MergeDay || options.sheet == Sheet::Tally)
+        parts << in.say.count(n.held, "1 held", "%1 held");
     return parts.join(QStringLiteral(" · "));
+}
+
+/// The merge day that the sheet is of.
+const MergeDay* dayPlanned(const WorksheetOptions& options) {
+    return options.wish && !forVisits(options.sheet) ? &options.wish->day : nullptr;
 }
 
 PageCode codeOf(const SheetInput& in, const WorksheetOptions& options) {
     PageCode code;
+    const MergeDay* day = dayPlanned(options);
     code.book = bookMark(options.bookId);
     code.yard = in.s.yard(in.yard).id.value;
     code.day = in.plan.on;
-    code.variant = options.wish ? options.wish->day.variant : 0;
-    code.revision = options.wish ? options.wish->day.revision : options.revision;
+    code.variant = day ? day->variant : 0;
+    code.revision = day ? day->revision : options.revision;
     code.sheet = options.sheet;
     return code;
 }
@@ -84,9 +99,9 @@ PageTexts textsOf(const SheetInput& in, const WorksheetOptions& options) {
                     : in.say("A full box can pass %1. Bee law, inspectors and labels decide.").arg(in.say.heavy());
     t.book = options.book;
     t.revision = in.say("revision %1").arg(options.revision);
-    if (options.wish)
-        t.revision = in.say("plan %1, revision %2").arg(options.wish->day.variant).arg(options.wish->day.revision) +
-                     QStringLiteral(" · ") + in.say("book %1").arg(options.revision);
+    if (const MergeDay* day = dayPlanned(options))
+        t.revision = in.say("plan %1, revision %2").arg(day->variant).arg(day->revision) + QStringLiteral(" · ") +
+                     in.say("book %1").arg(options.revision);
     if (options.printedOn) t.revision += QStringLiteral(" · ") + in.say("printed %1").arg(isoText(*options.printedOn));
     t.code = pageCodeText(codeOf(in, options));
     return t;
@@ -141,6 +156,10 @@ std::vector<Section> sectionsOf(const SheetInput& in, const WorksheetOptions& op
         return {orSaying(storingSection(in), "No kit comes free here on this day.")};
     case Sheet::LayingWorkers:
         return {orSaying(layingWorkersSection(in), "No colony here that is not held is known to have laying workers.")};
+    case Sheet::Tally:
+        return tallySections(in);
+    case Sheet::Card:
+        return cardSections(in);
     }
     return mergeDaySections(in, options, pageRoom);
 }
@@ -155,7 +174,7 @@ std::vector<Page> worksheetPages(const Snapshot& s, const rules::Plan& plan, Yar
     const std::vector<rules::ColonyFacts> facts = rules::colonyFacts(s);
     const Words say(options.language, s.settings.shown());
     const double by = enlargement(options);
-    const PageSize size = reduced(pageSize(options.paper), by);
+    const PageSize size = reduced(forVisits(options.sheet) ? tallySize(options) : pageSize(options.paper), by);
     const SheetInput in{s, plan, yard, facts, say, measure, size.contentWidth(), size.contentHeight(), options};
     const std::vector<Section> sections = sectionsOf(in, options, in.height - 12);
     return enlarged(pagesOf(sections, textsOf(in, options), size, measure), by);

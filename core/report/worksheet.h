@@ -33,11 +33,14 @@ struct WorksheetOptions {
     Sheet sheet = Sheet::MergeDay;
     std::vector<Stand> stands;          ///< of the yard: where new hives may stand; none given: bare ground
     std::optional<DivideQueens> queens; ///< of the divides; not set: not chosen yet
+    std::optional<ColonyId> colony;     ///< of a card
+    std::vector<Visit> visits;          ///< its last ones, newest first
 };
 
 /// The merge-day worksheet of one yard: what must not be touched, the drawing, a strip a union in walking order,
 /// shake-outs, lists, kit, checks, cautions; or one of the shorter sheets. Nothing is less than 11 pt; no strip is
-/// split over pages. Each strip is a zone of its page, "union N", "shake-out LABEL", "walk LABEL", "check LABEL".
+/// split over pages. Each strip is a zone of its page, "union N", "shake-out LABEL", "walk LABEL", "check LABEL",
+/// "tally LABEL", and each of its boxes "tally LABEL: queen".
 /// `plan` is of the snapshot's day; other yards are passed over.
 std::vector<Page> worksheetPages(const Snapshot& s, const rules::Plan& plan, YardIx yard,
                                  const WorksheetOptions& options, const TextMeasure& measure);

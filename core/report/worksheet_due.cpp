@@ -43,11 +43,7 @@ std::vector<Field> fieldsOf(const SheetInput& in, DueKind what) {
 }
 
 QString sentence(const SheetInput& in, const Due& due) {
-    QString text = in.say.due(due.what);
-    if (const QStringList with = unitedWith(in, due); !with.isEmpty())
-        text += QStringLiteral(", ") + in.say("with %1").arg(in.say.list(with));
-    text[0] = text.at(0).toUpper();
-    return text + QStringLiteral(". ") + in.say(sentencesOf(in.s, due));
+    return dueTitle(in, due) + QStringLiteral(". ") + in.say(sentencesOf(in.s, due));
 }
 
 Block dueBlock(const SheetInput& in, const Due& due) {
@@ -90,6 +86,14 @@ Block divideBlock(const SheetInput& in, const rules::DivideDue& due) {
 }
 
 } // namespace
+
+QString dueTitle(const SheetInput& in, const Due& due) {
+    QString text = in.say.due(due.what);
+    if (const QStringList with = unitedWith(in, due); !with.isEmpty())
+        text += QStringLiteral(", ") + in.say("with %1").arg(in.say.list(with));
+    text[0] = text.at(0).toUpper();
+    return text;
+}
 
 Section dueSection(const SheetInput& in) {
     Section section;

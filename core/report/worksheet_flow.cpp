@@ -44,11 +44,13 @@ public:
         if (section.ownPage && m_y > m_size.contentTop()) newPage();
         const Block heading = headingOf(section.heading, section.note);
         const double room = m_size.contentBottom() - m_y - heading.height - heading.gapAfter;
-        const double wanted = section.blocks.front().height;
+        const double head = section.head.height > 0 ? section.head.height + section.head.gapAfter : 0;
+        const double wanted = section.blocks.front().height + head;
         const bool smaller = section.resized && room < wanted && room >= 0.75 * wanted;
         if (!smaller && room < wanted) newPage();
         // a heading never stands alone: without its note where the first block is as tall as that
         place(smaller || fits(heading.height + heading.gapAfter + wanted) ? heading : headingOf(section.heading, {}));
+        placeHead(section);
         if (section.resized)
             place(section.resized(smaller ? room : wanted + spare(section, next)));
         else
@@ -67,9 +69,14 @@ private:
             if (!fits(block.height)) {
                 newPage();
                 if (!section.heading.isEmpty()) place(headingOf(section.heading + u' ' + m_texts.continued, {}));
+                placeHead(section);
             }
             place(block);
         }
+    }
+
+    void placeHead(const Section& section) {
+        if (section.head.height > 0) place(section.head);
     }
 
     bool fits(double height) const { return m_y + height <= m_size.contentBottom() + 1e-6; }
@@ -110,6 +117,11 @@ private:
         for (const Mark& mark : block.marks) page.marks.push_back(moved(mark, m_size.margin, m_y));
         if (!block.zone.isEmpty())
             page.zones.push_back({block.zone, {m_size.margin, m_y, block.zoneWidth, block.height}});
+        for (Zone zone : block.parts) {
+            zone.rect.x += m_size.margin;
+            zone.rect.y += m_y;
+            page.zones.push_back(std::move(zone));
+        }
         m_y += block.height + block.gapAfter;
     }
 

@@ -2,6 +2,7 @@
 
 #include <QRegularExpression>
 
+#include <algorithm>
 #include <map>
 #include <memory>
 
@@ -79,7 +80,8 @@ public:
         for (const HeldColony& c : m_group.colonies) names << m_in.name(c.colony);
         m_lines.push_back({names.join(QStringLiteral(",  ")), kLabel, {}, 0});
         for (size_t kind = 0; kind < m_group.colonies.front().holds.size(); ++kind) addKind(kind);
-        m_lines.push_back({mayStill(), kText, m_in.say("What may still be done:"), 0.8});
+        m_lines.push_back(
+            {mayStill(m_in, m_group.colonies.front().holds), kText, m_in.say("What may still be done:"), 0.8});
         return std::move(m_lines);
     }
 
@@ -126,20 +128,6 @@ private:
             text.replace(at, 1, begins ? each.at(0).toUpper() + each.mid(1) : each);
         }
         return text;
-    }
-
-    QString mayStill() const {
-        bool foulbrood = false;
-        bool order = false;
-        for (const Hold* h : m_group.colonies.front().holds) {
-            foulbrood |= h->kind == HoldKind::AfbConfirmed || h->kind == HoldKind::AfbSuspected;
-            order |= h->kind == HoldKind::Order;
-        }
-        if (foulbrood)
-            return m_in.say("it stays closed where it stands; only the inspector says what more. It is not fed.");
-        if (order) return m_in.say("it stays where it stands; look at it or feed it only as far as the order allows.");
-        return m_in.say(
-            "it may be looked at, fed, and stay where it stands; its combs, boxes and tools go to no other.");
     }
 
     const SheetInput& m_in;
@@ -210,6 +198,20 @@ void addEntry(const SheetInput& in, const Group& group, std::vector<Block>& out)
 }
 
 } // namespace
+
+bool staysClosed(const std::vector<const Hold*>& holds) {
+    return std::any_of(holds.begin(), holds.end(), [](const Hold* h) {
+        return h->kind == HoldKind::AfbConfirmed || h->kind == HoldKind::AfbSuspected;
+    });
+}
+
+QString mayStill(const SheetInput& in, const std::vector<const Hold*>& holds) {
+    if (staysClosed(holds))
+        return in.say("it stays closed where it stands; only the inspector says what more. It is not fed.");
+    if (std::any_of(holds.begin(), holds.end(), [](const Hold* h) { return h->kind == HoldKind::Order; }))
+        return in.say("it stays where it stands; look at it or feed it only as far as the order allows.");
+    return in.say("it may be looked at, fed, and stay where it stands; its combs, boxes and tools go to no other.");
+}
 
 Section heldSection(const SheetInput& in) {
     Section section;

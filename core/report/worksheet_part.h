@@ -44,6 +44,7 @@ struct Section {
     QString note; ///< smaller, below the heading
     std::vector<Block> blocks;
     bool ownPage = false; ///< begins on a new page
+    Block head = {};      ///< stands above the blocks on each page; without height: none
     /// The one block made anew at another height: down to three quarters where the page has no more room, and taller
     /// by up to `stretch` where what follows does not fit on the page any more.
     std::function<Block(double height)> resized = {};
@@ -69,6 +70,13 @@ Section dueSection(const SheetInput& in);           ///< what is due by the reco
 Section layingWorkersSection(const SheetInput& in); ///< whose they are, and what to mind
 Section walkSection(const SheetInput& in);          ///< what is missing for a good plan (rules/missing.h)
 Section consolidateSection(const SheetInput& in);   ///< colonies of unions to bring down to one box
+
+/// What may be done with a colony under these holds, as far as paper may say.
+QString mayStill(const SheetInput& in, const std::vector<const rules::Hold*>& holds);
+/// Of these holds: it is not opened.
+bool staysClosed(const std::vector<const rules::Hold*>& holds);
+/// "Look whether the union took, with K2", without why.
+QString dueTitle(const SheetInput& in, const rules::Due& due);
 
 /// The union of moved and host with its two boxes from the side, at the left top corner given; returns the y below.
 double stackDrawing(const SheetInput& in, const rules::Union& u, BlockPen& pen, double x, double y);

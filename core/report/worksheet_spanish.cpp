@@ -376,7 +376,7 @@ constexpr Pair kPairs[] = {
 QHash<QString, const char*> table() {
     QHash<QString, const char*> out;
     for (const Pair& pair : kPairs) out.insert(QString::fromUtf8(pair.english), pair.spanish);
-    for (const auto pairs : {spanishReasons(), spanishSpring()})
+    for (const auto pairs : {spanishReasons(), spanishSpring(), spanishTally()})
         for (const SpanishPair& pair : pairs) out.insert(QString::fromUtf8(pair.english), pair.spanish);
     return out;
 }

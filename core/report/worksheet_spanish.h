@@ -15,6 +15,9 @@ std::span<const SpanishPair> spanishReasons();
 /// Of divides, of queen trouble and of laying workers.
 std::span<const SpanishPair> spanishSpring();
 
+/// Of the sheets for visits.
+std::span<const SpanishPair> spanishTally();
+
 /// The worksheet's phrase in Spanish (UTF-8), by its English text; nullptr where there is none.
 const char* spanishOf(const QString& english);
 

@@ -66,6 +66,11 @@ QString Words::day(Day day, Day from) const {
                     : dated(m_language, day, "d MMMM yyyy", "d 'de' MMMM 'de' yyyy");
 }
 
+QString Words::shortDay(Day day, Day from) const {
+    const bool sameYear = toDate(day).year() == toDate(from).year();
+    return sameYear ? dated(m_language, day, "d MMM", "d MMM") : dated(m_language, day, "d MMM yyyy", "d MMM yyyy");
+}
+
 QString Words::direction(int deg) const {
     static constexpr const char* kWays[] = {"the north", "the north-east", "the east", "the south-east",
                                             "the south", "the south-west", "the west", "the north-west"};

@@ -23,10 +23,11 @@ public:
     /// Whether there is a translation: English always.
     static bool known(const QString& english, Language language);
 
-    QString longDay(Day day) const;       ///< "Sunday 20 September 2026"
-    QString weekday(Day day) const;       ///< "Sunday 20 September"
-    QString day(Day day, Day from) const; ///< "20 September"; with its year where `from` is of another
-    QString direction(int deg) const;     ///< "the south-east"
+    QString longDay(Day day) const;            ///< "Sunday 20 September 2026"
+    QString weekday(Day day) const;            ///< "Sunday 20 September"
+    QString day(Day day, Day from) const;      ///< "20 September"; with its year where `from` is of another
+    QString shortDay(Day day, Day from) const; ///< "20 Sep"; with its year where `from` is of another
+    QString direction(int deg) const;          ///< "the south-east"
     // In the units shown, always with one decimal: "7.4 m", "9.5 L", "6.0 kg".
     QString distance(MmPoint from, MmPoint to) const;
     QString feed(qint64 halfLitres) const;

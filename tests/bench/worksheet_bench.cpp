@@ -21,7 +21,7 @@ void worksheet_60_s(benchmark::State& state) {
         core::report::WorksheetOptions options;
         options.book = session->bookTitle();
         const ui::print::WorksheetPages pages(s, plan, core::YardIx{0}, options);
-        ui::print::writePdf(pages, options.book, options.paper, dir.filePath(QStringLiteral("sheet.pdf")));
+        ui::print::writePdf(pages, options.book, dir.filePath(QStringLiteral("sheet.pdf")));
     }
 }
 BENCHMARK(worksheet_60_s)->Unit(benchmark::kSecond);

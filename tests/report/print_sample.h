@@ -15,7 +15,11 @@ Sample kilnField();
 struct Print {
     bool large = false;
     core::report::Sheet sheet = core::report::Sheet::MergeDay;
+    std::optional<core::ColonyId> card = {};
+    std::vector<core::Visit> visits = {}; ///< of the card
 };
+/// A card with seven visits of which every figure is noted.
+Print cardOf(const Sample& sample, core::ColonyIx colony);
 
 /// The pages in type of even width (EvenMeasure), of the book "north-hollow", revision 4.
 std::vector<core::report::Page> pagesFor(const Sample& sample,

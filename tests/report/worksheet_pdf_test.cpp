@@ -71,7 +71,7 @@ protected:
         options.paper = paper;
         options.large = large;
         ui::print::WorksheetPages pages(sample.s, sample.plan, sample.yard, options);
-        ui::print::writePdf(pages, "Worksheet", paper, path());
+        ui::print::writePdf(pages, "Worksheet", path());
         return pages;
     }
     QString path() const { return dir.filePath("sheet.pdf"); }
@@ -235,7 +235,7 @@ TEST_F(WorksheetPdf, ReplacesAFileAndLeavesItWhereItCannotBeWritten) {
     const auto pages = made(sample);
     EXPECT_GT(QFile(path()).size(), 1000);
     try {
-        ui::print::writePdf(pages, "Worksheet", Paper::A4, dir.filePath("no/such/folder/sheet.pdf"));
+        ui::print::writePdf(pages, "Worksheet", dir.filePath("no/such/folder/sheet.pdf"));
         FAIL() << "written";
     } catch (const core::Error& e) {
         EXPECT_EQ(e.kind(), core::Error::Kind::Book);

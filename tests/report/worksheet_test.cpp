@@ -13,8 +13,9 @@ namespace {
 using namespace core::report;
 using namespace tests::report;
 
-constexpr Sheet kSheets[] = {Sheet::MergeDay,  Sheet::Walk,    Sheet::Checks,
-                             Sheet::ShakeOuts, Sheet::Storing, Sheet::LayingWorkers};
+constexpr Sheet kSheets[] = {Sheet::MergeDay, Sheet::Walk,          Sheet::Checks, Sheet::ShakeOuts,
+                             Sheet::Storing,  Sheet::LayingWorkers, Sheet::Tally};
+static_assert(std::size(kSheets) + 1 == core::report::kSheets, "and the card, whose colony has to be said");
 
 void expectNoFaults(const Sample& sample, const Print& print) {
     for (const Language language : {Language::English, Language::Spanish})
@@ -190,10 +191,11 @@ TEST(Worksheet, AYardWithoutAdviceSaysSo) {
 
 TEST(Worksheet, SpanishHasEveryPhraseThatThePagesUse) {
     QSet<QString> phrases;
-    for (const char* part : {"worksheet", "worksheet_asked", "worksheet_cautions", "worksheet_divides",
-                             "worksheet_drawing", "worksheet_holds", "worksheet_kit", "worksheet_lift", "worksheet_due",
-                             "worksheet_laying", "worksheet_storing", "worksheet_lists", "worksheet_stack",
-                             "worksheet_steps", "worksheet_unions", "worksheet_walk"}) {
+    for (const char* part :
+         {"worksheet",         "worksheet_asked", "worksheet_cautions", "worksheet_divides", "worksheet_drawing",
+          "worksheet_holds",   "worksheet_kit",   "worksheet_lift",     "worksheet_due",     "worksheet_laying",
+          "worksheet_storing", "worksheet_lists", "worksheet_stack",    "worksheet_steps",   "worksheet_unions",
+          "worksheet_walk",    "tally",           "tally_card",         "tally_form",        "tally_row"}) {
         QFile file(QStringLiteral(YW_SOURCE_DIR "/core/report/%1.cpp").arg(part));
         ASSERT_TRUE(file.open(QIODevice::ReadOnly)) << part;
         const QString source = QString::fromUtf8(file.readAll());

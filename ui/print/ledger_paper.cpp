@@ -21,7 +21,7 @@ void writeLedgerPdf(const core::Snapshot& s, const std::vector<core::rules::Ledg
     requireFonts();
     options.paper = usualPaper();
     const auto pages = core::report::ledgerPages(s, years, options, FontMeasure());
-    writePages(pages, nullptr, LedgerPaper::tr("Ledger of colonies"), options.paper, file);
+    writePages(pages, nullptr, LedgerPaper::tr("Ledger of colonies"), file);
 }
 
 } // namespace ui::print

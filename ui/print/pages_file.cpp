@@ -9,13 +9,25 @@
 #include <QPdfWriter>
 #include <QSaveFile>
 
+#include <algorithm>
+#include <cmath>
+
 namespace ui::print {
 
 using core::report::Paper;
 
-QPageLayout layoutFor(Paper paper) {
-    return QPageLayout(QPageSize(paper == Paper::Letter ? QPageSize::Letter : QPageSize::A4), QPageLayout::Portrait,
-                       QMarginsF(0, 0, 0, 0));
+QPageLayout layoutFor(const core::report::Page& page) {
+    const bool across = page.width > page.height;
+    const QSizeF upright(std::min(page.width, page.height), std::max(page.width, page.height));
+    return QPageLayout(QPageSize(upright, QPageSize::Millimeter, {}, QPageSize::FuzzyMatch),
+                       across ? QPageLayout::Landscape : QPageLayout::Portrait, QMarginsF(0, 0, 0, 0));
+}
+
+Paper paperOf(const QPageLayout& layout) {
+    constexpr double kLetterWide = 215.9;
+    const QSizeF size = layout.pageSize().size(QPageSize::Millimeter);
+    const bool letter = std::abs(size.width() - kLetterWide) < 1 || std::abs(size.height() - kLetterWide) < 1;
+    return letter ? Paper::Letter : Paper::A4;
 }
 
 void paintPages(QPagedPaintDevice& device, const std::vector<core::report::Page>& pages, const YardPicture* yard,
@@ -28,10 +40,10 @@ void paintPages(QPagedPaintDevice& device, const std::vector<core::report::Page>
 }
 
 void writePages(const std::vector<core::report::Page>& pages, const YardPicture* yard, const QString& title,
-                Paper paper, const QString& file) {
+                const QString& file) {
     writeFile(file, [&](QSaveFile& out) {
         QPdfWriter pdf(&out);
-        pdf.setPageLayout(layoutFor(paper));
+        pdf.setPageLayout(layoutFor(pages.front()));
         pdf.setResolution(kPdfDpi);
         pdf.setTitle(title);
         pdf.setCreator(QStringLiteral("Yardwright"));

@@ -14,16 +14,18 @@ namespace ui::print {
 
 class YardPicture;
 
-/// Upright, without margins: pages have their own.
-QPageLayout layoutFor(core::report::Paper paper);
+/// Of the page's size, upright or across, without margins: pages have their own.
+QPageLayout layoutFor(const core::report::Page& page);
+/// Letter where one of its sides is Letter's, else A4.
+core::report::Paper paperOf(const QPageLayout& layout);
 
 /// Each page on one of the device's; `yard` as in paintPage.
 void paintPages(QPagedPaintDevice& device, const std::vector<core::report::Page>& pages, const YardPicture* yard,
                 double dotsPerMm);
 
-/// Writes the PDF beside `file` and renames it when whole; an existing file is replaced. Throws Error(Book) where it
-/// cannot be written; then nothing is there that was not.
+/// Pages of one size. Writes the PDF beside `file` and renames it when whole; an existing file is replaced. Throws
+/// Error(Book) where it cannot be written; then nothing is there that was not.
 void writePages(const std::vector<core::report::Page>& pages, const YardPicture* yard, const QString& title,
-                core::report::Paper paper, const QString& file);
+                const QString& file);
 
 } // namespace ui::print

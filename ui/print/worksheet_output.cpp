@@ -11,8 +11,6 @@
 
 namespace ui::print {
 
-using core::report::Paper;
-
 namespace {
 
 struct WorksheetOutput {
@@ -36,13 +34,13 @@ void WorksheetPages::paintAll(QPagedPaintDevice& device, double dotsPerMm) const
     paintPages(device, m_pages, &m_yard, dotsPerMm);
 }
 
-void writePdf(const WorksheetPages& pages, const QString& title, Paper paper, const QString& file) {
-    writePages(pages.pages(), &pages.yard(), title, paper, file);
+void writePdf(const WorksheetPages& pages, const QString& title, const QString& file) {
+    writePages(pages.pages(), &pages.yard(), title, file);
 }
 
 void printOn(QPrinter& printer, const WorksheetJob& job) {
     core::report::WorksheetOptions options = job.options;
-    options.paper = printer.pageLayout().pageSize().id() == QPageSize::Letter ? Paper::Letter : Paper::A4;
+    options.paper = paperOf(printer.pageLayout());
     printer.setFullPage(true);
     WorksheetPages(job.s, job.plan, job.yard, options, job.fixed).paintAll(printer, printer.resolution() / kMmPerInch);
 }
@@ -50,7 +48,7 @@ void printOn(QPrinter& printer, const WorksheetJob& job) {
 bool previewWorksheet(QWidget* parent, const WorksheetJob& job) {
     requireFonts();
     QPrinter printer(QPrinter::HighResolution);
-    printer.setPageLayout(layoutFor(job.options.paper));
+    printer.setPageLayout(layoutFor(pagesOf(job.s, job.plan, job.yard, job.options).front()));
     QPrintPreviewDialog dialog(&printer, parent);
     dialog.setWindowTitle(WorksheetOutput::tr("Worksheet, %1").arg(job.s.yard(job.yard).name));
     QObject::connect(&dialog, &QPrintPreviewDialog::paintRequested, &dialog,
@@ -62,7 +60,7 @@ bool previewWorksheet(QWidget* parent, const WorksheetJob& job) {
 bool printWorksheet(QWidget* parent, const WorksheetJob& job) {
     requireFonts();
     QPrinter printer(QPrinter::HighResolution);
-    printer.setPageLayout(layoutFor(job.options.paper));
+    printer.setPageLayout(layoutFor(pagesOf(job.s, job.plan, job.yard, job.options).front()));
     QPrintDialog dialog(&printer, parent);
     if (dialog.exec() != QDialog::Accepted) return false;
     printOn(printer, job);

@@ -33,7 +33,7 @@ private:
 
 /// Writes the PDF beside `file` and renames it when whole; an existing file is replaced. Throws Error(Book) where it
 /// cannot be written; then nothing is there that was not.
-void writePdf(const WorksheetPages& pages, const QString& title, core::report::Paper paper, const QString& file);
+void writePdf(const WorksheetPages& pages, const QString& title, const QString& file);
 
 /// What a worksheet is made of, for paper whose size only the printer knows.
 struct WorksheetJob {

@@ -6,9 +6,22 @@
 
 namespace ui::print {
 
+namespace {
+
+/// Of the days until `on`, newest first; more than a card has room for.
+std::vector<core::Visit> lastVisits(const core::edit::Session& book, core::ColonyId colony, core::Day on) {
+    constexpr int kMost = 20;
+    std::vector<core::Visit> visits = book.visitsOf(colony, kMost);
+    std::erase_if(visits, [on](const core::Visit& v) { return v.day > on; });
+    return visits;
+}
+
+} // namespace
+
 core::report::WorksheetOptions worksheetOptions(const core::edit::Session& book, core::YardId yard, core::Day on,
                                                 const PaperChoice& choice, const core::rules::MergeWish* wish,
-                                                const std::vector<core::rules::Unmet>& unmet) {
+                                                const std::vector<core::rules::Unmet>& unmet,
+                                                std::optional<core::ColonyId> colony) {
     core::report::WorksheetOptions options;
     options.paper = choice.paper;
     options.language = choice.language;
@@ -22,6 +35,8 @@ core::report::WorksheetOptions worksheetOptions(const core::edit::Session& book,
     options.stands = book.standsOf(yard);
     options.begun = core::edit::closingBegan(book, yard, on);
     options.divided = core::edit::dividesDone(book);
+    options.colony = colony;
+    if (colony) options.visits = lastVisits(book, *colony, on);
     if (!wish) return options;
     options.wish = *wish;
     options.queens = wish->day.queens;
@@ -48,7 +63,7 @@ window::Paper worksheetPaper() {
     paper.pdf = [](const window::PaperJob& job, const QString& path) {
         const WorksheetJob sheet = jobOf(job);
         writePdf(WorksheetPages(sheet.s, sheet.plan, sheet.yard, sheet.options, sheet.fixed),
-                 sheet.s.yard(sheet.yard).name, sheet.options.paper, path);
+                 sheet.s.yard(sheet.yard).name, path);
     };
     return paper;
 }

@@ -9,10 +9,11 @@
 namespace ui::print {
 
 /// What the pages of that yard say besides the plan. `wish`: the merge day it is planned by, null where none is
-/// saved; of `unmet` what is that day's. Window and command line print the same.
+/// saved; of `unmet` what is that day's; `colony`: whose card it is. Window and command line print the same.
 core::report::WorksheetOptions worksheetOptions(const core::edit::Session& book, core::YardId yard, core::Day on,
                                                 const PaperChoice& choice, const core::rules::MergeWish* wish,
-                                                const std::vector<core::rules::Unmet>& unmet);
+                                                const std::vector<core::rules::Unmet>& unmet,
+                                                std::optional<core::ColonyId> colony = {});
 
 /// Preview, print and PDF of the merge-day worksheet, for the window: MainWindow::setPaper(worksheetPaper()).
 window::Paper worksheetPaper();

@@ -59,7 +59,10 @@ private:
                                      QT_TRANSLATE_NOOP("ui::window::MainWindow", "%1, checks.pdf"),
                                      QT_TRANSLATE_NOOP("ui::window::MainWindow", "%1, shake-outs.pdf"),
                                      QT_TRANSLATE_NOOP("ui::window::MainWindow", "%1, kit.pdf"),
-                                     QT_TRANSLATE_NOOP("ui::window::MainWindow", "%1, laying workers.pdf")};
+                                     QT_TRANSLATE_NOOP("ui::window::MainWindow", "%1, laying workers.pdf"),
+                                     QT_TRANSLATE_NOOP("ui::window::MainWindow", "%1, visits.pdf"),
+                                     QT_TRANSLATE_NOOP("ui::window::MainWindow", "%1, card.pdf")};
+        static_assert(std::size(names) == core::report::kSheets);
         return MainWindow::tr(names[static_cast<size_t>(m_job.choice.sheet)]).arg(yard);
     }
 
