@@ -70,8 +70,9 @@ TEST_F(Drafts, OfResults) {
 TEST_F(Drafts, OfTreatments) {
     const auto what = NewRecord::Treatment;
     EXPECT_EQ(wrong(what, {}), (Wrong{"product", "substance"}));
-    EXPECT_EQ(wrong(what, {{"product", "P"}, {"substance", "s"}, {"quantity", "-1"}, {"days", "1.5"}, {"bought", "soon"}}),
-              (Wrong{"bought", "days", "quantity"}));
+    EXPECT_EQ(
+        wrong(what, {{"product", "P"}, {"substance", "s"}, {"quantity", "-1"}, {"days", "1.5"}, {"bought", "soon"}}),
+        (Wrong{"bought", "days", "quantity"}));
     EXPECT_EQ(wrong(what, {{"product", "P"}, {"substance", "s"}, {"of", "yard"}}), Wrong{});
     EXPECT_EQ(wrong(what, {{"product", "P"}, {"substance", "s"}, {"day", "2026-05-01"}}), Wrong{"colony"})
         << "no A2 on that day";

@@ -95,10 +95,10 @@ TEST(VisitDraft, TheDayLiesInTheColonysLifeAndIsFree) {
     VisitDraft d = draft();
     for (const core::Day bad : {core::dayOf(2026, 9, 16), core::dayOf(2026, 4, 30), core::dayOf(2026, 9, 1)}) {
         d.day = bad;
-        EXPECT_TRUE(wrong(d, std::nullopt)) << core::isoText(bad).toStdString();
+        EXPECT_TRUE(wrong(d, Field::Day)) << core::isoText(bad).toStdString();
     }
     d.day = core::dayOf(2026, 5, 1);
-    EXPECT_FALSE(wrong(d, std::nullopt));
+    EXPECT_FALSE(wrong(d, Field::Day));
 }
 
 // 71.7 lb are 32.5226 kg, 661.3 lb 299.961 kg, 661.4 lb 300.006 kg: own calculation, times 0.45359237.

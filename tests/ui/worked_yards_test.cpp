@@ -8,7 +8,6 @@
 
 #include <QApplication>
 #include <QCheckBox>
-#include <QDateEdit>
 #include <QFile>
 #include <QJsonDocument>
 #include <QLabel>
@@ -146,7 +145,7 @@ struct WorkedYard : tests::FirstBook {
         hand->key(Qt::Key_L, Qt::ControlModifier);
         auto* form = window->page()->form();
         ASSERT_TRUE(form->isVisible());
-        typeDay(form->findChild<QDateEdit*>(QStringLiteral("visitDay")), *core::parseIsoDay(cell(row, "date")));
+        hand->fillWidget(form->findChild<QWidget*>(QStringLiteral("visitDay")), cell(row, "date"));
         const std::pair<const char*, ui::visit::Field> fields[] = {
             {"upper_bees_top", ui::visit::Field::UpperTop},
             {"upper_bees_bottom", ui::visit::Field::UpperBottom},
@@ -169,21 +168,6 @@ struct WorkedYard : tests::FirstBook {
         hand->key(Qt::Key_Return);
         if (form->isVisible()) hand->key(Qt::Key_Return); // something odd was asked about
         EXPECT_FALSE(form->isVisible()) << cell(row, "colony").toStdString() << ": " << said();
-    }
-    void typeDay(QDateEdit* edit, core::Day day) const {
-        ASSERT_NE(edit, nullptr);
-        const QDate date = core::toDate(day);
-        const auto backTo = [&](QDateTimeEdit::Section section) {
-            for (int i = 0; i < 8 && !(edit->hasFocus() && edit->currentSection() == section); ++i)
-                hand->key(Qt::Key_Backtab);
-        };
-        backTo(QDateTimeEdit::YearSection);
-        hand->type(QString::number(date.year()));
-        backTo(QDateTimeEdit::MonthSection);
-        hand->type(QLocale().toString(date, QStringLiteral("MMM")));
-        backTo(QDateTimeEdit::DaySection);
-        hand->type(QStringLiteral("%1").arg(date.day(), 2, 10, QLatin1Char('0')));
-        EXPECT_EQ(edit->date(), date);
     }
     void chooseQueen(QWidget* form, const QString& word) const {
         const std::map<QString, QString> shown{{QStringLiteral("seen"), QStringLiteral("seen")},

@@ -29,10 +29,14 @@ DayEdit::DayEdit(core::Day today, QWidget* parent) : QLineEdit(parent), m_today(
     setToolTip(tr("2026-09-15, 15 Sep 2026, 15.9. or yesterday; the up and down keys change it by a day"));
 }
 
+std::optional<core::Day> DayEdit::day() const { return parseDay(text(), m_today); }
+
+void DayEdit::setDay(core::Day day) { setText(typedDay(day)); }
+
 void DayEdit::keyPressEvent(QKeyEvent* event) {
     const int step = stepOf(event->key());
     if (step == 0) return QLineEdit::keyPressEvent(event);
-    const auto day = parseDay(text(), m_today);
+    const auto day = this->day();
     if (day || text().trimmed().isEmpty()) setText(typedDay(day ? *day + step : m_today));
     selectAll();
 }

@@ -39,6 +39,11 @@ public:
 
     std::vector<Problem> all() {
         day();
+        unread(Field::Boxes, Drafts::tr("Brood boxes: 1 or 2."));
+        unread(Field::Queen, Drafts::tr("One letter: s seen, e eggs seen, v a virgin, d a drone-layer, n none, "
+                                        "l laying workers, u looked for, not known."));
+        unread(Field::Signs, Drafts::tr("Letters: a American, e European foulbrood, d brood in doubt, c chalkbrood, "
+                                        "s sacbrood, n nosema, w deformed wings."));
         for (Field f : {Field::BeesTop, Field::BeesBottom, Field::UpperTop, Field::UpperBottom, Field::Stores,
                         Field::UpperStores})
             frames(f);
@@ -60,14 +65,22 @@ public:
 private:
     void add(std::optional<Field> field, const QString& text) { m_out.push_back({field, text}); }
 
+    bool unread(Field f, const QString& expected) {
+        if (!m_d.unread.contains(f)) return false;
+        add(f, expected);
+        return true;
+    }
+
     void day() {
-        if (m_d.day > m_place.today) add({}, Drafts::tr("The day has not come yet."));
+        constexpr Field f = Field::Day;
+        if (unread(f, Drafts::tr("A day: 2026-09-15, 15 Sep 2026, 15.9. or yesterday."))) return;
+        if (m_d.day > m_place.today) add(f, Drafts::tr("The day has not come yet."));
         if (m_d.day < m_place.since)
-            add({}, Drafts::tr("%1 began on %2.").arg(m_place.label, look::dayText(m_place.since)));
+            add(f, Drafts::tr("%1 began on %2.").arg(m_place.label, look::dayText(m_place.since)));
         if (m_place.ended && m_d.day > *m_place.ended)
-            add({}, Drafts::tr("%1 ended on %2.").arg(m_place.label, look::dayText(*m_place.ended)));
+            add(f, Drafts::tr("%1 ended on %2.").arg(m_place.label, look::dayText(*m_place.ended)));
         if (std::ranges::find(m_place.visited, m_d.day) != m_place.visited.end())
-            add({}, Drafts::tr("%1 has a visit of that day already.").arg(m_place.label));
+            add(f, Drafts::tr("%1 has a visit of that day already.").arg(m_place.label));
     }
 
     void frames(Field f) {

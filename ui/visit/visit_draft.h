@@ -6,12 +6,13 @@
 #include <QString>
 
 #include <array>
+#include <map>
 #include <optional>
 #include <vector>
 
 namespace ui::visit {
 
-/// The fields that are typed as text.
+/// The fields of a visit; those from Day on are kept as what they mean, all before them as typed.
 enum class Field {
     BeesTop,
     BeesBottom,
@@ -26,9 +27,13 @@ enum class Field {
     Mites,
     Sample,
     By,
-    Note
+    Note,
+    Day,
+    Boxes,
+    Queen,
+    Signs
 };
-constexpr size_t kFields = 14;
+constexpr size_t kFields = 14; ///< that are kept as typed
 
 /// A visit as it is typed; nothing in it need be right yet.
 struct VisitDraft {
@@ -37,6 +42,7 @@ struct VisitDraft {
     std::optional<core::QueenSeen> queen;
     core::Signs signs;
     std::array<QString, kFields> text;
+    std::map<Field, QString> unread; ///< what stands in one of the others and means nothing there
 
     QString& operator[](Field f) { return text[static_cast<size_t>(f)]; }
     const QString& operator[](Field f) const { return text[static_cast<size_t>(f)]; }
@@ -57,7 +63,7 @@ struct VisitPlace {
     core::WeightUnit weightUnit = core::WeightUnit::Kilograms; ///< what the weight is typed in
 };
 
-/// What is wrong in one field; the day and the boxes have none of the typed fields.
+/// What is wrong in one field, or of the whole.
 struct Problem {
     std::optional<Field> field;
     QString text;

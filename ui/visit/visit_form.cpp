@@ -1,6 +1,8 @@
 #include "ui/visit/visit_form.h"
 
+#include "ui/form/day_edit.h"
 #include "ui/form/field_editor.h"
+#include "ui/form/typed.h"
 #include "ui/look/colours.h"
 #include "ui/look/sample_text.h"
 #include "ui/look/type.h"
@@ -8,7 +10,6 @@
 
 #include <QCheckBox>
 #include <QComboBox>
-#include <QDateEdit>
 #include <QGridLayout>
 #include <QKeyEvent>
 #include <QLabel>
@@ -94,7 +95,7 @@ VisitForm::VisitForm(QWidget* parent) : QScrollArea(parent) {
     all->addWidget(hint);
     all->addStretch(1);
     setWidget(all->parentWidget());
-    for (QWidget* editor : std::initializer_list<QWidget*>{m_day, m_boxes, m_queen}) form::setUpInForm(*editor);
+    for (QWidget* editor : std::initializer_list<QWidget*>{m_boxes, m_queen}) form::setUpInForm(*editor);
     for (QLabel* label : findChildren<QLabel*>()) label->setWordWrap(true); // large text in a narrow window
 }
 
@@ -114,7 +115,7 @@ QLineEdit* VisitForm::addEdit(Field field, const QString& accessibleName) {
     edit->setObjectName(QStringLiteral("visitField%1").arg(static_cast<int>(field)));
     if (field != Field::Note && field != Field::By)
         edit->setMinimumWidth(edit->fontMetrics().averageCharWidth() * 6 + 16);
-    connect(edit, &QLineEdit::textChanged, this, &VisitForm::check);
+    connect(edit, &QLineEdit::textChanged, this, [this, field] { touched(field); });
     m_edits[static_cast<size_t>(field)] = edit;
     return edit;
 }
@@ -130,23 +131,24 @@ QLabel* VisitForm::problemRow(QGridLayout* grid, int row, std::initializer_list<
 }
 
 void VisitForm::buildTop(QGridLayout* grid) {
-    m_day = new QDateEdit(this);
-    m_day->setDisplayFormat(QStringLiteral("d MMM yyyy"));
+    m_day = new form::DayEdit({}, this);
     m_day->setAccessibleName(tr("Day of the visit"));
     m_day->setObjectName(QStringLiteral("visitDay"));
-    connect(m_day, &QDateEdit::dateChanged, this, &VisitForm::check);
+    connect(m_day, &QLineEdit::textChanged, this, [this] { touched(Field::Day); });
     auto* dayLabel = new QLabel(tr("&Day"), this);
     dayLabel->setBuddy(m_day);
     grid->addWidget(dayLabel, 0, 0);
     grid->addWidget(m_day, 0, 1, 1, 2);
+    problemRow(grid, 1, {Field::Day});
     m_boxes = new QComboBox(this);
     m_boxes->addItems({tr("as before"), tr("one"), tr("two")});
     m_boxes->setAccessibleName(tr("Brood boxes from that day on"));
-    connect(m_boxes, &QComboBox::currentIndexChanged, this, &VisitForm::check);
+    connect(m_boxes, &QComboBox::currentIndexChanged, this, [this] { touched(Field::Boxes); });
     auto* boxesLabel = new QLabel(tr("&Brood boxes"), this);
     boxesLabel->setBuddy(m_boxes);
-    grid->addWidget(boxesLabel, 1, 0);
-    grid->addWidget(m_boxes, 1, 1, 1, 2);
+    grid->addWidget(boxesLabel, 2, 0);
+    grid->addWidget(m_boxes, 2, 1, 1, 2);
+    problemRow(grid, 3, {Field::Boxes});
 }
 
 void VisitForm::buildFrames(QGridLayout* grid) {
@@ -154,54 +156,56 @@ void VisitForm::buildFrames(QGridLayout* grid) {
     for (int i = 0; i < 3; ++i) {
         auto* head = new QLabel(heads[i], this);
         head->setProperty("quiet", true);
-        grid->addWidget(head, 2, i + 1);
+        grid->addWidget(head, 4, i + 1);
     }
     auto* lower = new QLabel(tr("&Frames of bees"), this);
-    grid->addWidget(lower, 3, 0);
-    grid->addWidget(addEdit(Field::BeesTop, tr("Frames of bees seen from above")), 3, 1);
-    grid->addWidget(addEdit(Field::BeesBottom, tr("Frames of bees seen from below")), 3, 2);
-    grid->addWidget(addEdit(Field::Stores, tr("Frames of stores")), 3, 3);
+    grid->addWidget(lower, 5, 0);
+    grid->addWidget(addEdit(Field::BeesTop, tr("Frames of bees seen from above")), 5, 1);
+    grid->addWidget(addEdit(Field::BeesBottom, tr("Frames of bees seen from below")), 5, 2);
+    grid->addWidget(addEdit(Field::Stores, tr("Frames of stores")), 5, 3);
     lower->setBuddy(m_edits[static_cast<size_t>(Field::BeesTop)]);
-    problemRow(grid, 4, {Field::BeesTop, Field::BeesBottom, Field::Stores});
+    problemRow(grid, 6, {Field::BeesTop, Field::BeesBottom, Field::Stores});
     m_upperLabel = new QLabel(tr("&Upper box"), this);
-    grid->addWidget(m_upperLabel, 5, 0);
-    grid->addWidget(addEdit(Field::UpperTop, tr("Upper box, frames of bees seen from above")), 5, 1);
-    grid->addWidget(addEdit(Field::UpperBottom, tr("Upper box, frames of bees seen from below")), 5, 2);
-    grid->addWidget(addEdit(Field::UpperStores, tr("Upper box, frames of stores")), 5, 3);
+    grid->addWidget(m_upperLabel, 7, 0);
+    grid->addWidget(addEdit(Field::UpperTop, tr("Upper box, frames of bees seen from above")), 7, 1);
+    grid->addWidget(addEdit(Field::UpperBottom, tr("Upper box, frames of bees seen from below")), 7, 2);
+    grid->addWidget(addEdit(Field::UpperStores, tr("Upper box, frames of stores")), 7, 3);
     m_upperLabel->setBuddy(m_edits[static_cast<size_t>(Field::UpperTop)]);
-    problemRow(grid, 6, {Field::UpperTop, Field::UpperBottom, Field::UpperStores});
+    problemRow(grid, 8, {Field::UpperTop, Field::UpperBottom, Field::UpperStores});
 }
 
 void VisitForm::buildBrood(QGridLayout* grid) {
     m_queen = new QComboBox(this);
     for (const QueenWord& w : queenWords()) m_queen->addItem(w.text);
     m_queen->setAccessibleName(tr("Queen"));
-    connect(m_queen, &QComboBox::currentIndexChanged, this, &VisitForm::check);
+    connect(m_queen, &QComboBox::currentIndexChanged, this, [this] { touched(Field::Queen); });
     auto* queen = new QLabel(tr("&Queen"), this);
     queen->setBuddy(m_queen);
-    grid->addWidget(queen, 7, 0);
-    grid->addWidget(m_queen, 7, 1, 1, 3);
+    grid->addWidget(queen, 9, 0);
+    grid->addWidget(m_queen, 9, 1, 1, 3);
+    problemRow(grid, 10, {Field::Queen});
     auto* brood = new QLabel(tr("B&rood frames"), this);
-    grid->addWidget(brood, 8, 0);
-    grid->addWidget(addEdit(Field::Brood, tr("Brood frames")), 8, 1);
+    grid->addWidget(brood, 11, 0);
+    grid->addWidget(addEdit(Field::Brood, tr("Brood frames")), 11, 1);
     brood->setBuddy(m_edits[static_cast<size_t>(Field::Brood)]);
     auto* checked = new QLabel(tr("&checked"), this);
     checked->setToolTip(tr("Brood frames examined for disease"));
-    grid->addWidget(checked, 8, 2, Qt::AlignRight);
-    grid->addWidget(addEdit(Field::Checked, tr("Brood frames examined for disease")), 8, 3);
+    grid->addWidget(checked, 11, 2, Qt::AlignRight);
+    grid->addWidget(addEdit(Field::Checked, tr("Brood frames examined for disease")), 11, 3);
     checked->setBuddy(m_edits[static_cast<size_t>(Field::Checked)]);
-    problemRow(grid, 9, {Field::Brood, Field::Checked});
-    grid->addWidget(new QLabel(tr("Signs seen"), this), 10, 0, Qt::AlignTop);
+    problemRow(grid, 12, {Field::Brood, Field::Checked});
+    grid->addWidget(new QLabel(tr("Signs seen"), this), 13, 0, Qt::AlignTop);
     auto* signs = new QVBoxLayout;
     signs->setSpacing(1);
     const QStringList words = signWords();
     for (size_t i = 0; i < m_signs.size(); ++i) {
         m_signs[i] = new QCheckBox(words[static_cast<qsizetype>(i)], this);
         m_signs[i]->setAccessibleName(tr("Sign: %1").arg(words[static_cast<qsizetype>(i)]));
-        connect(m_signs[i], &QCheckBox::toggled, this, &VisitForm::check);
+        connect(m_signs[i], &QCheckBox::toggled, this, [this] { touched(Field::Signs); });
         signs->addWidget(m_signs[i]);
     }
-    grid->addLayout(signs, 10, 1, 1, 3);
+    grid->addLayout(signs, 13, 1, 1, 3);
+    problemRow(grid, 14, {Field::Signs});
 }
 
 void VisitForm::buildRest(QGridLayout* grid) {
@@ -218,15 +222,15 @@ void VisitForm::buildRest(QGridLayout* grid) {
         right->setBuddy(m_edits[static_cast<size_t>(fb)]);
         problemRow(grid, row + 1, {fa, fb});
     };
-    pair(11, tr("&Weight"), Field::Gross, tr("Weight of the whole hive"), tr("s&upers"), Field::Supers,
+    pair(15, tr("&Weight"), Field::Gross, tr("Weight of the whole hive"), tr("s&upers"), Field::Supers,
          tr("Honey boxes on the hive"));
-    pair(13, tr("&Mites"), Field::Mites, tr("Mites counted"), tr("in b&ees"), Field::Sample, tr("Bees in the sample"));
+    pair(17, tr("&Mites"), Field::Mites, tr("Mites counted"), tr("in b&ees"), Field::Sample, tr("Bees in the sample"));
     m_sample = new QLabel(this);
     m_sample->setObjectName(QStringLiteral("sampleSays"));
     m_sample->setProperty("quiet", true);
     m_sample->setToolTip(look::sampleSource());
-    grid->addWidget(m_sample, 15, 1, 1, 3);
-    int row = 16;
+    grid->addWidget(m_sample, 19, 1, 1, 3);
+    int row = 20;
     for (const auto& [field, text, spoken] :
          {std::tuple{Field::By, tr("B&y"), tr("Seen by")}, std::tuple{Field::Note, tr("&Note"), tr("Note")}}) {
         auto* label = new QLabel(text, this);
@@ -249,17 +253,46 @@ void VisitForm::start(const VisitPlace& place, const VisitDraft& draft, Odd odd)
     m_weightLabel->setText(pounds ? tr("&Weight, lb") : tr("&Weight, kg"));
     m_edits[static_cast<size_t>(Field::Gross)]->setAccessibleName(pounds ? tr("Weight of the whole hive in pounds")
                                                                          : tr("Weight of the whole hive in kilograms"));
-    m_day->setDate(core::toDate(draft.day));
-    m_boxes->setCurrentIndex(draft.boxes.value_or(0));
-    const auto words = queenWords();
-    for (size_t i = 0; i < words.size(); ++i)
-        if (words[i].seen == draft.queen) m_queen->setCurrentIndex(static_cast<int>(i));
-    for (size_t i = 0; i < m_signs.size(); ++i) m_signs[i]->setChecked(draft.signs.has(static_cast<core::Sign>(i)));
-    for (size_t i = 0; i < kFields; ++i) m_edits[i]->setText(draft.text[i]);
+    m_day->setToday(place.today);
+    put(draft);
     m_started = this->draft();
     m_leaving = false;
     check();
     m_edits[static_cast<size_t>(Field::BeesTop)]->setFocus(Qt::OtherFocusReason);
+}
+
+/// Fields that say so already are not touched: the caret stays where it is.
+void VisitForm::put(const VisitDraft& draft) {
+    m_putting = true;
+    m_unread = draft.unread;
+    const auto badDay = draft.unread.find(Field::Day);
+    if (badDay != draft.unread.end())
+        m_day->setText(badDay->second);
+    else if (m_day->day() != draft.day)
+        m_day->setDay(draft.day);
+    m_boxes->setCurrentIndex(m_unread.contains(Field::Boxes) ? -1 : draft.boxes.value_or(0));
+    const auto words = queenWords();
+    for (size_t i = 0; i < words.size(); ++i)
+        if (words[i].seen == draft.queen) m_queen->setCurrentIndex(static_cast<int>(i));
+    if (m_unread.contains(Field::Queen)) m_queen->setCurrentIndex(-1);
+    for (size_t i = 0; i < m_signs.size(); ++i) m_signs[i]->setChecked(draft.signs.has(static_cast<core::Sign>(i)));
+    for (size_t i = 0; i < kFields; ++i)
+        if (m_edits[i]->text() != draft.text[i]) m_edits[i]->setText(draft.text[i]);
+    m_putting = false;
+}
+
+void VisitForm::follow(const VisitDraft& draft) {
+    if (draft == this->draft()) return;
+    put(draft);
+    check();
+}
+
+/// By hand, or by what is put there.
+void VisitForm::touched(Field field) {
+    if (m_putting) return;
+    m_unread.erase(field);
+    check();
+    emit typed(draft());
 }
 
 void VisitForm::judgeAgain(const VisitPlace& place, const QString& meanwhile) {
@@ -288,7 +321,11 @@ void VisitForm::refuse(const QString& why) {
 
 VisitDraft VisitForm::draft() const {
     VisitDraft d;
-    d.day = core::dayOf(m_day->date());
+    d.unread = m_unread;
+    if (const auto day = m_day->day())
+        d.day = *day;
+    else
+        d.unread[Field::Day] = m_day->text();
     if (m_boxes->currentIndex() > 0) d.boxes = m_boxes->currentIndex();
     d.queen = queenWords()[static_cast<size_t>(std::max(m_queen->currentIndex(), 0))].seen;
     for (size_t i = 0; i < m_signs.size(); ++i)
@@ -343,7 +380,22 @@ void VisitForm::save() {
         return emit saveAsked(visit);
     }
     emit said(found.front().text);
-    if (found.front().field) m_edits[static_cast<size_t>(*found.front().field)]->setFocus();
+    if (found.front().field) editorOf(*found.front().field)->setFocus();
+}
+
+QWidget* VisitForm::editorOf(Field field) const {
+    switch (field) {
+    case Field::Day:
+        return m_day;
+    case Field::Boxes:
+        return m_boxes;
+    case Field::Queen:
+        return m_queen;
+    case Field::Signs:
+        return m_signs[0];
+    default:
+        return m_edits[static_cast<size_t>(field)];
+    }
 }
 
 bool VisitForm::askedAbout(const QStringList& odd) {

@@ -11,11 +11,14 @@
 
 class QCheckBox;
 class QComboBox;
-class QDateEdit;
 class QGridLayout;
 class QLabel;
 class QLineEdit;
 class QPushButton;
+
+namespace ui::form {
+class DayEdit;
+}
 
 namespace ui::visit {
 
@@ -31,6 +34,8 @@ public:
 
     /// Begins a visit of this colony on `draft.day`; the first field has the keys.
     void start(const VisitPlace& place, const VisitDraft& draft, Odd odd = {});
+    /// The same visit is typed elsewhere as well, or was before: shows `draft`; what it began with stays the same.
+    void follow(const VisitDraft& draft);
     /// The book holds something new: judged by `place` from now on; `meanwhile` says what became of the visit.
     void judgeAgain(const VisitPlace& place, const QString& meanwhile);
     /// It was not saved, and why; what was typed stays.
@@ -39,9 +44,11 @@ public:
     void setStep(const QString& text);
     const VisitPlace& place() const { return m_place; }
     VisitDraft draft() const;
+    const VisitDraft& began() const { return m_started; } ///< what it began with
     bool dirty() const { return draft() != m_started; }
 
 signals:
+    void typed(const VisitDraft& draft); ///< by hand, with each key
     void saveAsked(const core::Visit& visit);
     void leaveAsked();
     void said(const QString& sentence);
@@ -58,6 +65,9 @@ private:
     void buildFrames(QGridLayout* grid);
     void buildBrood(QGridLayout* grid);
     void buildRest(QGridLayout* grid);
+    void touched(Field field);
+    void put(const VisitDraft& draft);
+    QWidget* editorOf(Field field) const;
     void check();
     void tellSample(const VisitDraft& draft);
     void save();
@@ -66,11 +76,13 @@ private:
 
     VisitPlace m_place;
     VisitDraft m_started;
-    bool m_leaving = false; ///< Escape was pressed once over typing not saved
+    std::map<Field, QString> m_unread; ///< as in the draft; what is chosen here takes its place
+    bool m_putting = false;            ///< fields change, and not by hand
+    bool m_leaving = false;            ///< Escape was pressed once over typing not saved
     QLabel* m_title = nullptr;
     QLabel* m_step = nullptr;
     QLabel* m_weightLabel = nullptr;
-    QDateEdit* m_day = nullptr;
+    form::DayEdit* m_day = nullptr;
     QComboBox* m_boxes = nullptr;
     QComboBox* m_queen = nullptr;
     QLabel* m_upperLabel = nullptr;

@@ -4,6 +4,7 @@
 #include "ui/board/board.h"
 #include "ui/card/colony_card.h"
 #include "ui/close/close_page.h"
+#include "ui/entry/entry_desk.h"
 #include "ui/form/form_panel.h"
 #include "ui/hand/hand_desk.h"
 #include "ui/merge/merge_place.h"
@@ -108,6 +109,7 @@ void WorkPage::buildRight(QSplitter* across) {
     m_merge->addStep(merge::Step::Afterwards, after);
     connect(after, &after::AfterPage::sheetAsked, this, &WorkPage::previewAsked);
     m_form = new visit::VisitForm(m_right);
+    m_entry = new entry::EntryDesk(m_desk, *m_form, this);
     m_right->addWidget(m_card);
     m_right->addWidget(m_merge);
     m_right->addWidget(m_form);

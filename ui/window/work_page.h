@@ -19,6 +19,9 @@ class Board;
 namespace ui::card {
 class ColonyCard;
 }
+namespace ui::entry {
+class EntryDesk;
+}
 namespace ui::form {
 class Form;
 class FormPanel;
@@ -100,6 +103,7 @@ public:
     YardList* yards() const { return m_yards; }
     card::ColonyCard* card() const { return m_card; }
     visit::VisitForm* form() const { return m_form; }
+    entry::EntryDesk* entry() const { return m_entry; }
     table::HiveTable* table() const { return m_table; }
     QSplitter* across() const;
     QSplitter* down() const;
@@ -159,6 +163,7 @@ private:
     merge::MergePlace* m_merge;
     board::Board* m_board;
     visit::VisitForm* m_form;
+    entry::EntryDesk* m_entry;
     form::FormPanel* m_panel;
     hand::HandDesk* m_hand;
     start::StartDesk* m_start;

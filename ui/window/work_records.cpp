@@ -1,6 +1,7 @@
 #include "core/edit/edits.h"
 #include "core/edit/put_right.h"
 #include "ui/card/colony_card.h"
+#include "ui/entry/entry_desk.h"
 #include "ui/form/form_panel.h"
 #include "ui/pick/visit_walk.h"
 #include "ui/records/find_form.h"
@@ -42,7 +43,8 @@ void WorkPage::startVisit(core::ColonyId colony, const std::optional<core::Visit
     if (!mayLeaveForm()) return;
     m_panel->close();
     const edit::Session& book = m_desk.session();
-    const core::Day day = was ? was->day : std::min(m_desk.day(), m_desk.today());
+    const visit::VisitDraft draft = m_entry->fresh();
+    const core::Day day = was ? was->day : draft.day;
     const auto odd = [&book, was](const core::Visit& visit) {
         auto others = book.visitsOf(visit.colony, kVisitsBefore);
         std::erase_if(others, [&](const core::Visit& v) { return v.id == visit.id; });
@@ -53,12 +55,10 @@ void WorkPage::startVisit(core::ColonyId colony, const std::optional<core::Visit
                 found.removeAll(old);
         return found;
     };
-    visit::VisitDraft draft;
-    draft.day = day;
-    draft[visit::Field::By] = m_desk.author();
     m_right->setCurrentWidget(m_form);
     const visit::VisitPlace place = visit::visitPlaceOf(book, colony, day, was);
     m_form->start(place, was ? visit::draftOf(*was, place.weightUnit) : draft, odd);
+    m_entry->begun();
 }
 
 void WorkPage::walk() {
@@ -75,6 +75,7 @@ bool WorkPage::turnTo(std::optional<core::ColonyId> colony) {
 /// A refusal, a full disk or a stale record keeps the form with all that was typed.
 void WorkPage::saveVisit(const core::Visit& visit) {
     const bool anew = !m_form->place().was;
+    const core::VisitId was = anew ? core::VisitId{} : m_form->place().was->id;
     try {
         const bool saved =
             m_desk.save(anew ? tr("Log a visit") : tr("Change a visit"), [&](const edit::EditContext& c) {
@@ -82,6 +83,7 @@ void WorkPage::saveVisit(const core::Visit& visit) {
             });
         if (saved) {
             settleRight();
+            m_entry->saved(visit, was);
             if (anew) m_walk->saved(visit.colony);
             return;
         }

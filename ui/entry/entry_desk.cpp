@@ -1,0 +1,111 @@
+#include "ui/entry/entry_desk.h"
+
+#include "ui/visit/visit_form.h"
+#include "ui/visit/visit_place.h"
+
+#include <algorithm>
+
+namespace ui::entry {
+
+using visit::Field;
+using visit::VisitDraft;
+
+EntryDesk::EntryDesk(desk::Desk& desk, visit::VisitForm& form, QObject* parent)
+    : QObject(parent), m_desk(desk), m_form(form), m_drafts(desk.session().path()) {
+    connect(&m_drafts, &visit::Drafts::changed, this, &EntryDesk::changed);
+    connect(&m_drafts, &visit::Drafts::changed, this, &EntryDesk::follow);
+    connect(&m_form, &visit::VisitForm::typed, this, &EntryDesk::typed);
+    connect(&m_form, &visit::VisitForm::leaveAsked, this, &EntryDesk::left);
+    connect(&m_desk, &desk::Desk::read, this, &EntryDesk::readOnce);
+    readOnce();
+}
+
+/// Once this window writes: what another types is its own.
+void EntryDesk::readOnce() {
+    if (m_read || m_desk.session().readOnly()) return;
+    m_read = true;
+    try {
+        m_drafts.read();
+        const std::vector<visit::HalfTyped> all = m_drafts.all();
+        for (const visit::HalfTyped& half : all)
+            if (inBook(half)) m_drafts.drop(half.colony, half.was);
+    } catch (const core::Error& e) {
+        const QString why = e.userMessage();
+        QMetaObject::invokeMethod(
+            this, [this, why] { emit m_desk.notSaved(why); }, Qt::QueuedConnection);
+        return;
+    }
+    if (!m_drafts.all().empty())
+        QMetaObject::invokeMethod(
+            this, [this] { tell(); }, Qt::QueuedConnection);
+}
+
+/// It was saved, and the program ended before it was dropped. Of a colony that is gone nothing can be saved either.
+bool EntryDesk::inBook(const visit::HalfTyped& half) const {
+    const auto& book = m_desk.session();
+    if (!book.colony(half.colony)) return true;
+    std::optional<core::Visit> there;
+    const auto visits = book.visitsOf(half.colony, 1000);
+    const auto it = std::ranges::find_if(
+        visits, [&](const core::Visit& v) { return half.was.value > 0 ? v.id == half.was : v.day == half.draft.day; });
+    if (it == visits.end()) return half.was.value > 0; // the visit that was changed is gone
+    const visit::VisitPlace place = visit::visitPlaceOf(book, half.colony, it->day, *it);
+    return visit::problems(half.draft, place).empty() && visit::visitOf(half.draft, place) == *it;
+}
+
+void EntryDesk::tell() const {
+    const auto n = m_drafts.all().size();
+    if (n == 0) return;
+    emit m_desk.said(n == 1 ? tr("A visit that was half typed is there again: Visits, Write down.")
+                            : tr("%1 visits that were half typed are there again: Visits, Write down.").arg(n));
+}
+
+void EntryDesk::type(core::ColonyId colony, core::VisitId was, const VisitDraft& draft, const VisitDraft& bare) {
+    try {
+        m_drafts.type(colony, was, draft, bare);
+    } catch (const core::Error& e) {
+        emit m_desk.notSaved(e.userMessage());
+    }
+}
+
+void EntryDesk::drop(core::ColonyId colony, core::VisitId was) {
+    try {
+        m_drafts.drop(colony, was);
+    } catch (const core::Error& e) {
+        emit m_desk.notSaved(e.userMessage());
+    }
+}
+
+VisitDraft EntryDesk::fresh() const {
+    VisitDraft draft;
+    draft.day = std::min(m_desk.day(), m_desk.today());
+    draft[Field::By] = m_desk.author();
+    if (!m_carried) return draft;
+    draft.day = m_carried->day;
+    draft[Field::By] = m_carried->by;
+    draft[Field::Note] = m_carried->weather;
+    return draft;
+}
+
+core::VisitId EntryDesk::formsVisit() const { return m_form.place().was ? m_form.place().was->id : core::VisitId{}; }
+
+void EntryDesk::begun() {
+    if (const auto half = m_drafts.of(m_form.place().colony, formsVisit())) m_form.follow(*half);
+}
+
+void EntryDesk::typed(const VisitDraft& draft) { type(m_form.place().colony, formsVisit(), draft, m_form.began()); }
+
+void EntryDesk::follow(core::ColonyId colony, core::VisitId was) {
+    if (!m_form.isVisible() || m_form.place().colony != colony || formsVisit() != was) return;
+    m_form.follow(m_drafts.of(colony, was).value_or(m_form.began()));
+}
+
+/// Escape twice threw it away.
+void EntryDesk::left() { drop(m_form.place().colony, formsVisit()); }
+
+void EntryDesk::saved(const core::Visit& visit, core::VisitId was) {
+    drop(visit.colony, was);
+    if (was.value == 0) emit visitSaved(visit.colony);
+}
+
+} // namespace ui::entry
