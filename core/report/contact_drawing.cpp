@@ -116,11 +116,11 @@ private:
         const int days = std::max(m_drawing.until - m_drawing.from, 1);
         return m_left + (m_width - m_left - 2) * (day - m_drawing.from) / days;
     }
-    static double y(size_t row) { return kTop + (static_cast<double>(row) + 0.5) * kRowHeight; }
+    static double y(size_t row) { return contactRow(row).y + 0.5 * kRowHeight; }
 
     /// The first days of months, as many as have room for their names.
     void drawDays() {
-        const double bottom = kTop + static_cast<double>(m_drawing.rows.size()) * kRowHeight;
+        const double bottom = contactHeight(m_drawing);
         const double room = m_pen.width(QStringLiteral("2026-05"), kText) + 4;
         const double perMonth = (m_width - m_left) / std::max((m_drawing.until - m_drawing.from) / 30.4, 1.0);
         int every = 1;
@@ -180,9 +180,13 @@ private:
 
 } // namespace
 
+double contactHeight(const ContactDrawing& drawing) { return contactRow(drawing.rows.size()).y; }
+
+Rect contactRow(size_t row) { return {0, kTop + static_cast<double>(row) * kRowHeight, 0, kRowHeight}; }
+
 Block contactBlock(const ContactDrawing& drawing, const TextMeasure& measure, double width) {
     Block block;
-    block.height = kTop + static_cast<double>(drawing.rows.size()) * kRowHeight;
+    block.height = contactHeight(drawing);
     block.zone = QStringLiteral("contacts");
     block.zoneWidth = width;
     ContactPen(drawing, measure, width, block).draw();

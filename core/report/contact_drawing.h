@@ -46,6 +46,10 @@ ContactDrawing contactDrawing(const Snapshot& s, const rules::Contacts& contacts
 /// In `width` mm; texts are at least 11 pt. Zone "contacts".
 Block contactBlock(const ContactDrawing& drawing, const TextMeasure& measure, double width);
 
+/// Its height, and where a row stands in it, mm.
+double contactHeight(const ContactDrawing& drawing);
+Rect contactRow(size_t row);
+
 /// What the strokes mean, one sentence.
 QString contactKey();
 

@@ -98,17 +98,7 @@ private:
     void holds() {
         const auto found = ours(m_plan.holds, [](const rules::Hold& h) { return h.colony; });
         if (!found.empty()) section(Boards::tr("Do not unite"), 0);
-        for (const rules::Hold& h : found) {
-            BoardRow row;
-            row.kind = RowKind::Hold;
-            row.colony = id(h.colony);
-            row.mark = QString(rules::holdLetter(h.kind));
-            row.title = Boards::tr("%1: %2").arg(name(h.colony), look::holdWithin(h.kind));
-            row.lines << h.told;
-            row.more << h.lift;
-            row.why = h.why;
-            m_rows.push_back(row);
-        }
+        for (const rules::Hold& h : found) m_rows.push_back(holdRow(m_r.snapshot, h));
     }
 
     void unions() {
@@ -278,6 +268,18 @@ QString BoardRow::spoken() const {
     parts << lines << cautions << more;
     if (!rules.isEmpty()) parts << rules;
     return parts.join(QStringLiteral(". "));
+}
+
+BoardRow holdRow(const core::Snapshot& s, const rules::Hold& hold) {
+    BoardRow row;
+    row.kind = RowKind::Hold;
+    row.colony = s.colony(hold.colony).id;
+    row.mark = QString(rules::holdLetter(hold.kind));
+    row.title = Boards::tr("%1: %2").arg(s.colony(hold.colony).shown, look::holdWithin(hold.kind));
+    row.lines << hold.told;
+    row.more << hold.lift;
+    row.why = hold.why;
+    return row;
 }
 
 std::vector<BoardRow> boardRows(const desk::Reading& reading, core::YardIx yard, bool mayAsk) {

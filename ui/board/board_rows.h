@@ -40,6 +40,9 @@ struct BoardRow {
     QString spoken() const; ///< the whole for a screen reader
 };
 
+/// A hold in its sentences: why it stands, and what would lift it.
+BoardRow holdRow(const core::Snapshot& s, const core::rules::Hold& hold);
+
 /// The plan of one yard as rows, holds first. `mayAsk`: with what can be asked of it.
 std::vector<BoardRow> boardRows(const desk::Reading& reading, core::YardIx yard, bool mayAsk = true);
 

@@ -22,7 +22,7 @@ struct Drafts {
 const QString kYard = QStringLiteral("yard");
 const QString kDay = QStringLiteral("day");
 const QString kHow = QStringLiteral("how");
-const QString kMoved = QStringLiteral("moved");
+const QString kMovedName = QStringLiteral("moved");
 const QString kHost = QStringLiteral("host");
 const QString kOutcome = QStringLiteral("outcome");
 const QString kNote = QStringLiteral("note");
@@ -31,7 +31,7 @@ const QString kInstead = QStringLiteral("instead");
 const QString kFact = QStringLiteral("fact");
 
 QJsonObject unionJson(core::LineageHow how, core::ColonyId moved, core::ColonyId host) {
-    return {{kHow, core::word(how)}, {kMoved, moved.value}, {kHost, host.value}};
+    return {{kHow, core::word(how)}, {kMovedName, moved.value}, {kHost, host.value}};
 }
 
 QJsonObject jsonOf(const Drafted& d) {
@@ -49,7 +49,7 @@ QJsonObject jsonOf(const Drafted& d) {
 std::optional<core::edit::DoneInstead> unionOf(const QJsonObject& o) {
     const auto how = core::fromWord<core::LineageHow>(o[kHow].toString());
     if (!how || *how == core::LineageHow::Divided) return std::nullopt;
-    return core::edit::DoneInstead{*how, {o[kMoved].toInteger()}, {o[kHost].toInteger()}};
+    return core::edit::DoneInstead{*how, {o[kMovedName].toInteger()}, {o[kHost].toInteger()}};
 }
 
 std::optional<Drafted> draftedOf(const QJsonObject& o) {

@@ -3,6 +3,7 @@
 #include "ui/look/page_tabs.h"
 
 #include <QApplication>
+#include <QFocusEvent>
 #include <QShortcut>
 #include <QStackedWidget>
 #include <QVBoxLayout>
@@ -48,9 +49,13 @@ void Paged::showTab(int tab) {
     const bool had = focus && m_stack->isAncestorOf(focus);
     m_stack->setCurrentIndex(tab);
     QWidget* keys = m_keys[static_cast<size_t>(tab)];
-    setFocusProxy(keys);
     if (had) keys->setFocus(Qt::TabFocusReason);
     emit pageChanged(m_stack->currentWidget());
+}
+
+/// A proxy would keep Tab from the row of tabs.
+void Paged::focusInEvent(QFocusEvent* event) {
+    if (m_stack->count() > 0) m_keys[static_cast<size_t>(m_stack->currentIndex())]->setFocus(event->reason());
 }
 
 void Paged::turn(int by) {

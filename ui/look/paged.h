@@ -26,6 +26,9 @@ public:
 signals:
     void pageChanged(QWidget* page);
 
+protected:
+    void focusInEvent(QFocusEvent* event) override; ///< the page shown has the keys
+
 private:
     void showTab(int tab);
     void turn(int by);

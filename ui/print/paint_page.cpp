@@ -18,23 +18,9 @@ using namespace core::report;
 
 namespace {
 
-QColor colourOf(Ink ink) {
-    switch (ink) {
-    case Ink::Black:
-        return Qt::black;
-    case Ink::Grey:
-        return QColor(0x70, 0x70, 0x70);
-    case Ink::Pale:
-        return QColor(0xd0, 0xd0, 0xd0);
-    case Ink::White:
-        break;
-    }
-    return Qt::white;
-}
-
-QPen penOf(double width, Ink ink, const std::vector<double>& dash) {
+QPen penOf(double width, const QColor& colour, const std::vector<double>& dash) {
     if (width <= 0) return QPen(Qt::NoPen);
-    QPen pen(colourOf(ink), width, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin);
+    QPen pen(colour, width, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin);
     if (dash.empty()) return pen;
     QList<qreal> pattern; // in widths of the pen
     for (const double d : dash) pattern << d / width;
@@ -54,7 +40,7 @@ QPolygonF polygonOf(const std::vector<Point>& points) {
 /// Paints marks; the painter counts in mm.
 class MarkPainter {
 public:
-    MarkPainter(QPainter& p, const YardPicture* yard) : m_p(p), m_yard(yard) {}
+    MarkPainter(QPainter& p, const YardPicture* yard, const Inks& inks) : m_p(p), m_yard(yard), m_inks(inks) {}
 
     void operator()(const TextMark& mark) const {
         const QFont font = paperFont(kTypePixels, mark.bold);
@@ -74,7 +60,7 @@ public:
     }
 
     void operator()(const PathMark& mark) const {
-        m_p.setPen(penOf(mark.lineWidth, mark.line, mark.dash));
+        m_p.setPen(penOf(mark.lineWidth, colourOf(mark.line), mark.dash));
         m_p.setBrush(mark.filled ? QBrush(colourOf(mark.fill)) : QBrush(Qt::NoBrush));
         if (mark.closed)
             m_p.drawPolygon(polygonOf(mark.points));
@@ -85,14 +71,14 @@ public:
     void operator()(const CurveMark& mark) const {
         QPainterPath path(pointOf(mark.from));
         path.cubicTo(pointOf(mark.control1), pointOf(mark.control2), pointOf(mark.to));
-        m_p.setPen(penOf(mark.lineWidth, Ink::Black, mark.dash));
+        m_p.setPen(penOf(mark.lineWidth, m_inks.black, mark.dash));
         m_p.setBrush(Qt::NoBrush);
         m_p.drawPath(path);
         if (mark.arrow) arrow(pointOf(mark.control2), pointOf(mark.to), mark.lineWidth);
     }
 
     void operator()(const CircleMark& mark) const {
-        m_p.setPen(penOf(mark.lineWidth, Ink::Black, {}));
+        m_p.setPen(penOf(mark.lineWidth, m_inks.black, {}));
         m_p.setBrush(mark.filled ? QBrush(colourOf(mark.fill)) : QBrush(Qt::NoBrush));
         m_p.drawEllipse(pointOf(mark.centre), mark.radius, mark.radius);
     }
@@ -105,7 +91,7 @@ public:
         clip.closeSubpath();
         m_p.save();
         m_p.setClipPath(clip, Qt::IntersectClip);
-        m_p.setPen(QPen(Qt::black, mark.lineWidth, Qt::SolidLine, Qt::FlatCap));
+        m_p.setPen(QPen(m_inks.black, mark.lineWidth, Qt::SolidLine, Qt::FlatCap));
         for (double x = box.left() - box.height(); x < box.right(); x += mark.spacing)
             m_p.drawLine(QPointF(x, box.bottom()), QPointF(x + box.height(), box.top()));
         m_p.restore();
@@ -118,6 +104,20 @@ public:
     }
 
 private:
+    QColor colourOf(Ink ink) const {
+        switch (ink) {
+        case Ink::Black:
+            return m_inks.black;
+        case Ink::Grey:
+            return m_inks.grey;
+        case Ink::Pale:
+            return m_inks.pale;
+        case Ink::White:
+            break;
+        }
+        return m_inks.white;
+    }
+
     void arrow(const QPointF& from, const QPointF& tip, double width) const {
         const QPointF way = tip - from;
         const double length = std::hypot(way.x(), way.y());
@@ -126,22 +126,23 @@ private:
         const QPointF side(-unit.y(), unit.x());
         const double size = std::max(2.0, 5 * width);
         m_p.setPen(Qt::NoPen);
-        m_p.setBrush(Qt::black);
+        m_p.setBrush(m_inks.black);
         m_p.drawPolygon(QPolygonF({tip, tip - unit * size + side * size * 0.4, tip - unit * size - side * size * 0.4}));
     }
 
     QPainter& m_p;
     const YardPicture* m_yard;
+    const Inks& m_inks;
 };
 
 } // namespace
 
-void paintPage(QPainter& p, const Page& page, double dotsPerMm, const YardPicture* yard) {
+void paintPage(QPainter& p, const Page& page, double dotsPerMm, const YardPicture* yard, const Inks& inks) {
     p.save();
     p.setRenderHint(QPainter::Antialiasing, true);
     p.setRenderHint(QPainter::TextAntialiasing, true);
     p.scale(dotsPerMm, dotsPerMm);
-    const MarkPainter painter(p, yard);
+    const MarkPainter painter(p, yard, inks);
     for (const Mark& mark : page.marks) std::visit(painter, mark);
     p.restore();
 }

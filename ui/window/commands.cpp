@@ -62,9 +62,11 @@ Commands::Commands(QMenuBar* bar, QWidget* window) : QObject(window), m_window(w
         add(view, tr("&Colonies"), QStringLiteral("Ctrl+2"), tr("All colonies as a list, and questions asked of them"));
     visits = add(view, tr("&Visits"), QStringLiteral("Ctrl+3"), tr("Write visits down, and look them up"));
     mergeDay = add(view, tr("&Merge day"), QStringLiteral("Ctrl+4"), tr("What to unite, and what not to touch"));
+    health =
+        add(view, tr("Health"), QStringLiteral("Ctrl+5"), tr("Who is held and why, and who had contact with whom"));
     season =
         add(view, tr("Se&ason"), QStringLiteral("Ctrl+6"), tr("Strength, mites, feed, queens and losses over time"));
-    for (QAction* a : {colonies, visits, season}) a->setVisible(false); // until there is a place for it
+    for (QAction* a : {colonies, visits, health, season}) a->setVisible(false); // until there is a place for it
     view->addSeparator();
     m_time = new TimeCommands(view, window);
     view->addSeparator();
@@ -94,8 +96,8 @@ Commands::Commands(QMenuBar* bar, QWidget* window) : QObject(window), m_window(w
 }
 
 void Commands::setBookOpen(bool open, bool writable) {
-    for (QAction* a : {yardPlan, mergeDay, colonies, visits, season, zoomIn, zoomOut, fit, table, history, nextPane,
-                       paneBefore, findColony, preview, print, pdf, settings, people})
+    for (QAction* a : {yardPlan, mergeDay, colonies, visits, health, season, zoomIn, zoomOut, fit, table, history,
+                       nextPane, paneBefore, findColony, preview, print, pdf, settings, people})
         a->setEnabled(open);
     for (QAction* a : {importCsv, logVisit}) a->setEnabled(open && writable);
     columns->setEnabled(open);
@@ -120,6 +122,8 @@ QAction* Commands::placeAction(Place place) const {
         return visits;
     case Place::Season:
         return season;
+    case Place::Health:
+        return health;
     }
     return nullptr;
 }

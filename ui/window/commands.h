@@ -29,8 +29,8 @@ public:
     QAction *makeBook, *openBook, *tryAgain, *importCsv, *preview, *print, *pdf, *settings, *people, *close;
     QAction *undo, *redo, *findColony, *logVisit;
     std::vector<std::pair<records::NewRecord, QAction*>> notes; ///< another record of the chosen hive
-    QAction *yardPlan, *mergeDay, *colonies, *visits, *season, *zoomIn, *zoomOut, *fit, *table, *history, *larger,
-        *smaller, *usual, *nextPane, *paneBefore;
+    QAction *yardPlan, *mergeDay, *colonies, *visits, *season, *health, *zoomIn, *zoomOut, *fit, *table, *history,
+        *larger, *smaller, *usual, *nextPane, *paneBefore;
     QMenu* columns; ///< of the table, filled when it opens
     QMenu* steps;   ///< of the merge day and what each can do, filled when it opens
 

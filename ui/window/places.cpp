@@ -1,9 +1,14 @@
 #include "ui/window/places.h"
 
+#include "ui/board/row_list.h"
+#include "ui/health/contacts_page.h"
+#include "ui/health/holds_page.h"
 #include "ui/look/paged.h"
 #include "ui/window/work_page.h"
 
 #include <QCoreApplication>
+#include <QLineEdit>
+#include <QTableView>
 
 namespace ui::window {
 
@@ -31,6 +36,23 @@ look::Paged* visitsPlace(WorkPage& page, desk::Desk&, Dialogs&) {
     return pages;
 }
 
+look::Paged* healthPlace(WorkPage& page, desk::Desk& desk, Dialogs& dialogs) {
+    auto* pages = new look::Paged(Places::tr("Pages of health"), &page);
+    auto* holds = new health::HoldsPage(desk, dialogs, pages);
+    auto* contacts = new health::ContactsPage(desk, dialogs, pages);
+    pages->addPage(Places::tr("Held"), Places::tr("Who is held, why, and which record would lift it"), holds,
+                   holds->list());
+    pages->addPage(Places::tr("Contacts"), Places::tr("What a colony passed on, and what came to it"), contacts,
+                   contacts->colonyField());
+    QObject::connect(holds, &health::HoldsPage::contactsAsked, contacts, [pages, contacts](core::ColonyId colony) {
+        contacts->trace(colony);
+        pages->show(contacts);
+        contacts->table()->setFocus(Qt::OtherFocusReason);
+    });
+    QObject::connect(contacts, &health::ContactsPage::cardAsked, &page, &WorkPage::showColony);
+    return pages;
+}
+
 look::Paged* seasonPlace(WorkPage& page, desk::Desk&, Dialogs&) {
     auto* pages = new look::Paged(Places::tr("Pages of the season"), &page);
     return pages;
@@ -41,6 +63,7 @@ look::Paged* seasonPlace(WorkPage& page, desk::Desk&, Dialogs&) {
 void addPlaces(WorkPage& page, desk::Desk& desk, Dialogs& dialogs) {
     add(page, Place::Colonies, coloniesPlace(page, desk, dialogs));
     add(page, Place::Visits, visitsPlace(page, desk, dialogs));
+    add(page, Place::Health, healthPlace(page, desk, dialogs));
     add(page, Place::Season, seasonPlace(page, desk, dialogs));
 }
 

@@ -3,6 +3,7 @@
 #include "core/base/error.h"
 #include "ui/board/board.h"
 #include "ui/form/form_panel.h"
+#include "ui/health/holds_page.h"
 #include "ui/history/history_window.h"
 #include "ui/look/sheet.h"
 #include "ui/merge/merge_place.h"
@@ -125,6 +126,19 @@ void takeSteps(MainWindow& window, Camera& camera, const QString& shade) {
     merge.setStep(merge::Step::Plan);
 }
 
+/// Holds of the yard, then the contacts of the colony that they come from.
+void takeHealth(MainWindow& window, Camera& camera, const QString& shade) {
+    window.setPlace(Place::Health);
+    camera.take(window, QStringLiteral("health-held-") + shade);
+    const desk::Reading& reading = window.desk()->reading();
+    const auto& holds = reading.plan.holds;
+    const auto traced = std::ranges::find_if(holds, [](const core::rules::Hold& h) { return !h.sources.empty(); });
+    if (traced == holds.end()) return;
+    auto* held = window.findChild<health::HoldsPage*>();
+    emit held->contactsAsked(reading.snapshot.colony(traced->sources.front()).id);
+    camera.take(window, QStringLiteral("health-contacts-") + shade);
+}
+
 void takeAll(const QString& book, core::Day on, Camera& camera, const QString& shade) {
     const FixedClock clock(on);
     NoDialogs dialogs;
@@ -144,6 +158,7 @@ void takeAll(const QString& book, core::Day on, Camera& camera, const QString& s
     window.page()->setTableShown(true);
     camera.take(window, QStringLiteral("table-") + shade);
     window.page()->setTableShown(false);
+    takeHealth(window, camera, shade);
     window.setPlace(Place::YardPlan);
     window.page()->time()->goTo(on - kDaysBack);
     camera.take(window, QStringLiteral("past-day-") + shade);

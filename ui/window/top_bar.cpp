@@ -15,6 +15,7 @@ constexpr std::pair<Place, const char*> kPlaces[] = {
     {Place::Colonies, QT_TRANSLATE_NOOP("ui::window::TopBar", "Colonies")},
     {Place::Visits, QT_TRANSLATE_NOOP("ui::window::TopBar", "Visits")},
     {Place::MergeDay, QT_TRANSLATE_NOOP("ui::window::TopBar", "Merge day")},
+    {Place::Health, QT_TRANSLATE_NOOP("ui::window::TopBar", "Health")},
     {Place::Season, QT_TRANSLATE_NOOP("ui::window::TopBar", "Season")}};
 
 constexpr const char* kThere = "there"; // a place of this window

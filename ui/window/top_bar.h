@@ -9,7 +9,7 @@ class QPushButton;
 namespace ui::window {
 
 /// The numbers are kept among the settings of a machine.
-enum class Place { YardPlan, MergeDay, Colonies, Visits, Season };
+enum class Place { YardPlan, MergeDay, Colonies, Visits, Season, Health };
 
 /// Menus, the places, and at the right what was last done, with its undo.
 class TopBar : public QWidget {

@@ -80,6 +80,7 @@ void wireView(MainWindow& w, Commands& c, Dialogs& dialogs) {
     QObject::connect(c.mergeDay, &QAction::triggered, &w, [&w] { w.setPlace(Place::MergeDay); });
     QObject::connect(c.colonies, &QAction::triggered, &w, [&w] { w.setPlace(Place::Colonies); });
     QObject::connect(c.visits, &QAction::triggered, &w, [&w] { w.setPlace(Place::Visits); });
+    QObject::connect(c.health, &QAction::triggered, &w, [&w] { w.setPlace(Place::Health); });
     QObject::connect(c.season, &QAction::triggered, &w, [&w] { w.setPlace(Place::Season); });
     onPage(w, c.zoomIn, [](WorkPage& p) { p.plan()->zoomIn(); });
     onPage(w, c.zoomOut, [](WorkPage& p) { p.plan()->zoomOut(); });

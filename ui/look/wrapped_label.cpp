@@ -1,0 +1,39 @@
+#include "ui/look/wrapped_label.h"
+
+#include <QEvent>
+
+#include <algorithm>
+
+namespace ui::look {
+
+WrappedLabel::WrappedLabel(const QString& name, QWidget* parent) : QLabel(parent) {
+    setObjectName(name);
+    setWordWrap(true);
+    setTextFormat(Qt::PlainText);
+    setTextInteractionFlags(Qt::TextSelectableByMouse);
+    hide();
+}
+
+void WrappedLabel::tell(const QString& text) {
+    setText(text);
+    setVisible(!text.isEmpty());
+    fit();
+}
+
+/// Layouts do not ask wrapped text for its height.
+void WrappedLabel::fit() {
+    setMinimumHeight(0); // what it would need counts that
+    setFixedHeight(text().isEmpty() ? 0 : std::max(0, heightForWidth(width())));
+}
+
+void WrappedLabel::resizeEvent(QResizeEvent* event) {
+    QLabel::resizeEvent(event);
+    fit();
+}
+
+void WrappedLabel::changeEvent(QEvent* event) {
+    QLabel::changeEvent(event);
+    if (event->type() == QEvent::FontChange) fit();
+}
+
+} // namespace ui::look
