@@ -26,6 +26,8 @@ struct Dialogs {
     virtual std::optional<QString> bookToOpen() = 0;
     virtual std::optional<QString> bookToMake() = 0;
     virtual std::optional<QString> folderOfCsv() = 0;
+    /// One file, of whatever program.
+    virtual std::optional<QString> csvToRead() = 0;
     virtual std::optional<QString> pdfToWrite(const QString& suggestedName) = 0;
     /// `title` says what of; its ending (".svg") is that of the name.
     virtual std::optional<QString> fileToWrite(const QString& title, const QString& suggestedName) = 0;

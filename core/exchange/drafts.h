@@ -3,6 +3,7 @@
 #include "core/exchange/name_pool.h"
 #include "core/model/rows.h"
 
+#include <QHash>
 #include <QString>
 
 #include <compare>
@@ -112,6 +113,12 @@ struct ClosingDraft {
 struct Drafts {
     NamePool names;
     std::vector<QString> files; ///< path by Origin::file
+    /// By Origin::file: the file's own name of a column of ours, where it has another.
+    std::vector<QHash<QString, QString>> columns;
+    QString shownColumn(qint32 file, const QString& ours) const {
+        const auto of = static_cast<size_t>(file);
+        return file < 0 || of >= columns.size() ? ours : columns[of].value(ours, ours);
+    }
     std::vector<YardDraft> yards;
     std::vector<BoxKindDraft> boxKinds;
     std::vector<ColonyDraft> colonies;

@@ -27,9 +27,17 @@ constexpr qint64 kMostRows = 5'000'000; ///< more would take gigabytes
 class FileParser {
 public:
     /// `original`: what is kept as the file's text; nullopt: what is read.
-    FileParser(QIODevice& device, const ImportFile& file, Parsed& parsed, Faults& faults,
+    /// `begin`: of the step that is told, in bytes.
+    FileParser(QIODevice& device, const ImportFile& file, Parsed& parsed, Faults& faults, Ticker& ticker, qint64 begin,
                std::optional<QByteArray> original = {})
-        : m_reader(device), m_file(file), m_parsed(parsed), m_faults(faults), m_original(std::move(original)) {
+        : m_device(device),
+          m_reader(device),
+          m_file(file),
+          m_parsed(parsed),
+          m_faults(faults),
+          m_ticker(ticker),
+          m_begin(begin),
+          m_original(std::move(original)) {
         m_layout.kind = file.kind;
         m_layout.path = file.path;
         m_layout.file = static_cast<qint32>(parsed.drafts.files.size());
@@ -40,6 +48,7 @@ public:
         if (!m_faults.none() || m_original) m_reader.forget();
         if (!readHeader()) return;
         while (readRow()) {
+            if (m_ticker.due()) m_ticker.at(m_begin + m_device.pos());
             if (m_faults.none()) continue;
             m_reader.forget();
             m_parsed.drafts.dropRows();
@@ -144,10 +153,13 @@ private:
               Say::tr("%1 cells in the row, expected %2 as in the header").arg(cells).arg(m_header.size()));
     }
 
+    QIODevice& m_device;
     CsvReader m_reader;
     const ImportFile& m_file;
     Parsed& m_parsed;
     Faults& m_faults;
+    Ticker& m_ticker;
+    qint64 m_begin;
     Cells::Layout m_layout;
     CsvRecord m_record;
     std::optional<QByteArray> m_original;
@@ -173,31 +185,54 @@ void Drafts::dropRows() {
 
 namespace {
 
-/// The user's own name of a column, for faults.
-QString theirName(const Mapping& mapping, const QString& ours) {
+/// The users' own names of columns, for faults: "Gross (lb) (gross_kg)".
+QHash<QString, QString> theirNames(const Mapping& mapping) {
+    QHash<QString, QString> names;
     for (const ColumnMapping& c : mapping.columns)
-        if (c.to == ours && !c.from.isEmpty() && c.from != ours) return QStringLiteral("%1 (%2)").arg(c.from, ours);
-    return ours;
+        if (!c.from.isEmpty() && c.from != c.to) names.insert(c.to, QStringLiteral("%1 (%2)").arg(c.from, c.to));
+    return names;
 }
 
-/// A file of another program, whole in memory.
-void parseForeign(QIODevice& device, const ImportFile& file, Parsed& parsed, Faults& faults) {
-    const auto fault = [&](const QString& what) { faults.add({file.path, 1, QString::fromLatin1(kFileColumn), what}); };
-    const QByteArray bytes = device.read(CsvReader::kMostFileBytes + 1);
-    if (bytes.size() > CsvReader::kMostFileBytes)
-        return fault(Say::tr("a file larger than 512 MiB, expected smaller ones: share the rows out"));
+/// The whole of a file of another program as one of ours; nothing, after a fault, where it cannot be.
+std::optional<QByteArray> oursOf(const QByteArray& bytes, const ImportFile& file, Faults& faults, Ticker& ticker,
+                                 qint64 begin) {
+    const auto fault = [&](const QString& what) {
+        faults.add({file.path, 1, QString::fromLatin1(kFileColumn), what});
+        return std::nullopt;
+    };
+    if (bytes.size() > kMostForeignBytes)
+        return fault(Say::tr("a file larger than %1 MiB, expected smaller ones: share the rows out")
+                         .arg(kMostForeignBytes >> 20));
     const auto decoded = decode(bytes, file.mapping->encoding);
-    if (!decoded) return fault(Say::tr("is not text in %1, expected that").arg(word(*file.mapping->encoding)));
+    if (!decoded)
+        return fault(file.mapping->encoding
+                         ? Say::tr("is not text in %1, expected that").arg(word(*file.mapping->encoding))
+                         : Say::tr("is no text, expected a CSV file"));
     const QStringList header = headerOf(decoded->text, file.mapping->forms.separator);
     if (header.isEmpty()) return fault(Say::tr("has no header, expected the names of the columns in its first line"));
-    for (const MappingTrouble& t : mappingTroubles(*file.mapping, header)) faults.add({file.path, 1, t.column, t.what});
-    if (!faults.none()) return;
+    const auto troubles = mappingTroubles(*file.mapping, header);
+    for (const MappingTrouble& t : troubles) faults.add({file.path, 1, t.column, t.what});
+    if (!troubles.empty()) return std::nullopt;
+    return translated(decoded->text, *file.mapping, file.path, faults, [&](qint64 at) {
+        if (ticker.due()) ticker.at(begin + at / 2);
+    });
+}
+
+void parseForeign(QIODevice& device, const ImportFile& file, Parsed& parsed, Faults& faults, Ticker& ticker,
+                  qint64 begin) {
+    const QByteArray bytes = device.read(kMostForeignBytes + 1);
     Faults found;
-    QBuffer ours;
-    ours.setData(translated(decoded->text, *file.mapping, file.path, found));
-    ours.open(QIODevice::ReadOnly);
-    FileParser(ours, file, parsed, found, bytes).run();
-    faults.addAll(found, [&](const QString& column) { return theirName(*file.mapping, column); });
+    const auto text = oursOf(bytes, file, found, ticker, begin);
+    const QHash<QString, QString> names = theirNames(*file.mapping);
+    if (text) {
+        QBuffer ours;
+        ours.setData(*text);
+        ours.open(QIODevice::ReadOnly);
+        parsed.drafts.columns.resize(parsed.drafts.files.size());
+        parsed.drafts.columns.push_back(names);
+        FileParser(ours, file, parsed, found, ticker, begin + bytes.size() / 2, bytes).run();
+    }
+    faults.addAll(found, [&](const QString& column) { return names.value(column, column); });
     if (!faults.none()) parsed.drafts.dropRows();
 }
 
@@ -207,17 +242,23 @@ Parsed parseFiles(const ImportFiles& files, Faults& faults) {
     Parsed parsed;
     std::vector<ImportFile> ordered = files.files;
     std::ranges::stable_sort(ordered, {}, &ImportFile::kind);
+    qint64 bytes = 0;
+    for (const ImportFile& file : ordered) bytes += QFileInfo(file.path).size();
+    Ticker ticker(files.watch);
+    ticker.begin(ImportStep::Reading, bytes);
+    qint64 begin = 0;
     for (const ImportFile& file : ordered) {
         QFile device(file.path);
-        if (device.open(QIODevice::ReadOnly)) {
-            if (file.mapping)
-                parseForeign(device, file, parsed, faults);
-            else
-                FileParser(device, file, parsed, faults).run();
+        if (!device.open(QIODevice::ReadOnly)) {
+            faults.add({file.path, 1, QString::fromLatin1(kFileColumn),
+                        Say::tr("cannot be opened (%1), expected a readable CSV file").arg(device.errorString())});
             continue;
         }
-        faults.add({file.path, 1, QString::fromLatin1(kFileColumn),
-                    Say::tr("cannot be opened (%1), expected a readable CSV file").arg(device.errorString())});
+        if (file.mapping)
+            parseForeign(device, file, parsed, faults, ticker, begin);
+        else
+            FileParser(device, file, parsed, faults, ticker, begin).run();
+        begin += device.size();
     }
     return parsed;
 }

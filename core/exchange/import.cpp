@@ -34,17 +34,17 @@ ImportFiles withMapping(const Session& session, ImportFiles files) {
     return files;
 }
 
-void tryOut(const Session& session, Parsed& parsed, ImportReport& report) {
+void tryOut(const Session& session, const ImportFiles& files, Parsed& parsed, ImportReport& report) {
     session.read([&](const edit::EditContext& c) {
-        Ledger ledger(c, parsed.drafts, report);
+        Ledger ledger(c, parsed.drafts, report, files);
         reconcile(ledger);
     });
 }
 
-void write(Session& session, Parsed& parsed, ImportReport& report) {
+void write(Session& session, const ImportFiles& files, Parsed& parsed, ImportReport& report) {
     std::unique_ptr<Ledger> ledger; // read until the rows are written
     report.line = session.apply([&](const edit::EditContext& c) {
-        ledger = std::make_unique<Ledger>(c, parsed.drafts, report);
+        ledger = std::make_unique<Ledger>(c, parsed.drafts, report, files);
         reconcile(*ledger);
         if (!report.good()) return edit::ChangeSet{};
         edit::ChangeSet change = importChanges(*ledger);
@@ -53,24 +53,37 @@ void write(Session& session, Parsed& parsed, ImportReport& report) {
     });
 }
 
-ImportReport run(Session& session, Parsed& parsed, ImportReport report, bool dryRun) {
-    if (dryRun)
-        tryOut(session, parsed, report);
-    else
-        write(session, parsed, report);
+ImportReport run(Session& session, const ImportFiles& files, Parsed& parsed, ImportReport report, bool dryRun) {
+    try {
+        if (dryRun)
+            tryOut(session, files, parsed, report);
+        else
+            write(session, files, parsed, report);
+    } catch (const ImportStopped&) {
+        report.stopped = true;
+    }
     return report;
 }
 
-ImportReport runOnMissing(const QString& bookPath, const Clock& clock, Parsed& parsed, ImportReport report,
-                          bool dryRun) {
+Parsed read(const ImportFiles& files, ImportReport& report) {
+    try {
+        return parseFiles(files, report.faults);
+    } catch (const ImportStopped&) {
+        report.stopped = true;
+        return {};
+    }
+}
+
+ImportReport runOnMissing(const QString& bookPath, const Clock& clock, const ImportFiles& files, Parsed& parsed,
+                          ImportReport report, bool dryRun) {
     if (dryRun) {
         const QTemporaryDir folder;
         const auto blank = Session::create(folder.filePath(QStringLiteral("blank.yardwright")), clock);
-        return run(*blank, parsed, std::move(report), true);
+        return run(*blank, files, parsed, std::move(report), true);
     }
     PartBook part(bookPath);
     auto session = Session::create(part.path(), clock);
-    report = run(*session, parsed, std::move(report), false);
+    report = run(*session, files, parsed, std::move(report), false);
     session.reset();
     if (report.good()) part.keep();
     return report;
@@ -93,9 +106,9 @@ QStringList ImportReport::summary() const {
 
 ImportReport importFiles(Session& session, const ImportFiles& files, bool dryRun) {
     ImportReport report;
-    Parsed parsed = parseFiles(withMapping(session, files), report.faults);
+    Parsed parsed = read(withMapping(session, files), report);
     if (!report.good()) return report;
-    return run(session, parsed, std::move(report), dryRun);
+    return run(session, files, parsed, std::move(report), dryRun);
 }
 
 ImportReport importIntoBook(const QString& bookPath, const Clock& clock, const ImportFiles& files, bool dryRun) {
@@ -105,11 +118,11 @@ ImportReport importIntoBook(const QString& bookPath, const Clock& clock, const I
     std::unique_ptr<Session> session;
     if (!files.mapping.isEmpty()) session = Session::open(bookPath, clock, access);
     ImportReport report;
-    Parsed parsed = parseFiles(session ? withMapping(*session, files) : files, report.faults);
+    Parsed parsed = read(session ? withMapping(*session, files) : files, report);
     if (!report.good()) return report;
-    if (!there) return runOnMissing(bookPath, clock, parsed, std::move(report), dryRun);
+    if (!there) return runOnMissing(bookPath, clock, files, parsed, std::move(report), dryRun);
     if (!session) session = Session::open(bookPath, clock, access);
-    return run(*session, parsed, std::move(report), dryRun);
+    return run(*session, files, parsed, std::move(report), dryRun);
 }
 
 } // namespace core::exchange

@@ -5,6 +5,7 @@
 #include "core/exchange/fault.h"
 #include "core/exchange/file_kind.h"
 #include "core/exchange/mapping.h"
+#include "core/exchange/watch.h"
 
 #include <QString>
 
@@ -24,6 +25,20 @@ struct ImportFile {
 struct ImportFiles {
     std::vector<ImportFile> files;
     QString mapping; ///< name of a mapping kept in the book, for the files of its kind; empty: the columns as they are
+    /// A row whose key the book has and that says otherwise is left out, and counted, instead of a fault. Not one that
+    /// names a sign of foulbrood or doubtful brood which the book does not have.
+    bool leaveOutOtherwise = false;
+    ImportWatch watch = {};
+};
+
+/// One cell of a row whose key the book has, where the two say otherwise; blank where nothing is recorded.
+struct Difference {
+    QString file;
+    qint64 line = 1;
+    QString column; ///< as in the file
+    QString name;   ///< of the row: "A7 2026-05-01"
+    QString given;
+    QString stored;
 };
 
 /// What became of the rows of one kind.
@@ -37,8 +52,12 @@ struct ImportReport {
     Faults faults;
     std::array<KindCount, kFileKindCount> counts{}; ///< by FileKind; what was written, or would be by a dry run
     std::optional<edit::HistoryLine> line;          ///< not set where nothing was written
+    static constexpr size_t kMostDifferences = 500;
+    std::vector<Difference> differences; ///< the first of them
+    qint64 otherwise = 0;                ///< rows that say otherwise than the book
+    bool stopped = false;                ///< by the watch; nothing was written
 
-    bool good() const { return faults.none(); }
+    bool good() const { return faults.none() && !stopped; }
     const KindCount& of(FileKind kind) const { return counts[static_cast<size_t>(kind)]; }
     /// "visits: 120 new, 3 passed over", one line a kind that had rows.
     QStringList summary() const;

@@ -28,6 +28,7 @@ public:
         insertRecords();
         writeSettings();
         m_change.text = sentence();
+        m_ledger.ticker.begin(ImportStep::Writing, m_rows);
         return std::move(m_change);
     }
 
@@ -116,7 +117,11 @@ private:
         if (count == 0) return;
         const qint64 first = m_ledger.c.nextId(table);
         if (!oneByOne) {
-            m_change.bulk.push_back({table, first, static_cast<qint64>(count), row});
+            m_rows += static_cast<qint64>(count);
+            m_change.bulk.push_back({table, first, static_cast<qint64>(count), [&ledger = m_ledger, row](qint64 i) {
+                                         ledger.ticker.tick();
+                                         return row(i);
+                                     }});
             return;
         }
         for (qint64 i = 0; i < static_cast<qint64>(count); ++i)
@@ -215,6 +220,7 @@ private:
     ChangeSet m_change;
     bool m_labelHandedOn = false;
     bool m_staysChange = false;
+    qint64 m_rows = 0; ///< of all ranges
 };
 
 } // namespace

@@ -10,7 +10,7 @@ namespace core::exchange {
 
 void Ledger::fault(Origin at, const char* column, const QString& what) {
     const QString file = at.file < 0 ? QString() : drafts.files[static_cast<size_t>(at.file)];
-    report.faults.add({file, at.line, QString::fromLatin1(column), what});
+    report.faults.add({file, at.line, drafts.shownColumn(at.file, QString::fromLatin1(column)), what});
 }
 
 int Ledger::yardNamed(const QString& name, Origin at) {
@@ -120,6 +120,7 @@ QString Ledger::place(Origin at) const {
 }
 
 void reconcile(Ledger& ledger) {
+    ledger.ticker.begin(ImportStep::Checking, static_cast<qint64>(ledger.drafts.visits.size()));
     readBook(ledger);
     mergeBoxKinds(ledger);
     mergeYards(ledger);

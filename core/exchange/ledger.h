@@ -79,12 +79,14 @@ struct SettingEntry {
 /// What the checks read and fill. Made by readBook(); each merge and check adds to it and to the faults. `c` may be
 /// read while the edit runs, no longer.
 struct Ledger {
-    Ledger(const edit::EditContext& context, Drafts& given, ImportReport& into)
-        : c(context), drafts(given), report(into) {}
+    Ledger(const edit::EditContext& context, Drafts& given, ImportReport& into, const ImportFiles& asked)
+        : c(context), drafts(given), report(into), leaveOut(asked.leaveOutOtherwise), ticker(asked.watch) {}
 
     const edit::EditContext& c;
     Drafts& drafts;
     ImportReport& report;
+    bool leaveOut; ///< rows that say otherwise than the book
+    Ticker ticker;
 
     std::vector<YardEntry> yards;
     std::vector<BoxEntry> boxes;

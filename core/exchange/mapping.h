@@ -8,6 +8,7 @@
 #include <QString>
 #include <QStringList>
 
+#include <functional>
 #include <optional>
 #include <utility>
 #include <vector>
@@ -57,8 +58,12 @@ struct MappingTrouble {
 std::vector<MappingTrouble> mappingTroubles(const Mapping& mapping, const QStringList& header);
 
 /// The file as one of ours: UTF-8, commas, our names, ISO days, our units. Each row begins on the line that it has in
-/// `text`. Rows that are no CSV become faults, named by `path`.
-QByteArray translated(const QByteArray& text, const Mapping& mapping, const QString& path, Faults& faults);
+/// `text`. Rows that are no CSV become faults, named by `path`. `told` of each row: how many bytes are read.
+QByteArray translated(const QByteArray& text, const Mapping& mapping, const QString& path, Faults& faults,
+                      const std::function<void(qint64 bytes)>& told = {});
+
+/// A file that is read with a mapping is held in memory whole: larger ones are refused.
+constexpr qint64 kMostForeignBytes = 256 << 20;
 
 /// JSON, as a book keeps it; and back, nullopt where it is none of ours.
 QByteArray toJson(const Mapping& mapping);

@@ -160,6 +160,7 @@ std::vector<Entry> placed(Ledger& ledger) {
     std::vector<Entry> entries;
     entries.reserve(ledger.drafts.visits.size());
     for (const VisitDraft& draft : ledger.drafts.visits) {
+        ledger.ticker.tick();
         const int colony = ledger.colonyNamed(draft.colony, draft.row.day, draft.at, "colony");
         if (colony < 0 || !ledger.checkLife(colony, draft.row.day, draft.at, "date")) continue;
         entries.push_back({&draft, colony, -1});

@@ -13,7 +13,8 @@ struct Field {
     QString stored;
 };
 
-/// Faults the first field that says otherwise than the book does of `name`.
+/// True where the book says the same of `name`. Else the fields that differ are kept, and the first of them is a fault,
+/// unless such rows are left out.
 bool sameAsBook(Ledger& ledger, Origin at, const QString& name, const std::vector<Field>& fields);
 
 /// Faults a second row of one key.

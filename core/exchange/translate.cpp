@@ -83,7 +83,7 @@ public:
     Translator(const Mapping& mapping, const QString& path, Faults& faults)
         : m_mapping(mapping), m_path(path), m_faults(faults) {}
 
-    QByteArray run(const QByteArray& text) {
+    QByteArray run(const QByteArray& text, const std::function<void(qint64)>& told) {
         QBuffer buffer;
         buffer.setData(text);
         buffer.open(QIODevice::ReadOnly);
@@ -92,6 +92,7 @@ public:
         for (bool first = true;; first = false) {
             const CsvReader::Found found = reader.next(m_record);
             if (found == CsvReader::Found::End) break;
+            if (told) told(buffer.pos());
             if (found == CsvReader::Found::Trouble) {
                 const CsvTrouble& t = reader.trouble();
                 m_faults.add({m_path, t.line, QString::number(t.cell + 1), t.what});
@@ -175,8 +176,9 @@ private:
 
 } // namespace
 
-QByteArray translated(const QByteArray& text, const Mapping& mapping, const QString& path, Faults& faults) {
-    return Translator(mapping, path, faults).run(text);
+QByteArray translated(const QByteArray& text, const Mapping& mapping, const QString& path, Faults& faults,
+                      const std::function<void(qint64)>& told) {
+    return Translator(mapping, path, faults).run(text, told);
 }
 
 } // namespace core::exchange

@@ -5,8 +5,8 @@
 #include <cstdio>
 #include <string>
 
-// Prints one line a figure, `name value unit`. A figure's name ends in its unit: _s, _ms, _mb or _percent, or has it
-// before the percentile: _ms_p99.
+// Prints one line a figure, `name value unit`. A figure's name ends in its unit: _s, _ms, _mb, _percent or _ratio, or
+// has it before the percentile: _ms_p99.
 
 namespace {
 

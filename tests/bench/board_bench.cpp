@@ -29,6 +29,7 @@ struct NoDialogs : ui::Dialogs {
     std::optional<QString> bookToOpen() override { return std::nullopt; }
     std::optional<QString> bookToMake() override { return std::nullopt; }
     std::optional<QString> folderOfCsv() override { return std::nullopt; }
+    std::optional<QString> csvToRead() override { return std::nullopt; }
     std::optional<QString> pdfToWrite(const QString&) override { return std::nullopt; }
     std::optional<QString> fileToWrite(const QString&, const QString&) override { return std::nullopt; }
     std::optional<ui::print::PaperChoice> paperToUse(const ui::print::PaperChoice&) override { return std::nullopt; }

@@ -1,4 +1,5 @@
 #include "core/exchange/foreign_cells.h"
+#include "core/exchange/foreign_look.h"
 #include "core/exchange/mapping.h"
 #include "core/exchange/text_source.h"
 #include "tests/exchange/workbench.h"
@@ -145,6 +146,32 @@ TEST(MappingTest, IsTheSameAfterJson) {
     EXPECT_EQ(mappingFromJson("{}"), std::nullopt);
     EXPECT_EQ(mappingFromJson("no json"), std::nullopt);
     EXPECT_EQ(mappingFromJson(toJson(m).replace("\"dmy\"", "\"xyz\"")), std::nullopt);
+}
+
+TEST(ForeignLook, GuessesTheKindByTheColumns) {
+    const auto guess = [](const char* header) { return guessedKind(QByteArray(header) + "\n", {}); };
+    EXPECT_EQ(guess("Colony,Date,Gross KG"), FileKind::Visits);
+    EXPECT_EQ(guess("date,from,to,what,count"), FileKind::Transfers);
+    EXPECT_EQ(guess("Colony,Yard,Stand,X m,Y m,Since"), FileKind::Colonies);
+    EXPECT_EQ(guess("yard,latitude deg"), FileKind::Yards);
+    EXPECT_EQ(guess("Volk,Datum"), FileKind::Visits) << "nothing fits";
+    EXPECT_EQ(guess(""), FileKind::Visits);
+}
+
+TEST(ForeignLook, ShowsWordsSamplesAndRowsAsTheyWouldComeIn) {
+    EXPECT_EQ(wordsInFile(kGerman, ';', f("Weisel"), 8), QStringList({f("ja"), f("nein")}));
+    EXPECT_EQ(wordsInFile(kGerman, ';', f("Weisel"), 1), QStringList(f("ja")));
+    EXPECT_TRUE(wordsInFile(kGerman, ';', f("None"), 8).isEmpty());
+    EXPECT_TRUE(wordsOfColumn(FileKind::Visits, f("queen")).contains(f("seen")));
+    EXPECT_TRUE(wordsOfColumn(FileKind::Visits, f("note")).isEmpty());
+    EXPECT_EQ(samplesOf(kGerman, ';').value(3), f("61,2"));
+    const auto rows = firstRowsSeen(decode(kGerman)->text, germanVisits(), 10);
+    ASSERT_EQ(rows.size(), 2U);
+    EXPECT_EQ(rows[0].line, 2);
+    EXPECT_EQ(rows[0].cells.mid(0, 4), QStringList({f("a"), f("2026-08-14"), f("3.25"), f("27.759853")}));
+    EXPECT_EQ(rows[1].line, 4);
+    EXPECT_EQ(rows[1].cells.value(5), f("none"));
+    EXPECT_TRUE(firstRowsSeen("", germanVisits(), 10).empty());
 }
 
 ImportFiles mapped(const Workbench& bench, const QByteArray& bytes, Mapping mapping) {

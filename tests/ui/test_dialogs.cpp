@@ -26,6 +26,11 @@ std::optional<QString> TestDialogs::folderOfCsv() {
     return folder;
 }
 
+std::optional<QString> TestDialogs::csvToRead() {
+    if (!csv) ADD_FAILURE() << "asked for a CSV file";
+    return csv;
+}
+
 std::optional<QString> TestDialogs::pdfToWrite(const QString&) {
     if (!pdf) ADD_FAILURE() << "asked for a PDF";
     return pdf;

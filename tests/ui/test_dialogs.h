@@ -13,6 +13,7 @@ struct TestDialogs : ui::Dialogs {
     bool expectCorrection = false;
     bool expectError = false;
     std::optional<QString> folder;
+    std::optional<QString> csv; ///< of csvToRead
     std::optional<QString> pdf;
     std::optional<QString> file;                      ///< of fileToWrite
     QString suggested;                                ///< its name, as last proposed
@@ -29,6 +30,7 @@ struct TestDialogs : ui::Dialogs {
     std::optional<QString> bookToOpen() override;
     std::optional<QString> bookToMake() override;
     std::optional<QString> folderOfCsv() override;
+    std::optional<QString> csvToRead() override;
     std::optional<QString> pdfToWrite(const QString& suggestedName) override;
     std::optional<QString> fileToWrite(const QString& title, const QString& suggestedName) override;
     std::optional<ui::print::PaperChoice> paperToUse(const ui::print::PaperChoice& usual) override;

@@ -88,6 +88,11 @@ std::optional<QString> RealDialogs::folderOfCsv() {
         QApplication::activeWindow(), Asked::tr("The folder that holds yards.csv, colonies.csv, visits.csv")));
 }
 
+std::optional<QString> RealDialogs::csvToRead() {
+    return given(QFileDialog::getOpenFileName(QApplication::activeWindow(), Asked::tr("A CSV file of any program"), {},
+                                              Asked::tr("Tables as text (*.csv *.tsv *.txt);;All files (*)")));
+}
+
 std::optional<QString> RealDialogs::pdfToWrite(const QString& suggestedName) {
     const QString path = QFileDialog::getSaveFileName(QApplication::activeWindow(), Asked::tr("Worksheet as PDF"),
                                                       suggestedName, Asked::tr("PDF (*.pdf)"));

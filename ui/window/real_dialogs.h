@@ -12,6 +12,7 @@ public:
     std::optional<QString> bookToOpen() override;
     std::optional<QString> bookToMake() override;
     std::optional<QString> folderOfCsv() override;
+    std::optional<QString> csvToRead() override;
     std::optional<QString> pdfToWrite(const QString& suggestedName) override;
     std::optional<QString> fileToWrite(const QString& title, const QString& suggestedName) override;
     std::optional<print::PaperChoice> paperToUse(const print::PaperChoice& usual) override;

@@ -45,6 +45,7 @@ struct NoDialogs : Dialogs {
     std::optional<QString> bookToOpen() override { return std::nullopt; }
     std::optional<QString> bookToMake() override { return std::nullopt; }
     std::optional<QString> folderOfCsv() override { return std::nullopt; }
+    std::optional<QString> csvToRead() override { return std::nullopt; }
     std::optional<QString> pdfToWrite(const QString&) override { return std::nullopt; }
     std::optional<QString> fileToWrite(const QString&, const QString&) override { return std::nullopt; }
     std::optional<print::PaperChoice> paperToUse(const print::PaperChoice& usual) override { return usual; }
