@@ -247,7 +247,7 @@ void ContactsPage::writePdf() {
     options.revision = history.empty() ? 0 : history.front().seq;
     options.printedOn = m_desk.today();
     print::writePages(report::contactPages(m_snapshot, *m_told, m_holds, options, print::FontMeasure()), nullptr,
-                      tr("Contacts of %1").arg(name), options.paper, *path);
+                      tr("Contacts of %1").arg(name), *path);
     emit m_desk.said(tr("The contacts of %1 are in %2.").arg(name, *path));
 }
 
