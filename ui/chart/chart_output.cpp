@@ -1,6 +1,7 @@
 #include "ui/chart/chart_output.h"
 
 #include "core/exchange/csv_writer.h"
+#include "core/report/worksheet_flow.h"
 #include "ui/chart/chart_table.h"
 #include "ui/chart/paint_chart.h"
 #include "ui/look/type.h"
@@ -56,9 +57,11 @@ void paintSheet(QPainter& p, const Chart& chart, const Sheet& sheet, const QSize
 }
 
 QPageLayout lying(core::report::Paper paper) {
-    QPageLayout layout = print::layoutFor(paper);
-    layout.setOrientation(QPageLayout::Landscape);
-    return layout;
+    const core::report::PageSize size = core::report::pageSize(paper);
+    core::report::Page page;
+    page.width = size.height;
+    page.height = size.width;
+    return print::layoutFor(page);
 }
 
 void paintAll(QPagedPaintDevice& device, const std::vector<Chart>& charts, const Sheet& sheet, double dpi) {
