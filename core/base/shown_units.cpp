@@ -8,6 +8,7 @@ namespace {
 
 constexpr qint64 kPoundIn10Micrograms = 45'359'237;
 constexpr qint64 kQuartInNanolitres = 946'352'946;
+constexpr qint64 kTenQuartsIn = 10'000'000; // nanolitres of a millilitre, tenfold: of tenths of a quart
 constexpr qint64 kTenthFootIn100thMm = 3048;
 
 /// Half up, of numbers that are not negative.
@@ -51,6 +52,20 @@ std::optional<Decagrams> parseWeight(QStringView text, WeightUnit unit) {
     const qint64 decagrams =
         unit == WeightUnit::Pounds ? rounded(*typed * kPoundIn10Micrograms, 1000 * kMillionthsADecagram) : *typed;
     return Decagrams{static_cast<qint32>(decagrams)};
+}
+
+QString volumeNumber(Millilitres volume, VolumeUnit unit) {
+    if (unit == VolumeUnit::Litres) return decimalText(volume.value, 3);
+    return decimalText(rounded(volume.value * kTenQuartsIn, kQuartInNanolitres), 1);
+}
+
+std::optional<Millilitres> parseVolume(QStringView text, VolumeUnit unit) {
+    const QString number = text.trimmed().toString().replace(u',', u'.');
+    constexpr qint64 kMost = 1'000'000'000;
+    const auto typed = parseDecimal(number, unit == VolumeUnit::Quarts ? 1 : 3);
+    if (!typed || *typed < 0 || *typed > kMost) return std::nullopt;
+    const qint64 millilitres = unit == VolumeUnit::Quarts ? rounded(*typed * kQuartInNanolitres, kTenQuartsIn) : *typed;
+    return Millilitres{static_cast<qint32>(millilitres)};
 }
 
 qint64 feedTenths(qint64 halfLitres, VolumeUnit unit) {

@@ -35,6 +35,11 @@ qint64 weightTenths(qint64 millionthsKg, WeightUnit unit);
 /// is not looked at.
 std::optional<Decagrams> parseWeight(QStringView text, WeightUnit unit);
 
+/// Feed as it was given: litres to 0.001 as it is kept ("10.5"), quarts to 0.1 ("11.1"). Without the unit.
+QString volumeNumber(Millilitres volume, VolumeUnit unit);
+/// As parseWeight(): litres to 0.001, quarts to 0.1; kept to a millilitre.
+std::optional<Millilitres> parseVolume(QStringView text, VolumeUnit unit);
+
 /// Tenths of the unit: of feed in half litres.
 qint64 feedTenths(qint64 halfLitres, VolumeUnit unit);
 

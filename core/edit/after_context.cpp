@@ -22,6 +22,12 @@ template <class T> std::vector<T> byName(std::vector<T> rows) {
     return rows;
 }
 
+std::vector<Queen> bySince(std::vector<Queen> queens) {
+    std::sort(queens.begin(), queens.end(),
+              [](const Queen& a, const Queen& b) { return std::tuple(a.since, a.id) < std::tuple(b.since, b.id); });
+    return queens;
+}
+
 } // namespace
 
 void AfterContext::add(const std::vector<RowChange>& rows) {
@@ -190,6 +196,18 @@ std::vector<Result> AfterContext::resultsOf(ColonyId colony) const {
 
 std::vector<Result> AfterContext::resultsOf(YardId yard) const {
     return byDay(merged(m_book.resultsOf(yard), [&](const Result& r) { return r.yard == yard; }));
+}
+
+std::vector<Feeding> AfterContext::feedingsOf(ColonyId colony) const {
+    return byDay(merged(m_book.feedingsOf(colony), [&](const Feeding& f) { return f.colony == colony; }));
+}
+
+std::vector<Queen> AfterContext::queensOf(ColonyId colony) const {
+    return bySince(merged(m_book.queensOf(colony), [&](const Queen& q) { return q.colony == colony; }));
+}
+
+std::vector<Queen> AfterContext::queensRaisedFrom(ColonyId mother) const {
+    return bySince(merged(m_book.queensRaisedFrom(mother), [&](const Queen& q) { return q.mother == mother; }));
 }
 
 std::vector<Visit> AfterContext::visitsOf(ColonyId colony, int most) const {

@@ -2,6 +2,7 @@
 #include "core/edit/edits.h"
 #include "core/edit/judge.h"
 #include "core/edit/put_right.h"
+#include "core/edit/queen_checks.h"
 #include "core/edit/row_change.h"
 
 #include <algorithm>
@@ -47,6 +48,15 @@ void moveBeginning(const EditContext& c, const Colony& colony, Day since, Change
     moveFirstPlace(c, colony.id, since, change);
 }
 
+/// The year that is put right on the colony is that of its latest queen.
+void putYearRight(const EditContext& c, const Colony& old, const Colony& now, ChangeSet& change) {
+    const auto queens = c.queensOf(now.id);
+    if (now.queenBorn == old.queenBorn || queens.empty() || queens.back().born == now.queenBorn) return;
+    Queen queen = queens.back();
+    queen.born = now.queenBorn;
+    change.rows.push_back(changed(queens.back(), checkedQueen(c, queen)));
+}
+
 QString changedText(const EditContext& c, const Colony& old, const Colony& now) {
     if (old.label != now.label) return Edits::tr("Renamed %1 to %2").arg(old.label, now.label);
     if (old.since != now.since)
@@ -84,6 +94,7 @@ ChangeSet changeColony(const EditContext& c, const Colony& typed) {
     if (now == old) return {};
     ChangeSet change;
     if (now.since != old.since) moveBeginning(c, old, now.since, change);
+    putYearRight(c, old, now, change);
     change.rows.push_back(changed(old, now));
     judge(c, change.rows);
     change.text = changedText(c, old, now);

@@ -62,6 +62,9 @@ public:
     virtual std::vector<Treatment> treatmentsOf(YardId yard) const = 0;     ///< naming it; by day
     virtual std::vector<Result> resultsOf(ColonyId colony) const = 0;       ///< naming it, not its yard; by day
     virtual std::vector<Result> resultsOf(YardId yard) const = 0;           ///< naming it; by day
+    virtual std::vector<Feeding> feedingsOf(ColonyId colony) const = 0;     ///< by day
+    virtual std::vector<Queen> queensOf(ColonyId colony) const = 0;         ///< that headed it, by since
+    virtual std::vector<Queen> queensRaisedFrom(ColonyId mother) const = 0; ///< by since
     /// The stand was made by the very edit that first put this colony's hive on it.
     virtual bool madeByCarry(StandId stand, ColonyId colony) const = 0;
     virtual std::vector<Visit> visitsOf(ColonyId colony, int most) const = 0; ///< newest first, with signs; −1: all

@@ -40,13 +40,9 @@ void needUnnamed(const EditContext& c, const Colony& colony) {
     c.each<DivideStrip>([&](const DivideStrip& x) {
         if (x.colony == colony.id) named(Edits::tr("a merge day"), dayOf(c, x.mergeDay));
     });
-    c.each<Feeding>([&](const Feeding& f) {
-        if (f.colony == colony.id) named(Edits::tr("a feeding"), f.day);
-    });
-    c.each<Queen>([&](const Queen& q) {
-        if (q.colony == colony.id) named(Edits::tr("a queen"), q.since);
-        if (q.mother == colony.id) named(Edits::tr("a queen raised from it"), q.since);
-    });
+    for (const Feeding& f : c.feedingsOf(colony.id)) named(Edits::tr("a feeding"), f.day);
+    for (const Queen& q : c.queensOf(colony.id)) named(Edits::tr("a queen"), q.since);
+    for (const Queen& q : c.queensRaisedFrom(colony.id)) named(Edits::tr("a queen raised from it"), q.since);
     c.each<Kit>([&](const Kit& kit) {
         if (kit.colony == colony.id) refuse(Edits::tr("Kit that came off %1 is counted.").arg(colony.label));
     });

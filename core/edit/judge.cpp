@@ -32,6 +32,9 @@ struct Named {
             colonies.insert({lineage.colony, lineage.into});
             break;
         }
+        case Table::Queen:
+            colonies.insert(fromRow<Queen>(change.id, row).colony);
+            break;
         default: // Rests on others; nothing rests on it.
             break;
         }
@@ -55,6 +58,7 @@ void judge(const EditContext& c, const std::vector<RowChange>& rows) {
         judgeLineage(after, *colony);
         judgePlaces(after, *colony);
         judgeCounts(after, *colony);
+        judgeQueens(after, *colony);
     }
     for (const QString& label : named.labels) judgeLabel(after, label);
 }

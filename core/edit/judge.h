@@ -15,6 +15,7 @@ void judgeLife(const EditContext& after, const Colony& colony);    ///< every re
 void judgePlaces(const EditContext& after, const Colony& colony);  ///< one stand after the other, none of them shared
 void judgeCounts(const EditContext& after, const Colony& colony);  ///< no visit counts a box or frames that are not
 void judgeLineage(const EditContext& after, const Colony& colony); ///< ends, births, circles
+void judgeQueens(const EditContext& after, const Colony& colony);  ///< one queen at a time
 void judgeLabel(const EditContext& after, const QString& label);   ///< no result is older than the label
 
 } // namespace core::edit

@@ -87,6 +87,13 @@ void judgeLife(const EditContext& after, const Colony& colony) {
     for (const Placement& p : after.placementsOf(colony.id))
         if (!p.first) needWithin(after, colony, p.since, Edits::tr("a carry"));
     for (const Treatment& t : after.treatmentsOf(colony.id)) needWithin(after, colony, t.day, Edits::tr("a treatment"));
+    for (const Feeding& f : after.feedingsOf(colony.id)) needWithin(after, colony, f.day, Edits::tr("a feeding"));
+    for (const Queen& q : after.queensOf(colony.id)) {
+        needWithin(after, colony, q.since, Edits::tr("a queen"));
+        if (q.until) needWithin(after, colony, *q.until, Edits::tr("the end of a queen"));
+    }
+    for (const Queen& q : after.queensRaisedFrom(colony.id))
+        if (q.since < colony.since) needWithin(after, colony, q.since, Edits::tr("a queen raised from it"));
     for (const Transfer& t : after.transfersOf(colony.id))
         if (t.day < colony.since || !mayComeLater(t, colony.id))
             needWithin(after, colony, t.day, Edits::tr("a transfer"));

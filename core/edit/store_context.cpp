@@ -80,6 +80,14 @@ std::vector<DivideStrip> StoreContext::divideStripsOf(MergeDayId day) const { re
 
 std::vector<Result> StoreContext::resultsOf(YardId yard) const { return store::resultsOf(m_db, yard); }
 
+std::vector<Feeding> StoreContext::feedingsOf(ColonyId colony) const { return store::feedingsOf(m_db, colony); }
+
+std::vector<Queen> StoreContext::queensOf(ColonyId colony) const { return store::queensOf(m_db, colony); }
+
+std::vector<Queen> StoreContext::queensRaisedFrom(ColonyId mother) const {
+    return store::queensRaisedFrom(m_db, mother);
+}
+
 bool StoreContext::madeByCarry(StandId stand, ColonyId colony) const {
     constexpr int kFarthestBack = 2000;
     for (const store::HistoryRow& line : store::listHistory(m_db, kFarthestBack)) {

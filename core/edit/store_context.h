@@ -34,6 +34,9 @@ public:
     std::vector<Treatment> treatmentsOf(YardId yard) const override;
     std::vector<Result> resultsOf(ColonyId colony) const override;
     std::vector<Result> resultsOf(YardId yard) const override;
+    std::vector<Feeding> feedingsOf(ColonyId colony) const override;
+    std::vector<Queen> queensOf(ColonyId colony) const override;
+    std::vector<Queen> queensRaisedFrom(ColonyId mother) const override;
     std::vector<MergeDay> mergeDaysOf(YardId yard) const override;
     std::vector<MergeChoice> choicesOf(MergeDayId mergeDay) const override;
     std::vector<MergeStrip> stripsOf(MergeDayId mergeDay) const override;

@@ -97,6 +97,27 @@ constexpr Invariant kInvariants[] = {
      "WHERE max(coalesce(v.bees_top_q, 0), coalesce(v.bees_bottom_q, 0), coalesce(v.upper_bees_top_q, 0), "
      "coalesce(v.upper_bees_bottom_q, 0), coalesce(v.stores_q, 0), coalesce(v.upper_stores_q, 0)) > 4 * k.frames"},
 
+    {"feeding-in-life", "A feeding lies outside its colony's life",
+     "SELECT c.label || ', ' || f.day FROM feeding f JOIN colony c ON c.id = f.colony "
+     "WHERE f.day < c.since OR f.day > c.ended"},
+
+    {"queen-in-life", "A queen begins or ends outside her colony's life",
+     "SELECT c.label || ', ' || q.since FROM queen q JOIN colony c ON c.id = q.colony "
+     "WHERE q.since < c.since OR q.since > c.ended OR q.until > c.ended"},
+
+    {"queens-together", "A colony's queen ends after the next begins, or never",
+     "SELECT c.label || ', ' || q.next FROM (SELECT colony, until, lead(since) OVER (PARTITION BY colony "
+     "ORDER BY since, id) AS next FROM queen) q JOIN colony c ON c.id = q.colony "
+     "WHERE q.next < coalesce(q.until, '9999-12-32')"},
+
+    {"queen-born", "A queen heads a colony before the year that she was born in",
+     "SELECT c.label || ', ' || q.since FROM queen q JOIN colony c ON c.id = q.colony "
+     "WHERE q.born > CAST(substr(q.since, 1, 4) AS INTEGER)"},
+
+    {"queen-mother", "A queen heads a colony before the one that she was raised from began",
+     "SELECT c.label || ', ' || q.since FROM queen q JOIN colony c ON c.id = q.colony "
+     "JOIN colony m ON m.id = q.mother WHERE q.since < m.since"},
+
     {"book-id", "The book's own row is not there", "SELECT 'book' WHERE (SELECT count(*) FROM book) <> 1"},
 
     {"history-numbers", "A line of the history is missing",

@@ -240,6 +240,10 @@ std::vector<Queen> queensOf(const Database& db, ColonyId colony) {
     return ofOne<Queen>(db, "WHERE colony = ? ORDER BY since", colony);
 }
 
+std::vector<Queen> queensRaisedFrom(const Database& db, ColonyId mother) {
+    return ofOne<Queen>(db, "WHERE mother = ? ORDER BY since, id", mother);
+}
+
 std::vector<Queen> queens(const Database& db) { return all<Queen>(select<Queen>(db, "ORDER BY colony, since")); }
 
 std::vector<FileMapping> fileMappings(const Database& db) {

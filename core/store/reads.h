@@ -63,6 +63,7 @@ std::vector<Treatment> treatmentsOf(const Database& db, YardId yard);
 std::vector<Feeding> feedingsOf(const Database& db, ColonyId colony);          ///< by day
 std::vector<Feeding> feedingsBetween(const Database& db, Day from, Day until); ///< both days included; by day
 std::vector<Queen> queensOf(const Database& db, ColonyId colony);              ///< that headed it, by since
+std::vector<Queen> queensRaisedFrom(const Database& db, ColonyId mother);      ///< by since
 std::vector<Queen> queens(const Database& db);                                 ///< all, by colony, then since
 std::vector<FileMapping> fileMappings(const Database& db);                     ///< natural order
 std::vector<Phrase> phrases(const Database& db);                               ///< natural order of the brief

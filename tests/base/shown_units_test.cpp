@@ -21,6 +21,22 @@ TEST(ShownUnits, WeightsInPounds) {
     EXPECT_EQ(weightNumber({3252}, WeightUnit::Kilograms), QStringLiteral("32.52"));
 }
 
+TEST(ShownUnits, FeedGivenIsShownAndReadInBothUnits) {
+    EXPECT_EQ(volumeNumber({10'500}, VolumeUnit::Litres), QStringLiteral("10.5"));
+    EXPECT_EQ(volumeNumber({1}, VolumeUnit::Litres), QStringLiteral("0.001"));
+    // own calculation, 10 / 0.946352946 = 10.567
+    EXPECT_EQ(volumeNumber({10'000}, VolumeUnit::Quarts), QStringLiteral("10.6"));
+    EXPECT_EQ(parseVolume(u" 10,5 ", VolumeUnit::Litres), Millilitres{10'500});
+    EXPECT_EQ(parseVolume(u"4", VolumeUnit::Quarts), Millilitres{3785}); // own calculation, 4 × 946.352946
+    for (const char* none : {"", "ten", "-1", "1.2345", "9999999999"})
+        EXPECT_FALSE(parseVolume(QString::fromLatin1(none), VolumeUnit::Litres)) << none;
+    for (qint32 tenths = 1; tenths < 400; ++tenths) {
+        const QString typed = decimalText(tenths, 1);
+        const auto kept = parseVolume(typed, VolumeUnit::Quarts);
+        EXPECT_EQ(volumeNumber(kept.value(), VolumeUnit::Quarts), typed);
+    }
+}
+
 TEST(ShownUnits, ShortWeightsRoundHalfUpFromTheExactValue) {
     EXPECT_EQ(weightTenths(6'049'999, WeightUnit::Kilograms), 60);
     EXPECT_EQ(weightTenths(6'050'000, WeightUnit::Kilograms), 61);

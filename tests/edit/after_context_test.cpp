@@ -63,6 +63,9 @@ private:
         addRows("transfers", c.transfersOf(id));
         addRows("treatments", c.treatmentsOf(id));
         addRows("results", c.resultsOf(id));
+        addRows("feedings", c.feedingsOf(id));
+        addRows("queens", c.queensOf(id));
+        addRows("raised", c.queensRaisedFrom(id));
         for (const int most : {1, -1}) addVisits(c.visitsOf(id, most));
         for (int i = 0; i < 90; i += 10) {
             const Day day = colony->since + i;

@@ -27,7 +27,8 @@ ColonyId EveryEdit::colony(const EditContext& c) {
 }
 
 std::pair<std::string, ChangeSet> EveryEdit::next(const EditContext& c) {
-    const int dice = upTo(13);
+    const int dice = upTo(14);
+    if (dice > 13) return upTo(2) ? headed(c) : fed(c);
     if (dice > 12) return kit(c);
     if (dice > 11) return divided(c);
     if (dice > 10) return merged(c);
@@ -342,6 +343,50 @@ std::pair<std::string, ChangeSet> EveryEdit::kit(const EditContext& c) {
         return {"moveKit", moveKit(c, {place, 1 + upTo(2), to.yard, to.state, to.colony})};
     }
     }
+}
+
+std::pair<std::string, ChangeSet> EveryEdit::fed(const EditContext& c) {
+    if (const auto old = any<Feeding>(c); old && upTo(2) > 0) {
+        if (upTo(1)) return {"takeBackFeeding", takeBackFeeding(c, old->id)};
+        Feeding now = *old;
+        now.day = near(old->day);
+        return {"changeFeeding", changeFeeding(c, now)};
+    }
+    Feeding f;
+    f.colony = colony(c);
+    f.day = day();
+    f.mix = QStringLiteral("3:2");
+    f.volume = Millilitres{500 + upTo(9500)};
+    Feeding other = f;
+    other.colony = colony(c);
+    return {"logFeedings", logFeedings(c, {f, other})};
+}
+
+std::pair<std::string, ChangeSet> EveryEdit::headed(const EditContext& c) {
+    std::optional<QueenBefore> before;
+    if (upTo(2)) before = QueenBefore{static_cast<QueenFate>(upTo(6)), {}};
+    if (const auto old = any<Queen>(c); old && upTo(3) > 0) {
+        switch (upTo(3)) {
+        case 0:
+            return {"takeBackQueen", takeBackQueen(c, old->id)};
+        case 1:
+            return {"endQueen", endQueen(c, old->id, near(old->since) + 3, static_cast<QueenFate>(upTo(6)))};
+        case 2:
+            return {"moveQueen", moveQueen(c, old->id, colony(c), old->since + upTo(20), before)};
+        default: {
+            Queen now = *old;
+            now.since = near(old->since);
+            now.born = 2020 + upTo(6);
+            return {"changeQueen", changeQueen(c, now)};
+        }
+        }
+    }
+    Queen q;
+    q.colony = colony(c);
+    q.since = day();
+    if (upTo(1)) q.born = 2020 + upTo(6);
+    if (upTo(1)) q.mother = colony(c);
+    return {"newQueen", newQueen(c, q, before)};
 }
 
 FixedThing EveryEdit::thing() {

@@ -2,10 +2,12 @@
 
 #include "core/edit/divide_day.h"
 #include "core/edit/file_mappings.h"
+#include "core/edit/feedings.h"
 #include "core/edit/hive_row.h"
 #include "core/edit/kit.h"
 #include "core/edit/merge_day.h"
 #include "core/edit/put_right.h"
+#include "core/edit/queens.h"
 #include "core/edit/survey.h"
 #include "tests/edit/random_edits.h"
 
@@ -37,6 +39,8 @@ private:
     std::pair<std::string, ChangeSet> merged(const EditContext& c);
     std::pair<std::string, ChangeSet> divided(const EditContext& c);
     std::pair<std::string, ChangeSet> kit(const EditContext& c);
+    std::pair<std::string, ChangeSet> fed(const EditContext& c);
+    std::pair<std::string, ChangeSet> headed(const EditContext& c);
     KitPlace pile(const EditContext& c);
     std::pair<std::string, ChangeSet> mapping(const EditContext& c);
 

@@ -59,6 +59,24 @@ void fill(TestBook& book) {
     r.day = day("2026-08-05");
     r.by = "laboratory";
     book.add(r);
+    Feeding f;
+    f.colony = c.id;
+    f.day = day("2026-08-01");
+    f.volume = Millilitres{5000};
+    book.add(f);
+    Queen q; // 1, then 2
+    q.colony = a.id;
+    q.since = day("2025-06-01");
+    q.until = day("2026-06-01");
+    q.fate = QueenFate::Superseded;
+    q.born = 2025;
+    book.add(q);
+    q.since = day("2026-06-01");
+    q.until.reset();
+    q.fate.reset();
+    q.born = 2026;
+    q.mother = d.id;
+    book.add(q);
     book.add(FixedThing{{}, north.id, FixedKind::Shed, "shed", {{0, 0}, {1000, 0}, {1000, 500}, {0, 500}}, {}});
     writeRow(book.db(), {Table::Setting, 1, std::nullopt, Row{QString("gain.min"), QString("60")}});
     book.db().exec("INSERT INTO history (seq, at, sentence, kind, of_seq, changes) VALUES "
@@ -134,6 +152,14 @@ constexpr Break kBreaks[] = {
     {"upper-box", "UPDATE visit SET day = '2026-07-31' WHERE id = 1"},
     {"upper-box", "UPDATE visit SET boxes = 1 WHERE id = 1"},
     {"frames-of-box", "UPDATE visit SET bees_top_q = 41 WHERE id = 1"},
+    {"feeding-in-life", "UPDATE feeding SET day = '2025-04-30'"},
+    {"feeding-in-life", "UPDATE feeding SET day = '2026-08-02'"},
+    {"queen-in-life", "UPDATE queen SET since = '2025-04-30' WHERE id = 1"},
+    {"queen-in-life", "UPDATE queen SET colony = 3, since = '2026-08-02' WHERE id = 2"},
+    {"queen-in-life", "UPDATE queen SET colony = 3, until = '2026-08-02', fate = 'dead' WHERE id = 2"},
+    {"queens-together", "UPDATE queen SET until = '2026-06-02' WHERE id = 1"},
+    {"queen-born", "UPDATE queen SET born = 2027 WHERE id = 2"},
+    {"queen-mother", "UPDATE queen SET mother = 6 WHERE id = 2"},
     {"book-id", "DELETE FROM book"},
     {"history-numbers", "UPDATE history SET seq = 3 WHERE seq = 2"},
     {"history-undo", "INSERT INTO history VALUES (3, '', NULL, 'Undone', NULL, 'undo', 2, x'00', NULL)"},
