@@ -178,4 +178,18 @@ ChangeSet takeBackQueen(const EditContext& c, QueenId id) {
     return change;
 }
 
+ChangeSet takeBackQueenEnd(const EditContext& c, QueenId id) {
+    const Queen old = needQueen(c, id);
+    if (!old.until) refuse(Edits::tr("What became of %1 is not in the book.").arg(queenName(c, old)));
+    Queen now = old;
+    now.until.reset();
+    now.fate.reset();
+    ChangeSet change;
+    change.rows.push_back(changed(old, now));
+    judge(c, change.rows);
+    change.text = Edits::tr("Took back what became of %1 (%2 on %3)")
+                      .arg(queenName(c, old), fateText(*old.fate), isoText(*old.until));
+    return change;
+}
+
 } // namespace core::edit

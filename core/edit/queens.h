@@ -32,6 +32,8 @@ ChangeSet endQueen(const EditContext& c, QueenId id, Day day, QueenFate fate);
 ChangeSet changeQueen(const EditContext& c, const Queen& now);
 /// Her row goes. The one before heads the colony again where she had given way to her that day: superseded or replaced.
 ChangeSet takeBackQueen(const EditContext& c, QueenId id);
+/// She heads it again, or headed it to its end.
+ChangeSet takeBackQueenEnd(const EditContext& c, QueenId id);
 /// From that day on she heads another colony: her row ends as moved, hers there says the same of her. Of a colony that
 /// ended, up to the day of its end. `before` as in newQueen(), of the colony that she comes to.
 ChangeSet moveQueen(const EditContext& c, QueenId id, ColonyId to, Day day,

@@ -105,6 +105,21 @@ TEST_F(Queens, WhatBecameOfHerIsNotedAndPutRight) {
               "A queen's row stays its colony's: move her, or take it back and write it for the other.");
 }
 
+TEST_F(Queens, WhatBecameOfHerIsTakenBack) {
+    apply(fresh(queen(k5, dayOf(2026, 6, 1), 2024)));
+    const QueenId id = of(k5).at(0).id;
+    const auto endBackOf = [id](const EditContext& c) { return takeBackQueenEnd(c, id); };
+    EXPECT_EQ(refusal(endBackOf), "What became of the queen of 5 since 2026-06-01 is not in the book.");
+    apply(gone(id, kDay, QueenFate::Moved));
+    EXPECT_EQ(done(endBackOf),
+              "Took back what became of the queen of 5 since 2026-06-01 (moved to another colony on 2026-09-10)");
+    EXPECT_FALSE(of(k5).at(0).until);
+    apply(gone(id, kDay, QueenFate::Swarmed));
+    apply(fresh(queen(k5, kDay + 2)));
+    EXPECT_EQ(refusal(endBackOf),
+              "5 has a queen since 2026-06-01; what became of her before the next one came on 2026-09-12?");
+}
+
 TEST_F(Queens, ATakenBackQueenLeavesTheOneBeforeAtTheHead) {
     apply(fresh(queen(k5, dayOf(2026, 6, 1), 2024)));
     apply(fresh(queen(k5, kDay, 2026), QueenBefore{}));
