@@ -43,12 +43,6 @@ QString yardName(const Snapshot& s, const LedgerYear& year) {
     return year.southern ? QStringLiteral("all southern yards") : QStringLiteral("all northern yards");
 }
 
-QString yearName(const LedgerYear& year) {
-    const bool twoYears = !year.southern;
-    return twoYears ? QStringLiteral("%1/%2").arg(year.year).arg((year.year + 1) % 100, 2, 10, QLatin1Char('0'))
-                    : QString::number(year.year);
-}
-
 QString percent(double share) { return QString::number(std::lround(share * 100)); }
 
 QString lossSentence(const rules::calc::ClusteredShare& loss) {
@@ -88,6 +82,11 @@ QString summerSentence(const LedgerYear& year, const LedgerPeriod& summer) {
 
 } // namespace
 
+QString winterName(int year, bool southern) {
+    if (southern) return QString::number(year);
+    return QStringLiteral("%1/%2").arg(year).arg((year + 1) % 100, 2, 10, QLatin1Char('0'));
+}
+
 QStringList ledgerColumns() {
     QStringList out;
     for (const auto& [shown, file] : kColumns) out << QString::fromLatin1(shown);
@@ -105,7 +104,8 @@ std::vector<LedgerRow> ledgerRows(const Snapshot& s, const std::vector<LedgerYea
     for (size_t i = 0; i < years.size(); ++i)
         for (const LedgerPeriod& p : years[i].periods) {
             LedgerRow row{i,
-                          {yardName(s, years[i]), forFile ? QString::number(years[i].year) : yearName(years[i]),
+                          {yardName(s, years[i]),
+                           forFile ? QString::number(years[i].year) : winterName(years[i].year, years[i].southern),
                            seasonName(p.season), isoText(p.from), isoText(p.over ? p.until : s.on)}};
             for (const auto count : kCounts) {
                 const bool ends = count == &LedgerCount::start || count == &LedgerCount::end;
@@ -144,7 +144,9 @@ Block yearBlock(const Snapshot& s, const LedgerYear& year, const std::vector<Led
     constexpr double kWords = 34; // of the season
     Block block;
     BlockPen pen(measure, block);
-    double y = pen.paragraph(0, 0, width, yardName(s, year) + QStringLiteral(", ") + yearName(year), kLabel) + 1;
+    double y = pen.paragraph(0, 0, width,
+                             yardName(s, year) + QStringLiteral(", ") + winterName(year.year, year.southern), kLabel) +
+               1;
     const QStringList columns = ledgerColumns();
     for (const LedgerRow& row : rows) {
         if (row.year != index) continue;

@@ -13,6 +13,9 @@
 
 namespace core::report {
 
+/// "2025/26", in the south "2025": the year of a ledger and its winter.
+QString winterName(int year, bool southern);
+
 /// One season of one yard: as many cells as there are columns.
 struct LedgerRow {
     size_t year = 0; ///< position in the ledger

@@ -48,7 +48,7 @@ void estimateOverYards(MiteWeek& week, const ByYard& yards) {
         groups.push_back(sum);
     }
     week.rate = 100.0 * static_cast<double>(mites) / static_cast<double>(bees);
-    if (!within) return;
+    if (!within || week.yards < kYardsForInterval) return;
     if (const auto share = calc::clusteredShare(groups))
         week.interval = calc::Range{100 * share->interval.low, 100 * share->interval.high};
 }

@@ -5,6 +5,9 @@
 
 namespace core::rules {
 
+/// So few yards tell too little of how yards differ: between one and these there is no interval. An assumption.
+inline constexpr int kYardsForInterval = 4;
+
 /// The mite samples of one week, a colony's latest each.
 struct MiteWeek {
     calc::DayRange days;
@@ -14,7 +17,7 @@ struct MiteWeek {
     /// Mites per 100 bees. Of one yard the mean of its colonies (calc::yardMites); of several all mites of all bees,
     /// with the interval of yards that differ (calc::clusteredShare): the colonies of a yard are not independent.
     double rate = 0;
-    std::optional<calc::Range> interval; ///< of 95 %; not set for a single colony
+    std::optional<calc::Range> interval; ///< of 95 %; not set for a single colony, nor for two or three yards
     double highest = 0;                  ///< of a colony
     bool enough = false;                 ///< of each yard sampled eight colonies, or all of a smaller one
     /// By rule 4.5, of the day and half of the earth of the latest sample; not set where yards of both halves were.

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <string>
+#include <unordered_map>
 
 namespace core::store {
 
@@ -42,6 +43,24 @@ template <class T, class Id> std::vector<T> ofOne(const Database& db, const char
     return all<T>(std::move(s));
 }
 
+Sign signAt(const Statement& s, int column) {
+    const auto sign = fromWord<Sign>(s.text(column));
+    if (!sign)
+        throw Error(Error::Kind::Book, QStringLiteral("The book is damaged: a sign in it is not known."),
+                    s.text(column));
+    return *sign;
+}
+
+/// One statement for many visits: few of them have signs.
+std::unordered_map<qint64, Signs> signsBetween(const Database& db, Day from, Day until) {
+    Statement s = db.prepare("SELECT s.visit, s.sign FROM visit_sign s JOIN visit v ON v.id = s.visit "
+                             "WHERE v.day BETWEEN ? AND ?");
+    s.bind(1, from).bind(2, until);
+    std::unordered_map<qint64, Signs> signs;
+    while (s.step()) signs[s.integer(0)].add(signAt(s, 1));
+    return signs;
+}
+
 void addSigns(const Database& db, Visit& visit) {
     for (const auto& [id, sign] : signRowsOf(db, visit.id)) visit.signs.add(sign);
 }
@@ -57,13 +76,7 @@ std::vector<std::pair<qint64, Sign>> signRowsOf(const Database& db, VisitId visi
     std::vector<std::pair<qint64, Sign>> rows;
     Statement s = db.prepare("SELECT id, sign FROM visit_sign WHERE visit = ? ORDER BY id");
     s.bind(1, visit.value);
-    while (s.step()) {
-        const auto sign = fromWord<Sign>(s.text(1));
-        if (!sign)
-            throw Error(Error::Kind::Book, QStringLiteral("The book is damaged: a sign in it is not known."),
-                        s.text(1));
-        rows.emplace_back(s.integer(0), *sign);
-    }
+    while (s.step()) rows.emplace_back(s.integer(0), signAt(s, 1));
     return rows;
 }
 
@@ -267,7 +280,9 @@ std::vector<Visit> visitsBetween(const Database& db, Day from, Day until, std::o
     s.bind(1, from).bind(2, until);
     if (yard) s.bind(3, yard->value);
     std::vector<Visit> visits = all<Visit>(std::move(s));
-    for (Visit& v : visits) addSigns(db, v);
+    const auto signs = signsBetween(db, from, until);
+    for (Visit& v : visits)
+        if (const auto at = signs.find(v.id.value); at != signs.end()) v.signs = at->second;
     return visits;
 }
 

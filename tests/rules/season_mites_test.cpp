@@ -68,14 +68,20 @@ TEST(SeasonMites, SeveralYardsAreSummedWithTheIntervalOfYardsThatDiffer) {
     book.yard("Y").yard("Z").unchecked("A").unchecked("B").unchecked("C", {{"yard", "Z"}});
     book.visit("A", "2026-09-01", sample(3, 300)).visit("B", "2026-09-01", sample(6, 300));
     book.visit("C", "2026-09-02", sample(30, 300));
-    const Period period(book.tables(), iso("2026-08-31"), iso("2026-09-10"));
-    const auto week = mitesByWeek(period.book()).at(0);
-    EXPECT_EQ(week.yards, 2);
-    EXPECT_DOUBLE_EQ(week.rate, 100.0 * 39 / 900);
-    const auto share = calc::clusteredShare(std::vector<calc::Counted>{{9, 600}, {30, 300}});
+    const Period two(book.tables(), iso("2026-08-31"), iso("2026-09-10"));
+    const auto few = mitesByWeek(two.book()).at(0);
+    EXPECT_EQ(few.yards, 2);
+    EXPECT_DOUBLE_EQ(few.rate, 100.0 * 39 / 900);
+    EXPECT_FALSE(few.interval) << "two yards tell too little of how yards differ";
+    EXPECT_EQ(mitesByWeek(two.book(two.yard("Z"))).at(0).colonies, 1);
+    book.yard("V").yard("W").unchecked("D", {{"yard", "V"}}).unchecked("E", {{"yard", "W"}});
+    book.visit("D", "2026-09-02", sample(12, 300)).visit("E", "2026-09-02", sample(3, 150));
+    const auto week = mitesByWeek(Period(book.tables(), iso("2026-08-31"), iso("2026-09-10")).book()).at(0);
+    EXPECT_EQ(week.yards, 4);
+    EXPECT_DOUBLE_EQ(week.rate, 100.0 * 54 / 1350);
+    const auto share = calc::clusteredShare(std::vector<calc::Counted>{{9, 600}, {30, 300}, {12, 300}, {3, 150}});
     EXPECT_DOUBLE_EQ(week.interval->low, 100 * share->interval.low);
     EXPECT_DOUBLE_EQ(week.interval->high, 100 * share->interval.high);
-    EXPECT_EQ(mitesByWeek(period.book(period.yard("Z"))).at(0).colonies, 1);
 }
 
 TEST(SeasonMites, ClearlyAboveAndClearlyBelow) {

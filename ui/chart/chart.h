@@ -51,6 +51,12 @@ struct Threshold {
     QString text;
 };
 
+/// A further column of the table, not drawn.
+struct Column {
+    QString name;
+    std::vector<std::pair<int, QString>> cells; ///< by `at` of a point
+};
+
 struct Chart {
     QString title;
     QString valueTitle;          ///< what is counted, with its unit: "frames of bees"
@@ -62,6 +68,7 @@ struct Chart {
     bool fromZero = true;        ///< the axis begins at 0; false only where 0 says nothing
     std::vector<Series> series;
     std::vector<Mark> marks; ///< only with days
+    std::vector<Column> more;
     std::vector<Threshold> thresholds;
     std::optional<core::Day> first, last; ///< show at least these days, so that charts stand one under the other
     QString none;                         ///< said instead of an empty frame: "Never weighed."

@@ -38,6 +38,7 @@ private:
             if (hasIntervals(s)) m_out.columns << ChartTableModel::tr("at least") << ChartTableModel::tr("at most");
             if (hasNotes(s)) m_out.columns << ChartTableModel::tr("from");
         }
+        for (const Column& column : m_chart.more) m_out.columns << column.name;
         if (!m_chart.marks.empty()) m_out.columns << ChartTableModel::tr("what happened");
     }
 
@@ -49,6 +50,10 @@ private:
             row << cell(p.value);
             if (hasIntervals(s)) row << cell(p.lower) << cell(p.upper);
             if (hasNotes(s)) row << p.note;
+        }
+        for (const Column& column : m_chart.more) {
+            const auto found = std::ranges::find(column.cells, at, &std::pair<int, QString>::first);
+            row << (found == column.cells.end() ? QString() : found->second);
         }
         if (!m_chart.marks.empty()) {
             QStringList happened;

@@ -4,6 +4,7 @@
 #include "ui/health/contacts_page.h"
 #include "ui/health/holds_page.h"
 #include "ui/look/paged.h"
+#include "ui/season/season_place.h"
 #include "ui/window/work_page.h"
 
 #include <QCoreApplication>
@@ -53,8 +54,9 @@ look::Paged* healthPlace(WorkPage& page, desk::Desk& desk, Dialogs& dialogs) {
     return pages;
 }
 
-look::Paged* seasonPlace(WorkPage& page, desk::Desk&, Dialogs&) {
+look::Paged* seasonPlace(WorkPage& page, desk::Desk& desk, Dialogs& dialogs) {
     auto* pages = new look::Paged(Places::tr("Pages of the season"), &page);
+    season::addSeasonPages(*pages, desk, dialogs);
     return pages;
 }
 
