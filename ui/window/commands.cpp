@@ -65,7 +65,7 @@ Commands::Commands(QMenuBar* bar, QWidget* window) : QObject(window), m_window(w
     health =
         add(view, tr("Health"), QStringLiteral("Ctrl+5"), tr("Who is held and why, and who had contact with whom"));
     season =
-        add(view, tr("Se&ason"), QStringLiteral("Ctrl+6"), tr("Strength, mites, feed, queens and losses over time"));
+        add(view, tr("Seaso&n"), QStringLiteral("Ctrl+6"), tr("Strength, mites, feed, queens and losses over time"));
     for (QAction* a : {colonies, visits, health, season}) a->setVisible(false); // until there is a place for it
     view->addSeparator();
     m_time = new TimeCommands(view, window);
@@ -88,7 +88,7 @@ Commands::Commands(QMenuBar* bar, QWidget* window) : QObject(window), m_window(w
     usual->setShortcuts({QKeySequence(QStringLiteral("Ctrl+Shift+0")), QKeySequence(QStringLiteral("Ctrl+Shift+)"))});
     zoomIn->setShortcuts({QKeySequence(QStringLiteral("Ctrl++")), QKeySequence(QStringLiteral("Ctrl+="))});
     view->addSeparator();
-    nextPane = add(view, tr("&Next pane"), QStringLiteral("F6"),
+    nextPane = add(view, tr("Ne&xt pane"), QStringLiteral("F6"),
                    tr("The keys go on: yards, plan, date bar, table, right side"));
     paneBefore = add(view, tr("Pane &before"), QStringLiteral("Shift+F6"), tr("The keys go back a pane"));
     setBookOpen(false, false);
