@@ -43,6 +43,12 @@ void Paged::show(QWidget* page) {
 
 QWidget* Paged::shown() const { return m_stack->currentWidget(); }
 
+std::vector<QWidget*> Paged::pages() const {
+    std::vector<QWidget*> all;
+    for (int i = 0; i < m_stack->count(); ++i) all.push_back(m_stack->widget(i));
+    return all;
+}
+
 void Paged::showTab(int tab) {
     if (tab < 0 || tab >= m_stack->count()) return;
     const QWidget* focus = QApplication::focusWidget();

@@ -22,6 +22,7 @@ public:
     void addPage(const QString& title, const QString& tip, QWidget* page, QWidget* keys = nullptr);
     void show(QWidget* page); ///< one that was added; the keys go to it where this had them
     QWidget* shown() const;
+    std::vector<QWidget*> pages() const; ///< in their order
 
 signals:
     void pageChanged(QWidget* page);

@@ -5,6 +5,7 @@
 #include "ui/form/form_panel.h"
 #include "ui/health/holds_page.h"
 #include "ui/history/history_window.h"
+#include "ui/look/paged.h"
 #include "ui/look/sheet.h"
 #include "ui/merge/merge_place.h"
 #include "ui/plan/plan_view.h"
@@ -140,6 +141,22 @@ void takeHealth(MainWindow& window, Camera& camera, const QString& shade) {
     camera.take(window, QStringLiteral("health-contacts-") + shade);
 }
 
+/// Every page of the places besides plan, merge day and health: "season-2-light".
+void takePlaces(MainWindow& window, Camera& camera, const QString& shade) {
+    const std::pair<Place, const char*> places[] = {
+        {Place::Colonies, "colonies-"}, {Place::Visits, "visits-"}, {Place::Season, "season-"}};
+    for (const auto& [place, name] : places) {
+        auto* paged = qobject_cast<look::Paged*>(window.page()->middleOf(place));
+        if (!paged) continue;
+        window.setPlace(place);
+        int number = 0;
+        for (QWidget* page : paged->pages()) {
+            paged->show(page);
+            camera.take(window, QLatin1StringView(name) + QStringLiteral("%1-").arg(++number) + shade);
+        }
+    }
+}
+
 void takeAll(const QString& book, core::Day on, Camera& camera, const QString& shade) {
     const FixedClock clock(on);
     NoDialogs dialogs;
@@ -160,6 +177,7 @@ void takeAll(const QString& book, core::Day on, Camera& camera, const QString& s
     camera.take(window, QStringLiteral("table-") + shade);
     window.page()->setTableShown(false);
     takeHealth(window, camera, shade);
+    takePlaces(window, camera, shade);
     window.setPlace(Place::YardPlan);
     window.page()->time()->goTo(on - kDaysBack);
     camera.take(window, QStringLiteral("past-day-") + shade);
