@@ -1,11 +1,12 @@
 #pragma once
 
+#include "core/model/tally_order.h"
 #include "core/report/worksheet_flow.h"
 #include "core/report/worksheet_part.h"
 
 #include <QString>
-#include <QStringList>
 
+#include <optional>
 #include <vector>
 
 // The tally sheet: a row a colony in walking order, in the order in which visits are typed in; and the card of one
@@ -13,27 +14,36 @@
 
 namespace core::report {
 
+/// A box to tick. Its letter stands in it, pale: what is typed for it (core/model/tally_order.h).
+struct TallyTick {
+    QString words;
+    QChar letter = u' ';
+};
 /// One box to fill in. Those of one `group` that stand beside each other share its words in the head.
 struct TallyCell {
-    QString name;         ///< of its zone, never shown: "above"
-    QString group;        ///< first line of the head; empty: `caption` has both
-    QString caption;      ///< below it
-    QStringList ticks;    ///< boxes to tick, two rows, filled downwards; empty: room to write
-    bool upper = false;   ///< of the upper box
-    QString between = {}; ///< printed in its middle: two figures are written
-    double width = 0;     ///< mm
+    TallyColumn column;
+    QString group;                          ///< first line of the head, or with no `caption` all of it
+    QString caption = {};                   ///< below it
+    std::vector<TallyTick> ticks = {};      ///< two rows, filled downwards; empty: room to write
+    bool upper = false;                     ///< of the upper box
+    std::optional<TallyColumn> second = {}; ///< two figures are written, a stroke between them
+    double width = 0;                       ///< mm
 };
+/// "queen": ends the name of its zone.
+QString tallyName(TallyColumn column);
 using TallyLine = std::vector<TallyCell>;
-constexpr qsizetype kTickRows = 2;
+constexpr size_t kTickRows = 2;
 constexpr double kAfterTick = 1.2;  ///< mm from a box to tick to its word
 constexpr double kBetweenTicks = 2; ///< mm between two columns of them
 constexpr double kTallyPad = 1;     ///< mm beside words in a box
 
-/// What a row asks, in the order of the entry form, as wide as the sheet.
+/// What a row asks, in the order of kTallyOrder, as wide as the sheet; boxes and note follow in every row.
 struct TallyForm {
     TallyLine first;  ///< bees, queen, brood
     TallyLine second; ///< signs, stores, honey boxes, weight, mites
 };
+/// A sign in a word that fits a box.
+QString tallyWord(const SheetInput& in, Sign sign);
 TallyForm tallyForm(const SheetInput& in);
 
 /// The captions of both lines; stands on each page.

@@ -27,11 +27,10 @@ QString withUpper(const QString& a, const QString& b) {
     return b.isEmpty() ? a : orDash(a) + QStringLiteral(" + ") + b;
 }
 
-QString signCell(const SheetInput& in, const Signs& signs) {
-    static constexpr std::array kNames{"AFB", "EFB", "doubt", "chalk", "sac", "nosema", "wings"};
+QString signWords(const SheetInput& in, const Signs& signs) {
     QStringList out;
-    for (size_t i = 0; i < kNames.size(); ++i)
-        if (signs.has(static_cast<Sign>(i))) out << in.say(kNames[i]);
+    for (int i = 0; i <= static_cast<int>(Sign::DeformedWings); ++i)
+        if (signs.has(static_cast<Sign>(i))) out << tallyWord(in, static_cast<Sign>(i));
     return out.join(QStringLiteral(", "));
 }
 
@@ -51,7 +50,7 @@ CardCells visitCells(const SheetInput& in, const Visit& v) {
             withUpper(pairText(v.beesTop, v.beesBottom), pairText(v.upperBeesTop, v.upperBeesBottom)),
             v.queen ? in.say.queenSeen(*v.queen) : QString(),
             numberCell(v.broodFrames) + checked,
-            signCell(in, v.signs),
+            signWords(in, v.signs),
             withUpper(framesCell(v.stores), framesCell(v.upperStores)),
             numberCell(v.supers),
             v.gross ? in.say.shortWeight(v.gross->value * 10'000LL) : QString(),

@@ -15,18 +15,18 @@ double wideOfText(const SheetInput& in, const QString& text) {
     return in.measure.widthMm(text, kText.pointSize, false);
 }
 
-double columnWide(const SheetInput& in, const TallyCell& cell, qsizetype from) {
+double columnWide(const SheetInput& in, const TallyCell& cell, size_t from) {
     double most = 0;
-    for (const QString& word : cell.ticks.mid(from, kTickRows)) most = std::max(most, wideOfText(in, word));
+    for (size_t i = from; i < std::min(from + kTickRows, cell.ticks.size()); ++i)
+        most = std::max(most, wideOfText(in, cell.ticks[i].words));
     return kTickSide + kAfterTick + most;
 }
 
 double leastWide(const SheetInput& in, const TallyCell& cell) {
-    if (cell.ticks.isEmpty())
-        return std::max(
-            {kLeastCell, wideOfText(in, cell.caption) + 2 * kTallyPad, cell.between.isEmpty() ? 0 : 1.7 * kLeastCell});
+    if (cell.ticks.empty())
+        return std::max({kLeastCell, wideOfText(in, cell.caption) + 2 * kTallyPad, cell.second ? 1.7 * kLeastCell : 0});
     double width = 2 * kTallyPad;
-    for (qsizetype i = 0; i < cell.ticks.size(); i += kTickRows)
+    for (size_t i = 0; i < cell.ticks.size(); i += kTickRows)
         width += columnWide(in, cell, i) + (i > 0 ? kBetweenTicks : 0);
     return width;
 }
@@ -52,7 +52,7 @@ void setWidths(const SheetInput& in, TallyLine& line) {
         const double lacks = wideOfText(in, line[i].group) + 2 * kTallyPad - sumOf(line, i, last);
         for (size_t c = i; lacks > 0 && c <= last; ++c) line[c].width += lacks / static_cast<double>(last - i + 1);
     }
-    const auto writes = [](const TallyCell& cell) { return cell.ticks.isEmpty(); };
+    const auto writes = [](const TallyCell& cell) { return cell.ticks.empty(); };
     const auto many = static_cast<double>(std::count_if(line.begin(), line.end(), writes));
     const double left = in.width - sumOf(line, 0, line.size() - 1);
     for (TallyCell& cell : line)
@@ -60,44 +60,74 @@ void setWidths(const SheetInput& in, TallyLine& line) {
 }
 
 void addBees(const SheetInput& in, TallyLine& line) {
-    for (const bool upper : {false, true}) {
-        const QString box = upper ? in.say("upper box") : in.say("lower box");
-        const QString name = upper ? QStringLiteral("upper ") : QString();
-        line.push_back({name + QStringLiteral("above"), box, in.say("above"), {}, upper});
-        line.push_back({name + QStringLiteral("below"), box, in.say("below"), {}, upper});
-    }
+    const QString lower = in.say("lower box");
+    const QString upper = in.say("upper box");
+    line.push_back({TallyColumn::BeesTop, lower, in.say("above")});
+    line.push_back({TallyColumn::BeesBottom, lower, in.say("below")});
+    line.push_back({TallyColumn::UpperTop, upper, in.say("above"), {}, true});
+    line.push_back({TallyColumn::UpperBottom, upper, in.say("below"), {}, true});
 }
 
 TallyCell queenCell(const SheetInput& in) {
-    QStringList ticks;
-    for (const QueenSeen seen :
-         {QueenSeen::Seen, QueenSeen::Eggs, QueenSeen::Virgin, QueenSeen::None, QueenSeen::DroneLayer})
-        ticks << in.say.queenSeen(seen);
-    ticks << in.say("workers lay");
-    return {QStringLiteral("queen"), in.say("queen"), {}, ticks};
+    TallyCell cell{TallyColumn::Queen, in.say("queen")};
+    for (const QueenSeen seen : {QueenSeen::Seen, QueenSeen::Eggs, QueenSeen::Virgin, QueenSeen::None,
+                                 QueenSeen::DroneLayer, QueenSeen::LayingWorkers}) {
+        const bool workers = seen == QueenSeen::LayingWorkers;
+        cell.ticks.push_back({workers ? in.say("workers lay") : in.say.queenSeen(seen), tallyLetter(seen)});
+    }
+    return cell;
 }
 
 TallyCell signCell(const SheetInput& in) {
-    const QStringList ticks{in.say("clean"), in.say("chalk"),  in.say("AFB"),   in.say("sac"),
-                            in.say("EFB"),   in.say("nosema"), in.say("doubt"), in.say("wings")};
-    return {QStringLiteral("signs"), in.say("signs in the brood"), {}, ticks};
+    TallyCell cell{TallyColumn::Signs, in.say("signs in the brood")};
+    cell.ticks.push_back({in.say("clean")});
+    for (const Sign sign :
+         {Sign::Chalkbrood, Sign::Afb, Sign::Sacbrood, Sign::Efb, Sign::Nosema, Sign::BroodDoubt, Sign::DeformedWings})
+        cell.ticks.push_back({tallyWord(in, sign), tallyLetter(sign)});
+    return cell;
 }
 
 } // namespace
+
+QString tallyWord(const SheetInput& in, Sign sign) {
+    switch (sign) {
+    case Sign::Afb:
+        return in.say("AFB");
+    case Sign::Efb:
+        return in.say("EFB");
+    case Sign::BroodDoubt:
+        return in.say("doubt");
+    case Sign::Chalkbrood:
+        return in.say("chalk");
+    case Sign::Sacbrood:
+        return in.say("sac");
+    case Sign::Nosema:
+        return in.say("nosema");
+    case Sign::DeformedWings:
+        break;
+    }
+    return in.say("wings");
+}
+
+QString tallyName(TallyColumn column) {
+    static constexpr const char* kNames[] = {"above",   "below",  "upper above", "upper below",  "queen",  "brood",
+                                             "checked", "signs",  "stores",      "upper stores", "supers", "weight",
+                                             "mites",   "sample", "boxes",       "note"};
+    return QString::fromLatin1(kNames[static_cast<size_t>(column)]);
+}
 
 TallyForm tallyForm(const SheetInput& in) {
     TallyForm form;
     addBees(in, form.first);
     form.first.push_back(queenCell(in));
-    form.first.push_back({QStringLiteral("brood"), in.say("brood"), in.say("frames"), {}});
-    form.first.push_back({QStringLiteral("checked"), in.say("of these"), in.say("looked at"), {}});
+    form.first.push_back({TallyColumn::Brood, in.say("brood"), in.say("frames")});
+    form.first.push_back({TallyColumn::Checked, in.say("of these"), in.say("looked at")});
     form.second.push_back(signCell(in));
-    form.second.push_back({QStringLiteral("stores"), in.say("stores"), in.say("lower"), {}});
-    form.second.push_back({QStringLiteral("upper stores"), in.say("stores"), in.say("upper"), {}, true});
-    form.second.push_back({QStringLiteral("supers"), in.say("honey"), in.say("boxes"), {}});
-    form.second.push_back({QStringLiteral("weight"), in.say("weight"), unitSign(in.say.units().weight), {}});
-    form.second.push_back(
-        {QStringLiteral("mites"), in.say("mites"), in.say("in bees"), {}, false, QStringLiteral("/")});
+    form.second.push_back({TallyColumn::Stores, in.say("stores"), in.say("lower")});
+    form.second.push_back({TallyColumn::UpperStores, in.say("stores"), in.say("upper"), {}, true});
+    form.second.push_back({TallyColumn::Supers, in.say("honey"), in.say("boxes")});
+    form.second.push_back({TallyColumn::Weight, in.say("weight"), unitSign(in.say.units().weight)});
+    form.second.push_back({TallyColumn::Mites, in.say("mites"), in.say("in bees"), {}, false, TallyColumn::Sample});
     setWidths(in, form.first);
     setWidths(in, form.second);
     return form;

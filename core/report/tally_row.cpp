@@ -161,10 +161,10 @@ private:
             const bool unlikely = cell.upper && oneBox;
             frameCell(box, unlikely);
             ticks(cell, box);
-            if (!cell.between.isEmpty())
-                m_pen.line(x + cell.width / 2, m_y + (kCellHigh - lineHeight(14)) / 2, cell.between,
+            if (cell.second)
+                m_pen.line(x + cell.width / 2, m_y + (kCellHigh - lineHeight(14)) / 2, QStringLiteral("/"),
                            {14, false, Ink::Black}, Align::Centre);
-            m_block.parts.push_back({zone(cell.name), box});
+            m_block.parts.push_back({zone(tallyName(cell.column)), box});
             x += cell.width;
         }
         m_y += kCellHigh;
@@ -181,25 +181,49 @@ private:
         m_pen.add(mark);
     }
 
+    /// A box to tick with the letter that is typed for it.
+    void tickBox(double x, double y, QChar letter) {
+        m_pen.frame({x, y, kTickSide, kTickSide}, 0.45);
+        if (!letter.isSpace())
+            m_pen.line(x + kTickSide / 2, y + (kTickSide - lineHeight(kText.pointSize)) / 2 + 0.2,
+                       QString(letter.toUpper()), {kText.pointSize, false, Ink::Grey}, Align::Centre);
+    }
+
     void ticks(const TallyCell& cell, const Rect& box) {
         constexpr double kStep = kCellHigh / 2;
         double x = box.x + kTallyPad;
-        for (qsizetype from = 0; from < cell.ticks.size(); from += kTickRows) {
+        for (size_t from = 0; from < cell.ticks.size(); from += kTickRows) {
             double most = 0;
-            for (qsizetype i = from; i < std::min(from + kTickRows, cell.ticks.size()); ++i) {
+            for (size_t i = from; i < std::min(from + kTickRows, cell.ticks.size()); ++i) {
                 const double top = box.y + 0.55 + static_cast<double>(i - from) * kStep;
-                m_pen.frame({x, top, kTickSide, kTickSide}, 0.45);
+                tickBox(x, top, cell.ticks[i].letter);
                 m_pen.line(x + kTickSide + kAfterTick, top + (kTickSide - lineHeight(kText.pointSize)) / 2 + 0.2,
-                           cell.ticks[i], kText);
-                most = std::max(most, m_pen.width(cell.ticks[i], kText));
+                           cell.ticks[i].words, kText);
+                most = std::max(most, m_pen.width(cell.ticks[i].words, kText));
             }
             x += kTickSide + kAfterTick + most + kBetweenTicks;
         }
     }
 
+    /// Boxes for the number of brood boxes, where that changed; returns the x after them.
+    double boxes() {
+        constexpr double kTop = (kRowWords - kTickSide) / 2;
+        const QString words = m_in.say("brood boxes now");
+        double x = kRowInset + m_pen.width(words, kText) + 1.6;
+        m_pen.line(kRowInset, m_y + kTop + 0.2, words, kText);
+        for (const QChar number : {QChar(u'1'), QChar(u'2')}) {
+            tickBox(x, m_y + kTop, number);
+            x += kTickSide + 1.6;
+        }
+        m_pen.stroke({x, m_y}, {x, m_y + kRowWords}, 0.3);
+        m_block.parts.push_back({zone(tallyName(TallyColumn::Boxes)), {0, m_y, x, kRowWords}});
+        return x;
+    }
+
     void note() {
-        m_pen.line(kRowInset, m_y + 0.6, m_in.say("Note:"), kText);
-        m_block.parts.push_back({zone(QStringLiteral("note")), {0, m_y, m_in.width, kRowWords}});
+        const double x = staysClosed(m_holds) ? 0 : boxes();
+        m_pen.line(x + kRowInset, m_y + 0.6, m_in.say("Note:"), kText);
+        m_block.parts.push_back({zone(tallyName(TallyColumn::Note)), {x, m_y, m_in.width - x, kRowWords}});
         m_y += kRowWords;
     }
 

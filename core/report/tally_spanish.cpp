@@ -10,6 +10,7 @@ constexpr SpanishPair kTally[] = {
     {"Weather", "Tiempo"},
     {"People", "Personas"},
     {"Note:", "Nota:"},
+    {"brood boxes now", "cajas de cría ahora"},
     {"nothing noted yet", "nada anotado todavía"},
     {"Look at what the divide became", "Ver qué ha sido de la división"},
     // heads of the boxes to fill in

@@ -15,6 +15,8 @@
 #include <QRegularExpression>
 #include <QTemporaryDir>
 
+#include <map>
+
 namespace {
 
 using namespace core::report;
@@ -63,8 +65,9 @@ std::vector<Word> wordsOf(const QString& pdf) {
 class WorksheetPdf : public testing::Test {
 protected:
     ui::print::WorksheetPages made(const Sample& sample, Language language = Language::English, Paper paper = Paper::A4,
-                                   bool large = false) {
+                                   bool large = false, Sheet sheet = Sheet::MergeDay) {
         WorksheetOptions options;
+        options.sheet = sheet;
         options.book = "north-hollow";
         options.revision = 4;
         options.language = language;
@@ -219,6 +222,53 @@ TEST_F(WorksheetPdf, EveryYardOfTheDemoIsSoundInLargePrint) {
         const Paper paper = i % 3 == 0 ? Paper::Letter : Paper::A4;
         expectSound(sample, made(sample, language, paper, true), path(), language, true);
     }
+}
+
+/// What stands in a row's box, by the last part of the zone's name.
+std::map<QString, QString> boxesOf(const std::vector<Word>& words, size_t page, const Page& made, const QString& row) {
+    std::map<QString, QString> out;
+    for (const Zone& zone : made.zones)
+        if (zone.name.startsWith(row + ": "))
+            out[zone.name.mid(row.size() + 2)] = textWithin(words, page, zone.rect).simplified();
+    return out;
+}
+
+void expectRowOfItsOwn(const Sample& sample, const QString& label, const QString& inside) {
+    EXPECT_TRUE(inside.contains(' ' + label + ' ')) << inside.toStdString();
+    for (const auto& f : core::rules::colonyFacts(sample.s))
+        if (const QString& other = sample.s.colony(f.colony).shown; other != label && f.yard == sample.yard)
+            EXPECT_FALSE(inside.contains(' ' + other + ' ')) << other.toStdString() << " in " << inside.toStdString();
+}
+
+// Poppler finds each word of the tally sheet in its own box.
+TEST_F(WorksheetPdf, EachWordOfTheTallySheetStandsInItsOwnBox) {
+    const Sample sample = workedYard("kiln-field", "Kiln Field", "2026-09-15");
+    for (const Language language : {Language::English, Language::Spanish})
+        for (const Paper paper : {Paper::A4, Paper::Letter})
+            for (const bool large : {false, true}) {
+                const bool english = language == Language::English;
+                const auto pages = made(sample, language, paper, large, Sheet::Tally);
+                const std::vector<Word> words = wordsOf(path());
+                int rows = 0;
+                for (size_t p = 0; p < pages.pages().size(); ++p)
+                    for (const Zone& zone : pages.pages()[p].zones) {
+                        if (!zone.name.startsWith("tally K") || zone.name.contains(": ")) continue;
+                        ++rows;
+                        expectRowOfItsOwn(sample, zone.name.mid(6), textWithin(words, p, zone.rect));
+                        auto boxes = boxesOf(words, p, pages.pages()[p], zone.name);
+                        EXPECT_TRUE(boxes["queen"].contains(english ? "workers lay" : "ponen obreras"));
+                        EXPECT_TRUE(boxes["signs"].contains(english ? "doubt" : "duda"));
+                        EXPECT_EQ(boxes["mites"], "/");
+                        EXPECT_EQ(boxes["note"], english ? "Note:" : "Nota:");
+                        for (const char* empty : {"above", "below", "brood", "checked", "stores", "supers", "weight"})
+                            EXPECT_EQ(boxes.at(empty), "") << empty;
+                    }
+                EXPECT_EQ(rows, 12);
+                EXPECT_EQ(faultsOf(pages.pages(), ui::print::FontMeasure(), large ? 16 : 11).join("\n").toStdString(),
+                          "");
+                for (const Word& w : words)
+                    EXPECT_TRUE(within(w.box, {0, 0, pages.pages()[0].width, pages.pages()[0].height}));
+            }
 }
 
 TEST_F(WorksheetPdf, FontsAreEmbedded) {

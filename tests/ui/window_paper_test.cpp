@@ -4,6 +4,7 @@
 #include "ui/merge/merge_place.h"
 #include "ui/print/paper_dialog.h"
 #include "ui/window/commands.h"
+#include "ui/window/visit_paper.h"
 
 #include <QAbstractButton>
 #include <QProcess>
@@ -110,6 +111,37 @@ TEST_F(ToPaper, WhatWasChosenIsProposedAgainButTheSheet) {
     dialogs.paper.reset();
     commands().print->trigger();
     EXPECT_EQ(printed.back(), (PaperChoice{Language::Spanish, core::report::Paper::Letter, true, Sheet::MergeDay}));
+}
+
+TEST_F(ToPaper, TheTallySheetGoesToPaperByKeysFromThePlan) {
+    window->setPlace(ui::window::Place::YardPlan);
+    QTest::keyClick(window.get(), Qt::Key_V, Qt::ControlModifier | Qt::AltModifier);
+    ASSERT_TRUE(dialogs.usualPaper);
+    EXPECT_EQ(dialogs.usualPaper->sheet, Sheet::Tally);
+    QTest::keyClick(window.get(), Qt::Key_Y, Qt::ControlModifier | Qt::AltModifier);
+    ASSERT_EQ(previewed.size(), 1u);
+    ASSERT_EQ(printed.size(), 1u);
+    EXPECT_EQ(printed.front().sheet, Sheet::Tally);
+    EXPECT_EQ(window->page()->place(), ui::window::Place::YardPlan);
+    EXPECT_TRUE(days().empty()) << "no merge day is kept of it";
+}
+
+TEST_F(ToPaper, TheCardIsOfTheChosenHive) {
+    window->desk()->choose(std::nullopt);
+    QTest::keyClick(window.get(), Qt::Key_C, Qt::ControlModifier | Qt::AltModifier);
+    EXPECT_TRUE(printed.empty());
+    EXPECT_NE(said().find("Choose a hive first"), std::string::npos) << said();
+    const auto& reading = window->desk()->reading();
+    const core::SnapColony& colony = reading.snapshot.colony(core::ColonyIx{0});
+    window->desk()->choose(colony.id);
+    QTemporaryDir folder;
+    dialogs.pdf = folder.filePath(QStringLiteral("card.pdf"));
+    commands().visitPaper()->pdfCard->trigger();
+    QProcess text;
+    text.start(QStringLiteral("pdftotext"), {*dialogs.pdf, QStringLiteral("-")});
+    ASSERT_TRUE(text.waitForFinished(30'000));
+    EXPECT_TRUE(QString::fromUtf8(text.readAllStandardOutput()).startsWith(colony.shown + QStringLiteral(" · ")));
+    EXPECT_NE(said().find("The sheet is in"), std::string::npos) << said();
 }
 
 TEST_F(ToPaper, ThePdfHasTheCodeOfTheDayThatIsThenKept) {

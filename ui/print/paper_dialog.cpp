@@ -28,7 +28,9 @@ PaperDialog::PaperDialog(const PaperChoice& usual, QWidget* parent) : QDialog(pa
                         {id(Sheet::Checks), tr("Checks &due, after it")},
                         {id(Sheet::ShakeOuts), tr("S&hake-outs alone")},
                         {id(Sheet::Storing), tr("&Kit that comes free")},
-                        {id(Sheet::LayingWorkers), tr("La&ying workers")}},
+                        {id(Sheet::LayingWorkers), tr("La&ying workers")},
+                        {id(Sheet::Tally), tr("&Tally sheet for visits")},
+                        {id(Sheet::Card), tr("&Card of the chosen hive")}},
                        id(usual.sheet));
     m_language = addGroup(right, tr("Language"),
                           {{id(Language::English), tr("&English")}, {id(Language::Spanish), tr("E&spañol")}},

@@ -23,6 +23,13 @@ std::vector<core::report::Page> pagesOf(const core::Snapshot& s, const core::rul
     return core::report::worksheetPages(s, plan, yard, options, FontMeasure());
 }
 
+/// The printer's whole sheet: half a sheet is printed on its upper half.
+QPageLayout paperFor(const WorksheetJob& job) {
+    core::report::Page page = pagesOf(job.s, job.plan, job.yard, job.options).front();
+    if (job.options.sheet == core::report::Sheet::Card && !job.options.large) page.height *= 2;
+    return layoutFor(page);
+}
+
 } // namespace
 
 WorksheetPages::WorksheetPages(const core::Snapshot& s, const core::rules::Plan& plan, core::YardIx yard,
@@ -48,9 +55,11 @@ void printOn(QPrinter& printer, const WorksheetJob& job) {
 bool previewWorksheet(QWidget* parent, const WorksheetJob& job) {
     requireFonts();
     QPrinter printer(QPrinter::HighResolution);
-    printer.setPageLayout(layoutFor(pagesOf(job.s, job.plan, job.yard, job.options).front()));
+    printer.setPageLayout(paperFor(job));
     QPrintPreviewDialog dialog(&printer, parent);
-    dialog.setWindowTitle(WorksheetOutput::tr("Worksheet, %1").arg(job.s.yard(job.yard).name));
+    const bool visits = core::report::forVisits(job.options.sheet);
+    dialog.setWindowTitle((visits ? WorksheetOutput::tr("Sheets for visits, %1") : WorksheetOutput::tr("Worksheet, %1"))
+                              .arg(job.s.yard(job.yard).name));
     QObject::connect(&dialog, &QPrintPreviewDialog::paintRequested, &dialog,
                      [&job](QPrinter* on) { printOn(*on, job); });
     dialog.resize(900, 1000);
@@ -60,7 +69,7 @@ bool previewWorksheet(QWidget* parent, const WorksheetJob& job) {
 bool printWorksheet(QWidget* parent, const WorksheetJob& job) {
     requireFonts();
     QPrinter printer(QPrinter::HighResolution);
-    printer.setPageLayout(layoutFor(pagesOf(job.s, job.plan, job.yard, job.options).front()));
+    printer.setPageLayout(paperFor(job));
     QPrintDialog dialog(&printer, parent);
     if (dialog.exec() != QDialog::Accepted) return false;
     printOn(printer, job);

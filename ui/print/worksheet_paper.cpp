@@ -50,7 +50,8 @@ namespace {
 WorksheetJob jobOf(const window::PaperJob& job) {
     const core::YardId yard = job.reading.snapshot.yard(job.yard).id;
     return {job.reading.snapshot, job.reading.plan, job.yard,
-            worksheetOptions(job.session, yard, job.reading.snapshot.on, job.choice, job.wish, job.reading.unmet),
+            worksheetOptions(job.session, yard, job.reading.snapshot.on, job.choice, job.wish, job.reading.unmet,
+                             job.colony),
             job.session.fixedThingsOf(yard)};
 }
 

@@ -3,6 +3,7 @@
 #include "ui/window/pick_commands.h"
 #include "ui/window/plan_paper.h"
 #include "ui/window/time_commands.h"
+#include "ui/window/visit_paper.h"
 #include "ui/window/yard_commands.h"
 
 #include <QAction>
@@ -35,6 +36,7 @@ Commands::Commands(QMenuBar* bar, QWidget* window) : QObject(window), m_window(w
         add(book, tr("Pre&view worksheet"), QStringLiteral("Ctrl+Shift+P"), tr("Look at the merge day's worksheet"));
     print = add(book, tr("&Print worksheet…"), QStringLiteral("Ctrl+P"), tr("Print the merge day's worksheet"));
     pdf = add(book, tr("Worksheet as P&DF…"), {}, tr("Write the merge day's worksheet to a file"));
+    m_visitPaper = new VisitPaper(book, window);
     m_planPaper = new PlanPaper(book, window);
     book->addSeparator();
     settings =
@@ -104,6 +106,7 @@ void Commands::setBookOpen(bool open, bool writable) {
     steps->setEnabled(open);
     tryAgain->setEnabled(open && !writable);
     m_pick->setBookOpen(open, writable);
+    m_visitPaper->setBookOpen(open);
     m_planPaper->setBookOpen(open);
     m_yards->setBookOpen(open, writable);
     m_time->setBookOpen(open);

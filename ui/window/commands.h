@@ -18,6 +18,7 @@ namespace ui::window {
 class PickCommands;
 class PlanPaper;
 class TimeCommands;
+class VisitPaper;
 class YardCommands;
 
 /// The window's commands by name, with keys and menus; the window connects them.
@@ -44,6 +45,7 @@ public:
     YardCommands* yards() const { return m_yards; }
     PickCommands* pick() const { return m_pick; }
     PlanPaper* planPaper() const { return m_planPaper; }
+    VisitPaper* visitPaper() const { return m_visitPaper; }
     TimeCommands* time() const { return m_time; }
 
 signals:
@@ -56,6 +58,7 @@ private:
     QWidget* m_window;
     PickCommands* m_pick;
     PlanPaper* m_planPaper;
+    VisitPaper* m_visitPaper;
     YardCommands* m_yards;
     TimeCommands* m_time;
     QMenu* m_recent;

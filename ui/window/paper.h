@@ -7,12 +7,13 @@
 #include <QString>
 
 #include <functional>
+#include <optional>
 
 class QWidget;
 
 namespace ui::window {
 
-/// What goes to paper: one yard's merge day.
+/// What goes to paper: one yard's merge day, or a sheet for its visits.
 struct PaperJob {
     const core::edit::Session& session;
     const desk::Reading& reading;
@@ -20,6 +21,7 @@ struct PaperJob {
     print::PaperChoice choice = {};
     /// The merge day that the pages are of, as it is saved or will be once they went to paper; null: none.
     const core::rules::MergeWish* wish = nullptr;
+    std::optional<core::ColonyId> colony = {}; ///< of a card
 };
 
 /// The ways to paper; all throw Error. One that is empty has no button. True: it went to the printer.

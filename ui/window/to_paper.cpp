@@ -21,7 +21,12 @@ public:
           m_reading(m_desk.reading()),
           m_yard(m_reading.snapshot.yard(yard).id),
           m_wish(wishOf(yard, choice.sheet)),
-          m_job{m_desk.session(), m_reading, yard, choice, m_wish ? &*m_wish : nullptr} {}
+          m_job{m_desk.session(),
+                m_reading,
+                yard,
+                choice,
+                m_wish ? &*m_wish : nullptr,
+                choice.sheet == Sheet::Card ? m_desk.chosen() : std::nullopt} {}
 
     void go(PaperWay way) {
         const Paper& paper = m_window.paper();
@@ -49,11 +54,16 @@ private:
         if (!path) return;
         paper.pdf(m_job, *path);
         record();
-        m_window.say(MainWindow::tr("The worksheet is in %1.").arg(*path) + m_besides);
+        const bool worksheet = m_job.choice.sheet == Sheet::MergeDay;
+        m_window.say(
+            (worksheet ? MainWindow::tr("The worksheet is in %1.") : MainWindow::tr("The sheet is in %1.")).arg(*path) +
+            m_besides);
     }
 
     QString fileName() const {
         const QString& yard = m_reading.snapshot.yard(m_job.yard).name;
+        const auto colony = m_job.colony ? m_reading.find(*m_job.colony) : std::nullopt;
+        if (colony) return MainWindow::tr("%1, card of %2.pdf").arg(yard, m_reading.snapshot.colony(*colony).shown);
         const char* const names[] = {"%1.pdf",
                                      QT_TRANSLATE_NOOP("ui::window::MainWindow", "%1, what is missing.pdf"),
                                      QT_TRANSLATE_NOOP("ui::window::MainWindow", "%1, checks.pdf"),
@@ -120,6 +130,8 @@ Sheet sheetOf(merge::Step step) {
     return Sheet::MergeDay;
 }
 
+QString noHive() { return MainWindow::tr("Choose a hive first: a card is of one colony."); }
+
 } // namespace
 
 void toPaper(MainWindow& window, Dialogs& dialogs, PaperWay way, std::optional<Sheet> sheet) {
@@ -127,13 +139,16 @@ void toPaper(MainWindow& window, Dialogs& dialogs, PaperWay way, std::optional<S
         desk::Desk* desk = window.desk();
         const auto yard = desk && desk->yard() ? desk->reading().find(*desk->yard()) : std::nullopt;
         if (!yard) return;
-        if (window.page()->place() != Place::MergeDay) window.setPlace(Place::MergeDay);
+        if (sheet == Sheet::Card && !desk->chosen()) return window.say(noHive());
+        const bool visits = sheet && core::report::forVisits(*sheet);
+        if (!visits && window.page()->place() != Place::MergeDay) window.setPlace(Place::MergeDay);
         print::PaperChoice usual = print::lastPaperChoice();
         usual.sheet = sheet.value_or(sheetOf(window.page()->merge()->step()));
         const auto choice = dialogs.paperToUse(usual);
         if (!choice) return;
         print::rememberPaperChoice(*choice);
         const auto still = desk->yard() ? desk->reading().find(*desk->yard()) : std::nullopt;
+        if (choice->sheet == Sheet::Card && !desk->chosen()) return window.say(noHive());
         if (still) OnePrint(window, dialogs, *still, *choice).go(way);
     });
 }

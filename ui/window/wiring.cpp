@@ -16,6 +16,7 @@
 #include "ui/window/status_line.h"
 #include "ui/window/time_commands.h"
 #include "ui/window/to_paper.h"
+#include "ui/window/visit_paper.h"
 #include "ui/window/welcome.h"
 #include "ui/window/work_page.h"
 #include "ui/window/yard_commands.h"
@@ -128,6 +129,7 @@ void wire(MainWindow& window, Commands& commands, Dialogs& dialogs) {
     wireView(window, commands, dialogs);
     commands.pick()->wire(window);
     commands.planPaper()->wire(window, dialogs);
+    commands.visitPaper()->wire(window, dialogs);
     new PlanMenu(window, commands); // the window's
     commands.yards()->wire(window, dialogs);
     commands.time()->wire(window);
