@@ -10,6 +10,10 @@
 class QAction;
 class QMenu;
 
+namespace ui {
+struct Dialogs;
+}
+
 namespace ui::window {
 
 class MainWindow;
@@ -22,12 +26,14 @@ public:
     void addVisits(QMenu* record);
 
     QAction *find, *all, *others, *none;
-    QAction* visits = nullptr; ///< of those selected, one after the other
+    QAction* visits = nullptr;     ///< of those selected, one after the other
+    QAction* visitEach = nullptr;  ///< the same visit of each of them
+    QAction* changeEach = nullptr; ///< their data, all at once
     std::vector<std::pair<pick::RuleWords, QAction*>> byRule;
     QMenu* select; ///< all of these but `find`
 
     void setBookOpen(bool open, bool writable);
-    void wire(MainWindow& window);
+    void wire(MainWindow& window, Dialogs& dialogs);
 
 private:
     QWidget* m_window;

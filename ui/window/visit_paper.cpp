@@ -22,7 +22,7 @@ struct VisitWay {
 } // namespace
 
 VisitPaper::VisitPaper(QMenu* book, QWidget* window)
-    : QObject(window), m_menu(book->addMenu(tr("&Tally sheet and card"))) {
+    : QObject(window), m_menu(book->addMenu(tr("Tall&y sheet and card"))) {
     const auto add = [&](const QString& text, const QString& keys, const QString& tip) {
         QAction* action = m_menu->addAction(text);
         if (!keys.isEmpty()) action->setShortcut(QKeySequence(keys));

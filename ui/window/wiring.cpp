@@ -127,7 +127,7 @@ void wire(MainWindow& window, Commands& commands, Dialogs& dialogs) {
     wireBook(window, commands, dialogs);
     wireEdit(window, commands);
     wireView(window, commands, dialogs);
-    commands.pick()->wire(window);
+    commands.pick()->wire(window, dialogs);
     commands.planPaper()->wire(window, dialogs);
     commands.visitPaper()->wire(window, dialogs);
     new PlanMenu(window, commands); // the window's
