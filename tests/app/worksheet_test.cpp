@@ -106,4 +106,23 @@ TEST_F(WorksheetCommand, MakesEachSheetInEachLanguageAndSize) {
     }
 }
 
+TEST_F(WorksheetCommand, MakesTheTallySheetAndTheCardOfOneColony) {
+    saveLeavingOutK2(1);
+    ASSERT_EQ(made({"--sheet", "tally"}).status, 0);
+    EXPECT_TRUE(text().startsWith("Visits, Kiln Field")) << text().toStdString();
+    EXPECT_TRUE(text().contains("12 colonies"));
+    EXPECT_EQ(code().variant, 0) << "it is of no plan";
+    EXPECT_EQ(code().sheet, core::report::Sheet::Tally);
+    const QStringList card{"worksheet", book, "--on", "2026-09-15", "--pdf", pdf, "--sheet", "card", "--colony"};
+    ASSERT_EQ(runProgram(card + QStringList{"k2"}).status, 0);
+    EXPECT_TRUE(text().startsWith("K2 · Kiln Field")) << text().toStdString();
+    EXPECT_TRUE(text().contains("page 1 of 1"));
+    EXPECT_EQ(code().sheet, core::report::Sheet::Card);
+    const Ran none = runProgram(card + QStringList{"K99"});
+    EXPECT_EQ(none.status, 4);
+    EXPECT_TRUE(none.err.contains("K99")) << none.err.toStdString();
+    EXPECT_EQ(made({"--sheet", "card"}).status, 2) << "whose?";
+    EXPECT_EQ(made({"--colony", "K2"}).status, 2);
+}
+
 } // namespace
