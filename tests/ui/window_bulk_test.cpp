@@ -119,6 +119,7 @@ TEST_F(Together, TakingBackOneThatHoldsIsACorrection) {
     sick.day = sick.day + 1;
     sick.signs.add(core::Sign::Afb);
     write([&](const edit::EditContext& c) { return edit::logVisit(c, sick); });
+    dialogs.expectCorrection = true;
     const auto all = visits();
     EXPECT_FALSE(ui::bulk::takeBackVisits(*window->desk(), all)) << "no reason was given";
     EXPECT_EQ(visits(), all);
