@@ -31,6 +31,8 @@ Commands::Commands(QMenuBar* bar, QWidget* window) : QObject(window), m_window(w
     book->addSeparator();
     importCsv =
         add(book, tr("&Import CSV files…"), {}, tr("Read yards, colonies and visits from a folder of CSV files"));
+    readFile = add(book, tr("Read a fi&le of any program…"), QStringLiteral("Ctrl+Alt+I"),
+                   tr("Read a CSV file as another program wrote it: its columns are mapped to those of the book"));
     book->addSeparator();
     preview =
         add(book, tr("Pre&view worksheet"), QStringLiteral("Ctrl+Shift+P"), tr("Look at the merge day's worksheet"));
@@ -101,7 +103,7 @@ void Commands::setBookOpen(bool open, bool writable) {
     for (QAction* a : {yardPlan, mergeDay, colonies, visits, health, season, zoomIn, zoomOut, fit, table, history,
                        nextPane, paneBefore, findColony, preview, print, pdf, settings, people})
         a->setEnabled(open);
-    for (QAction* a : {importCsv, logVisit}) a->setEnabled(open && writable);
+    for (QAction* a : {importCsv, readFile, logVisit}) a->setEnabled(open && writable);
     columns->setEnabled(open);
     steps->setEnabled(open);
     tryAgain->setEnabled(open && !writable);

@@ -27,7 +27,7 @@ class Commands : public QObject {
 public:
     Commands(QMenuBar* bar, QWidget* window);
 
-    QAction *makeBook, *openBook, *tryAgain, *importCsv, *preview, *print, *pdf, *settings, *people, *close;
+    QAction *makeBook, *openBook, *tryAgain, *importCsv, *readFile, *preview, *print, *pdf, *settings, *people, *close;
     QAction *undo, *redo, *findColony, *logVisit;
     std::vector<std::pair<records::NewRecord, QAction*>> notes; ///< another record of the chosen hive
     QAction *yardPlan, *mergeDay, *colonies, *visits, *season, *health, *zoomIn, *zoomOut, *fit, *table, *history,

@@ -279,7 +279,8 @@ void MainWindow::tryAgain() {
 
 /// Undo and other edits wait while a hive is on its way.
 void MainWindow::setCarrying(bool carrying) {
-    for (QAction* a : {m_commands->undo, m_commands->redo, m_commands->logVisit, m_commands->importCsv})
+    for (QAction* a :
+         {m_commands->undo, m_commands->redo, m_commands->logVisit, m_commands->importCsv, m_commands->readFile})
         a->setEnabled(!carrying);
     for (const auto& [what, action] : m_commands->notes) action->setEnabled(!carrying);
     m_top->undoButton()->setEnabled(!carrying);

@@ -1,5 +1,6 @@
 #include "ui/window/wiring.h"
 
+#include "ui/exchange/import_window.h"
 #include "ui/history/history_window.h"
 #include "ui/look/text_size.h"
 #include "ui/merge/merge_place.h"
@@ -54,6 +55,8 @@ void wireBook(MainWindow& w, Commands& c, Dialogs& dialogs) {
     QObject::connect(c.importCsv, &QAction::triggered, &w, [&w, &dialogs] {
         if (const auto folder = dialogs.folderOfCsv()) w.importFolder(*folder);
     });
+    onPage(w, c.readFile,
+           [&w, &dialogs](WorkPage& p) { guarded(dialogs, [&] { exchange::showImport(*w.desk(), dialogs, &p); }); });
     QObject::connect(&c, &Commands::recentAsked, &w, [&w](const QString& path) { w.openBook(path); });
     QObject::connect(c.settings, &QAction::triggered, &w, [&w, &dialogs] { showSettings(w, dialogs, false); });
     QObject::connect(c.people, &QAction::triggered, &w, [&w, &dialogs] { showSettings(w, dialogs, true); });
