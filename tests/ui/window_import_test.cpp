@@ -93,13 +93,14 @@ TEST_F(ReadingFiles, AForeignFileComesInByKeysAlone) {
     EXPECT_EQ(shown()->forms()->decimals()->currentText(), "decimal comma");
     EXPECT_EQ(shown()->forms()->days()->currentText(), "day, month, year");
     EXPECT_FALSE(shown()->importButton()->isEnabled()) << "nothing gives colony and date";
+    EXPECT_EQ(cell(0, 4), "61,5") << "the file as it is, while nothing is chosen";
     choose(source("colony"), QStringLiteral("Volk"));
     choose(source("date"), QStringLiteral("Datum"));
     choose(source("bees_top"), QStringLiteral("Waben oben"));
     choose(source("queen"), QStringLiteral("Weisel"));
     EXPECT_EQ(words("queen")->text(), "ja = ; nein = ") << "words of the file that are not ours";
     settle();
-    EXPECT_EQ(counted(), "Would come in: 2 fault(s)");
+    EXPECT_EQ(counted(), "Nothing comes in yet: 2 faults");
     EXPECT_EQ(cell(0, 4), "! ja");
     hand->tabTo(words("queen"));
     hand->key(Qt::Key_A, Qt::ControlModifier);
@@ -148,7 +149,7 @@ TEST_F(ReadingFiles, AWayToReadIsKeptAndOfferedForTheSameHeader) {
     EXPECT_EQ(shown()->kept()->choice()->currentIndex(), 0);
     choose(shown()->kept()->choice(), QStringLiteral("Scale app"));
     settle();
-    EXPECT_EQ(counted(), "Would come in: 1 fault(s)") << "the column Hive is not in it";
+    EXPECT_EQ(counted(), "Nothing comes in yet: 1 fault") << "the column Hive is not in it";
     hand->tabTo(shown()->kept()->takeBackButton());
     hand->key(Qt::Key_Space);
     EXPECT_EQ(saying(), "“Scale app” is no longer kept.");
@@ -160,7 +161,8 @@ TEST_F(ReadingFiles, RowsThatSayOtherwiseAreShownSideBySideAndLeftOutOnlyWhereAs
                "A1,2026-09-14,3,eggs,4,4\n"
                "A2,2026-09-14,9,eggs,4,4\n"
                "A3,2026-08-02,3,eggs,4,4\n"));
-    EXPECT_EQ(counted(), "Would come in: visits: 1 new, 1 passed over · 1 say otherwise than the book · 1 fault(s)");
+    EXPECT_EQ(counted(),
+              "Nothing comes in yet: 1 fault · visits: 1 new, 1 passed over · 1 say otherwise than the book");
     EXPECT_FALSE(shown()->importButton()->isEnabled());
     const auto* both = shown()->findings()->differences();
     ASSERT_EQ(both->rowCount(), 1);

@@ -39,13 +39,16 @@ void ColumnsPanel::showDraft() {
     auto* grid = new QGridLayout(inside);
     grid->setContentsMargins(0, 0, 6, 0);
     grid->setVerticalSpacing(4);
-    grid->setColumnStretch(1, 3);
-    grid->setColumnStretch(3, 2);
+    grid->setColumnStretch(1, 1);
     for (const ex::Column& column : ex::columnsOf(m_draft.kind())) addLine(column, *grid);
     grid->setRowStretch(grid->rowCount(), 1);
     setWidget(inside); // the lines before go with their widget
+    int units = 0;
+    for (const Line& line : m_lines) units = std::max(units, line.unit ? line.unit->sizeHint().width() : 0);
+    grid->setColumnMinimumWidth(2, units);
     for (const Line& line : m_lines) showLine(line);
-    setMinimumWidth(inside->minimumSizeHint().width() + 16);
+    constexpr int kScrollBar = 16;
+    setMinimumWidth(inside->minimumSizeHint().width() + kScrollBar);
 }
 
 void ColumnsPanel::addLine(const ex::Column& column, QGridLayout& grid) {
@@ -59,12 +62,14 @@ void ColumnsPanel::addLine(const ex::Column& column, QGridLayout& grid) {
     line.source->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     line.source->setMinimumContentsLength(14);
     line.words->setObjectName(QStringLiteral("words_") + line.ours);
+    line.source->addItem(column.required ? tr("– choose –") : tr("– left out –"));
+    line.source->setItemData(0, kLeftOut, kWhat);
     fillSources(line);
     fillUnits(line);
     grid.addWidget(label, row, 0);
     grid.addWidget(line.source, row, 1);
     if (line.unit) grid.addWidget(line.unit, row, 2);
-    grid.addWidget(line.words, row, 3);
+    grid.addWidget(line.words, row + 1, 1, 1, 2);
     connect(line.source, &QComboBox::activated, this, [this, ours = line.ours] { take(ours, true); });
     if (line.unit) connect(line.unit, &QComboBox::activated, this, [this, ours = line.ours] { take(ours, false); });
     connect(line.words, &QLineEdit::textEdited, this, [this, ours = line.ours] { take(ours, false); });
@@ -72,8 +77,6 @@ void ColumnsPanel::addLine(const ex::Column& column, QGridLayout& grid) {
 }
 
 void ColumnsPanel::fillSources(Line& line) {
-    line.source->addItem(tr("– left out –"));
-    line.source->setItemData(0, kLeftOut, kWhat);
     const QStringList& header = m_draft.header();
     for (qsizetype i = 0; i < header.size(); ++i) {
         if (header[i].isEmpty() || header.indexOf(header[i]) != i) continue;

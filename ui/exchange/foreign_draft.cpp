@@ -109,7 +109,7 @@ void ForeignDraft::setMapping(const ex::KeptMapping& kept) {
 }
 
 QString ForeignDraft::foundText() const {
-    return tr("Found in the file: %1, %2, %3, %4.")
+    return tr("Found in the file: %1, %2, %3, days as %4.")
         .arg(shownEncoding(m_foundEncoding), shownSeparator(m_found.forms.separator),
              shownDecimal(m_found.forms.decimal), shownDays(m_found.forms.days));
 }

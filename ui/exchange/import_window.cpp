@@ -21,8 +21,6 @@
 #include <QStyle>
 #include <QVBoxLayout>
 
-#include <climits>
-
 namespace ui::exchange {
 
 namespace ex = core::exchange;
@@ -135,8 +133,7 @@ void ImportWindow::build() {
     middle->setChildrenCollapsible(false);
     middle->addWidget(m_columns);
     middle->addWidget(m_findings);
-    middle->setStretchFactor(0, 2);
-    middle->setStretchFactor(1, 3);
+    middle->setStretchFactor(1, 1);
     for (QWidget* w : std::initializer_list<QWidget*>{head(), m_forms, m_kept}) down->addWidget(w);
     down->addWidget(middle, 1);
     foot(*down);
@@ -289,10 +286,12 @@ void ImportWindow::settle() {
                                      : QString());
     QStringList parts = m_report.summary();
     if (m_report.otherwise > 0) parts << tr("%1 say otherwise than the book").arg(m_report.otherwise);
-    if (faults > 0) parts << tr("%n fault(s)", nullptr, static_cast<int>(qMin<qint64>(faults, INT_MAX)));
-    if (parts.isEmpty()) parts << tr("no rows");
-    m_counts->setText(m_done ? tr("Came in: %1").arg(parts.join(QStringLiteral(" · ")))
-                             : tr("Would come in: %1").arg(parts.join(QStringLiteral(" · "))));
+    if (parts.isEmpty() && faults == 0) parts << tr("no rows");
+    const QString rows = parts.join(QStringLiteral(" · "));
+    if (faults == 0) return m_counts->setText((m_done ? tr("Came in: %1") : tr("Would come in: %1")).arg(rows));
+    const QString wrong =
+        faults == 1 ? tr("Nothing comes in yet: 1 fault") : tr("Nothing comes in yet: %1 faults").arg(faults);
+    m_counts->setText(rows.isEmpty() ? wrong : tr("%1 · %2").arg(wrong, rows));
 }
 
 /// The book is another: what the file would bring is too.

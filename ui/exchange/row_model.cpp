@@ -21,6 +21,12 @@ void RowModel::showRows(const ForeignDraft& draft, const ex::Faults& faults) {
     m_rows = ex::firstRowsSeen(draft.text(), draft.mapping(), kMostRows);
     m_columns.clear();
     for (const ex::ColumnMapping& c : draft.mapping().columns) m_columns << c.to;
+    if (m_columns.isEmpty()) { // nothing is chosen yet: the file as it is
+        ex::Mapping same{draft.kind(), {}, draft.forms(), {}};
+        for (const QString& name : draft.header()) same.columns.push_back({name, name, ex::CellUnit::Ours, {}, {}});
+        m_rows = ex::firstRowsSeen(draft.text(), same, kMostRows);
+        m_columns = draft.header();
+    }
     m_faults.clear();
     for (const ex::Fault& fault : faults.kept()) {
         const std::pair<qint64, QString> cell(fault.line, oursOf(fault.column));
