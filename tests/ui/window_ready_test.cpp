@@ -2,6 +2,7 @@
 #include "core/edit/kit.h"
 #include "core/model/kit_words.h"
 #include "tests/ui/picking.h"
+#include "ui/board/row_list.h"
 #include "ui/kit/kit_window.h"
 #include "ui/merge/merge_place.h"
 #include "ui/ready/ready_page.h"

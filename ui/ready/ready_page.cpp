@@ -1,34 +1,24 @@
 #include "ui/ready/ready_page.h"
 
-#include "ui/board/board_delegate.h"
-#include "ui/dialogs.h"
+#include "ui/board/row_list.h"
 #include "ui/kit/kit_book.h"
 #include "ui/look/type.h"
 #include "ui/look/words.h"
 
 #include <QAction>
 #include <QHBoxLayout>
-#include <QKeyEvent>
 #include <QLabel>
-#include <QListView>
 #include <QPushButton>
 #include <QVBoxLayout>
 
 namespace ui::ready {
 
 ReadyPage::ReadyPage(desk::Desk& desk, Dialogs& dialogs, QWidget* parent)
-    : QWidget(parent),
-      m_desk(desk),
-      m_dialogs(dialogs),
-      m_model(new board::BoardModel(this)),
-      m_delegate(new board::BoardDelegate(*m_model, this)),
-      m_list(new QListView(this)) {
+    : QWidget(parent), m_desk(desk), m_list(new board::RowList(desk, this)) {
     build();
-    connect(&m_desk, &desk::Desk::read, this, &ReadyPage::follow);
-    connect(&m_desk, &desk::Desk::yardChanged, this, &ReadyPage::follow);
-    connect(&m_desk, &desk::Desk::chosenChanged, this, &ReadyPage::showChosen);
-    connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this, &ReadyPage::moved);
-    connect(m_list, &QListView::doubleClicked, this, &ReadyPage::visit);
+    new desk::WhileShown(*this, desk, dialogs, [this] { read(); }); // this one's
+    connect(m_list, &board::RowList::opened, this, &ReadyPage::visitAsked);
+    m_list->setKeys([this](int key) { return pressed(key); });
     for (const auto& [text, act] :
          {std::pair(tr("&Walk through what is missing"), &ReadyPage::walk),
           std::pair(tr("&Sheet of what is missing…"), &ReadyPage::sheet), std::pair(tr("&Kit…"), &ReadyPage::kit)}) {
@@ -58,17 +48,8 @@ void ReadyPage::build() {
     m_where->setWordWrap(true);
     m_where->setContentsMargins(20, 0, 20, 0);
     m_where->setObjectName(QStringLiteral("readyWhere"));
-    m_list->setModel(m_model);
-    m_list->setItemDelegate(m_delegate);
     m_list->setAccessibleName(tr("What to do before the merge day"));
     m_list->setObjectName(QStringLiteral("readyList"));
-    m_list->setFrameShape(QFrame::NoFrame);
-    m_list->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
-    m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    m_list->setResizeMode(QListView::Adjust);
-    m_list->viewport()->setAutoFillBackground(false);
-    m_list->viewport()->installEventFilter(this);
-    m_list->installEventFilter(this);
     all->addWidget(title);
     all->addWidget(m_where);
     all->addWidget(m_list, 1);
@@ -101,64 +82,19 @@ QWidget* ReadyPage::foot() {
 
 QString ReadyPage::summary() const { return m_where->text(); }
 
-void ReadyPage::follow() {
-    m_stale = true;
-    if (isVisible()) settle();
-}
-
-void ReadyPage::settle() {
-    if (!m_stale) return;
-    m_stale = false;
-    guarded(m_dialogs, [this] { read(); });
-}
-
-void ReadyPage::showEvent(QShowEvent* event) {
-    QWidget::showEvent(event);
-    settle();
-}
+const board::BoardModel& ReadyPage::model() const { return m_list->rows(); }
 
 void ReadyPage::read() {
     const desk::Reading& reading = m_desk.reading();
     const auto yard = m_desk.yard() ? reading.find(*m_desk.yard()) : std::nullopt;
     m_rows = yard ? readyRows(reading, *yard, kit::pilesOf(m_desk.session(), reading.snapshot)) : ReadyRows{};
-    m_telling = true;
-    m_delegate->setOpen(-1);
-    m_model->setRows(m_rows.rows, &reading.snapshot);
-    m_delegate->forget();
-    m_list->doItemsLayout(); // its scroll bar may come or go
-    m_delegate->setWidth(m_list->viewport()->width());
-    m_list->doItemsLayout();
-    m_telling = false;
+    m_list->setRows(m_rows.rows);
     QStringList parts;
     if (yard) parts << reading.snapshot.yard(*yard).name << look::dayText(m_desk.day());
     if (!m_rows.summary.isEmpty()) parts << m_rows.summary;
     m_where->setText(parts.join(QStringLiteral(" · ")));
     m_walk->setEnabled(!m_rows.missing.empty());
     m_sheet->setEnabled(!m_rows.missing.empty());
-    showChosen();
-}
-
-void ReadyPage::showChosen() {
-    if (!isVisible() || m_telling) return;
-    const int row = m_desk.chosen() ? m_model->rowAbout(*m_desk.chosen()) : -1;
-    if (row < 0) return;
-    m_telling = true;
-    m_list->setCurrentIndex(m_model->index(row));
-    m_list->scrollTo(m_model->index(row));
-    m_telling = false;
-}
-
-void ReadyPage::moved() {
-    const QModelIndex now = m_list->currentIndex();
-    if (m_telling || !now.isValid() || !m_model->at(now.row()).colony) return;
-    m_telling = true;
-    m_desk.choose(*m_model->at(now.row()).colony);
-    m_telling = false;
-}
-
-void ReadyPage::visit() {
-    const QModelIndex now = m_list->currentIndex();
-    if (now.isValid() && m_model->at(now.row()).colony) emit visitAsked(*m_model->at(now.row()).colony);
 }
 
 void ReadyPage::walk() {
@@ -172,9 +108,6 @@ void ReadyPage::walk() {
 
 bool ReadyPage::pressed(int key) {
     switch (key) {
-    case Qt::Key_Return:
-    case Qt::Key_Enter:
-        return visit(), true;
     case Qt::Key_W:
         return walk(), true;
     case Qt::Key_S:
@@ -185,22 +118,6 @@ bool ReadyPage::pressed(int key) {
     default:
         return false;
     }
-}
-
-bool ReadyPage::eventFilter(QObject* watched, QEvent* event) {
-    if (watched == m_list->viewport() && event->type() == QEvent::Resize)
-        m_delegate->setWidth(m_list->viewport()->width()); // before the list lays its rows out again
-    if (watched == m_list && event->type() == QEvent::KeyPress) {
-        const auto* key = static_cast<QKeyEvent*>(event);
-        if (key->modifiers() == Qt::NoModifier && pressed(key->key())) return true;
-    }
-    return QWidget::eventFilter(watched, event);
-}
-
-void ReadyPage::resizeEvent(QResizeEvent* event) {
-    QWidget::resizeEvent(event);
-    m_delegate->setWidth(m_list->viewport()->width());
-    m_list->doItemsLayout();
 }
 
 } // namespace ui::ready

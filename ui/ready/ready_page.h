@@ -1,19 +1,18 @@
 #pragma once
 
 #include "core/report/sheet.h"
-#include "ui/board/board_model.h"
-#include "ui/desk/desk.h"
+#include "ui/desk/while_shown.h"
 #include "ui/ready/ready_rows.h"
 
 #include <QWidget>
 
 class QLabel;
-class QListView;
 class QPushButton;
 
 namespace ui::board {
-class BoardDelegate;
-}
+class BoardModel;
+class RowList;
+} // namespace ui::board
 
 namespace ui::ready {
 
@@ -24,8 +23,8 @@ class ReadyPage : public QWidget {
 public:
     ReadyPage(desk::Desk& desk, Dialogs& dialogs, QWidget* parent = nullptr);
 
-    QListView* list() const { return m_list; }
-    const board::BoardModel& model() const { return *m_model; }
+    board::RowList* list() const { return m_list; }
+    const board::BoardModel& model() const;
     const std::vector<core::rules::ColonyMissing>& missing() const { return m_rows.missing; }
     QPushButton* walkButton() const { return m_walk; }
     QPushButton* sheetButton() const { return m_sheet; }
@@ -38,38 +37,23 @@ signals:
     void sheetAsked(); ///< of the walk, on paper
     void kitAsked();
 
-protected:
-    void showEvent(QShowEvent* event) override;
-    void resizeEvent(QResizeEvent* event) override;
-    bool eventFilter(QObject* watched, QEvent* event) override;
-
 private:
     void build();
     QWidget* foot();
     QPushButton* button(const QString& text, const QString& tip, void (ReadyPage::*act)());
-    void follow();
-    void settle();
     void read();
-    void showChosen();
-    void moved();
     bool pressed(int key);
-    void visit();
     void walk();
     void sheet() { emit sheetAsked(); }
     void kit() { emit kitAsked(); }
 
     desk::Desk& m_desk;
-    Dialogs& m_dialogs;
     ReadyRows m_rows;
-    board::BoardModel* m_model;
-    board::BoardDelegate* m_delegate;
-    QListView* m_list;
+    board::RowList* m_list;
     QLabel* m_where = nullptr;
     QPushButton* m_walk = nullptr;
     QPushButton* m_sheet = nullptr;
     QPushButton* m_kit = nullptr;
-    bool m_stale = true;    ///< the book changed while this was not shown
-    bool m_telling = false; ///< the list is being told; it does not tell back
 };
 
 } // namespace ui::ready
