@@ -13,12 +13,14 @@
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
+#include <QLineEdit>
 #include <QLocale>
 #include <QProgressBar>
 #include <QPushButton>
 #include <QShortcut>
 #include <QSplitter>
 #include <QStyle>
+#include <QTableView>
 #include <QVBoxLayout>
 
 namespace ui::exchange {
