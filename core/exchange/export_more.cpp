@@ -74,6 +74,16 @@ Rows mappingRows(const EditContext& c) {
     return rows;
 }
 
+Rows questionRows(const EditContext& c) {
+    std::vector<Question> questions;
+    c.each<Question>([&](const Question& q) { questions.push_back(q); });
+    std::ranges::sort(questions, NaturalLess(), &Question::name);
+    Rows rows;
+    for (const Question& q : questions)
+        rows.push_back({q.name, q.about, q.ask, q.onPlan ? QStringLiteral("yes") : QStringLiteral("no")});
+    return rows;
+}
+
 /// By yard, then in the order they were drawn; points as "x y" in metres, joined by "; ".
 Rows fixedRows(const EditContext& c, const ExportNames& names) {
     const auto point = [](MmPoint p) { return metresText(Millimetres{p.x}) + u' ' + metresText(Millimetres{p.y}); };
@@ -146,6 +156,7 @@ void exportMore(const EditContext& c, const ExportNames& names, const QString& d
     add("divide_strips.csv", (of + QStringLiteral("position colony parts queens outcome note")).split(u' '),
         merge.divideStrips);
     add("people.csv", QStringLiteral("name active").split(u' '), personRows(c));
+    add("questions.csv", QStringLiteral("name about ask on_plan").split(u' '), questionRows(c));
     add("mappings.csv", QStringLiteral("name kind header form").split(u' '), mappingRows(c));
 }
 

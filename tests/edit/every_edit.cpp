@@ -2,6 +2,7 @@
 
 #include "core/model/fixed_shape.h"
 #include "core/model/kit_words.h"
+#include "core/rules/question.h"
 
 namespace tests::edit {
 
@@ -29,6 +30,7 @@ ColonyId EveryEdit::colony(const EditContext& c) {
 std::pair<std::string, ChangeSet> EveryEdit::next(const EditContext& c) {
     const int dice = upTo(14);
     if (dice > 13) return upTo(2) ? headed(c) : fed(c);
+    if (dice == 13 && upTo(2) == 0) return question(c);
     if (dice > 12) return kit(c);
     if (dice > 11) return divided(c);
     if (dice > 10) return merged(c);
@@ -387,6 +389,16 @@ std::pair<std::string, ChangeSet> EveryEdit::headed(const EditContext& c) {
     if (upTo(1)) q.born = 2020 + upTo(6);
     if (upTo(1)) q.mother = colony(c);
     return {"newQueen", newQueen(c, q, before)};
+}
+
+std::pair<std::string, ChangeSet> EveryEdit::question(const EditContext& c) {
+    Question q{{}, QString::number(upTo(4)), QStringLiteral("colonies"), {}, upTo(1) == 0};
+    q.ask = rules::askJson(rules::readyAsk(static_cast<rules::ReadyAsk>(upTo(3))));
+    const auto found = any<Question>(c);
+    if (!found || upTo(2) == 0) return {"keepQuestion", keepQuestion(c, q)};
+    q.id = found->id;
+    return upTo(1) ? std::pair("changeQuestion", changeQuestion(c, q))
+                   : std::pair("takeBackQuestion", takeBackQuestion(c, q.id));
 }
 
 FixedThing EveryEdit::thing() {

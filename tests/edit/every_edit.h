@@ -8,6 +8,7 @@
 #include "core/edit/merge_day.h"
 #include "core/edit/put_right.h"
 #include "core/edit/queens.h"
+#include "core/edit/question.h"
 #include "core/edit/survey.h"
 #include "tests/edit/random_edits.h"
 
@@ -41,6 +42,7 @@ private:
     std::pair<std::string, ChangeSet> kit(const EditContext& c);
     std::pair<std::string, ChangeSet> fed(const EditContext& c);
     std::pair<std::string, ChangeSet> headed(const EditContext& c);
+    std::pair<std::string, ChangeSet> question(const EditContext& c);
     KitPlace pile(const EditContext& c);
     std::pair<std::string, ChangeSet> mapping(const EditContext& c);
 

@@ -33,6 +33,7 @@ core::Day Desk::today() const { return m_session->clock().today(); }
 void Desk::readAgain() {
     m_reading = readingOf(m_session->snapshot(m_day), edit::mergeWishes(*m_session, m_day, m_variants));
     m_reading.divideDue = core::rules::divideChecks(m_reading.snapshot, edit::dividesDone(*m_session));
+    askQuestions(m_reading, m_session->questions());
     const auto& yards = m_reading.snapshot.yards;
     if (m_yard && !m_reading.find(*m_yard)) m_yard.reset();
     if (!m_yard && !yards.empty()) m_yard = yards.front().id;

@@ -1,8 +1,11 @@
 #include "ui/desk/reading.h"
 
+#include "core/rules/question.h"
+
 #include <QCoreApplication>
 #include <QStringList>
 
+#include <algorithm>
 #include <set>
 
 namespace ui::desk {
@@ -73,6 +76,29 @@ Reading readingOf(core::Snapshot snapshot, std::vector<core::rules::MergeWish> w
     for (size_t i = 0; i < r.facts.size(); ++i)
         r.byId.emplace(r.snapshot.colonies[i].id, core::ColonyIx{static_cast<qint32>(i)});
     return r;
+}
+
+QStringList Reading::askedOf(core::ColonyIx colony) const {
+    QStringList names;
+    for (const Asked& a : asked)
+        if (std::ranges::binary_search(a.found, colony)) names << a.question.name;
+    return names;
+}
+
+std::vector<core::rules::ColonyFigures> Reading::figures() const {
+    return core::rules::colonyFigures(snapshot, facts, plan.holds, plan.due);
+}
+
+void askQuestions(Reading& reading, const std::vector<core::Question>& questions) {
+    reading.asked.clear();
+    std::vector<core::rules::ColonyFigures> figures;
+    for (const core::Question& q : questions) {
+        const auto ask = q.onPlan ? core::rules::readAsk(q.ask) : std::nullopt;
+        if (!ask) continue;
+        if (figures.empty()) figures = reading.figures();
+        core::rules::Answer found = core::rules::answer(reading.snapshot, figures, *ask);
+        reading.asked.push_back({q, std::move(found.found), found.noFigure});
+    }
 }
 
 std::vector<YardLine> yardLines(const Reading& reading) {

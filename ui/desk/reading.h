@@ -1,6 +1,8 @@
 #pragma once
 
+#include "core/model/rows.h"
 #include "core/model/snapshot.h"
+#include "core/rules/colony_figures.h"
 #include "core/rules/divide_checks.h"
 #include "core/rules/facts.h"
 #include "core/rules/merge_request.h"
@@ -11,6 +13,13 @@
 #include <vector>
 
 namespace ui::desk {
+
+/// A question kept in the book whose answer is marked on the plan.
+struct Asked {
+    core::Question question;
+    std::vector<core::ColonyIx> found;
+    int noFigure = 0; ///< living colonies of which a figure that it asks for is not recorded
+};
 
 /// The book as it stands on one day, and what the rules say of it: read and worked out once, shown by everything.
 struct Reading {
@@ -33,11 +42,20 @@ struct Reading {
     /// The union that carries or hosts it.
     const core::rules::Union* unionOf(core::ColonyIx colony) const;
 
+    /// The names of the questions on the plan that find it.
+    QStringList askedOf(core::ColonyIx colony) const;
+    /// What lists show of each colony, ended ones too; worked out when it is asked for.
+    std::vector<core::rules::ColonyFigures> figures() const;
+
     std::map<core::ColonyId, core::ColonyIx> byId; ///< the living
+    std::vector<Asked> asked;                      ///< questions marked on the plan, by name
 };
 
 /// Throws Error where the rules do.
 Reading readingOf(core::Snapshot snapshot, std::vector<core::rules::MergeWish> wishes = {});
+
+/// Asks those of the questions that are marked on the plan.
+void askQuestions(Reading& reading, const std::vector<core::Question>& questions);
 
 /// One line of the list of yards: how many hives, and what is to be done.
 struct YardLine {

@@ -1,6 +1,7 @@
 #include "ui/plan/paint_scene.h"
 
 #include "ui/plan/curve.h"
+#include "ui/plan/paint_asked.h"
 #include "ui/plan/paint_fixed.h"
 #include "ui/plan/paint_ground.h"
 
@@ -123,6 +124,9 @@ void paintScene(QPainter& p, const Scene& scene, const Layout& layout, const Tex
     for (size_t i = 0; i < layout.hives.size(); ++i)
         if (visible(layout.hives[i]) && !up(i))
             paintTexts(p, scene.hives[i], layout.hives[i], texts, i, scene.units.volume, c);
+    for (size_t i = 0; i < layout.hives.size(); ++i)
+        if (visible(layout.hives[i]) && !up(i))
+            paintAsked(p, scene.hives[i], layout.hives[i], layout.detail, texts.lineFont(), c);
     const bool far = layout.detail != Detail::Combs;
     for (size_t i : arcs)
         paintSign(p, layout.unions[i], scene.unions[i], i == shown.chosenUnion, far, texts, sprites, c);
@@ -134,6 +138,7 @@ void paintScene(QPainter& p, const Scene& scene, const Layout& layout, const Tex
     p.restore();
     paintNorth(p, camera, texts.lineFont(), c);
     paintScaleBar(p, camera, scene.units.length, texts.lineFont(), c);
+    paintAskedKey(p, camera, scene, texts.lineFont(), c);
 }
 
 void paintPreview(QPainter& p, const HiveMark& mark, const HivePlace& from, const QPointF& at, const QString& text,

@@ -116,6 +116,22 @@ std::optional<size_t> Scene::find(core::ColonyId colony) const {
     return std::nullopt;
 }
 
+void addAsked(Scene& scene, const QString& name, const std::vector<core::ColonyId>& colonies) {
+    std::map<core::ColonyId, HiveMark*> hives;
+    for (HiveMark& m : scene.hives) hives.emplace(m.colony, &m);
+    AskedMark asked{name, 0};
+    const QString number = QString::number(scene.asked.size() + 1);
+    for (const core::ColonyId colony : colonies) {
+        const auto at = hives.find(colony);
+        if (at == hives.end()) continue;
+        HiveMark& m = *at->second;
+        ++asked.found;
+        m.asked += (m.asked.isEmpty() ? QString() : QStringLiteral(" ")) + number;
+        m.spoken += QStringLiteral(", ") + Scenes::tr("found by the question %1").arg(name);
+    }
+    scene.asked.push_back(asked);
+}
+
 QString fixedWord(core::FixedKind kind) {
     switch (kind) {
     case core::FixedKind::Fence:

@@ -24,6 +24,7 @@ struct HiveMark {
     QString strengthWord;  ///< "medium"; empty without a valid count
     QString stand;         ///< its name
     QStringList holdWords; ///< "brood not checked"
+    QString asked;         ///< numbers of the questions that find it: "1 3" (Scene::asked)
     QString spoken;        ///< the whole of it for a screen reader
     core::MmPoint at;
     int headingDeg = 180; ///< where the entrance looks, clockwise from north
@@ -68,6 +69,12 @@ struct FixedMark {
     int radiusMm = 0;                  ///< of a tree
 };
 
+/// A question asked of the colonies, marked by its number, and how many of the yard it finds.
+struct AskedMark {
+    QString name;
+    int found = 0;
+};
+
 /// What the drawing of one yard on one day shows, read by painter, table and tests alike.
 struct Scene {
     QString yard;
@@ -80,6 +87,7 @@ struct Scene {
     std::vector<ShakeMark> shakes;
     std::vector<StandMark> stands; ///< empty ones, where they are to be drawn
     std::vector<FixedMark> fixed;  ///< in the order they were drawn
+    std::vector<AskedMark> asked;  ///< numbered from 1
 
     std::optional<size_t> find(core::ColonyId colony) const;
 };
@@ -88,6 +96,9 @@ struct Scene {
 /// drawn.
 Scene sceneOf(const core::Snapshot& s, core::YardIx yard, const std::vector<core::rules::ColonyFacts>& facts,
               const std::vector<core::rules::Hold>& holds, const core::rules::Plan* plan);
+
+/// Marks the hives that the next question finds; `colonies` of other yards are passed over.
+void addAsked(Scene& scene, const QString& name, const std::vector<core::ColonyId>& colonies);
 
 /// "hedge", in the window's language.
 QString fixedWord(core::FixedKind kind);

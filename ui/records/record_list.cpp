@@ -78,6 +78,15 @@ void RecordList::show(core::ColonyId colony, std::vector<RecordRow> rows) {
     settle();
 }
 
+void RecordList::choose(RecordKind kind, qint64 id) {
+    for (int i = 0; i < m_model->rowCount(); ++i) {
+        if (m_model->at(i).kind != kind || m_model->at(i).id != id) continue;
+        m_list->setCurrentIndex(m_model->index(i));
+        m_list->scrollTo(m_model->index(i));
+        m_list->setFocus(Qt::OtherFocusReason);
+    }
+}
+
 void RecordList::setWritable(bool writable) {
     m_writable = writable;
     settle();

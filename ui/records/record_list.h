@@ -19,6 +19,8 @@ public:
 
     /// Of the same colony as before, the chosen record stays chosen; of one taken back its neighbour is.
     void show(core::ColonyId colony, std::vector<RecordRow> rows);
+    /// Has the keys at that record, where it is listed.
+    void choose(RecordKind kind, qint64 id);
     void setWritable(bool writable); ///< else nothing is taken back
     const RecordModel& model() const { return *m_model; }
     QListView* list() const { return m_list; }

@@ -30,6 +30,8 @@ HiveModel::Row HiveModel::rowFor(const desk::Reading& r, const core::rules::Colo
     const auto visit = r.snapshot.latestOf(f.colony).visit;
     put(Column::LastVisit, visit ? look::dayText(*visit) : look::dash());
     row.visited = visit ? visit->number : 0;
+    const QStringList asked = r.askedOf(f.colony);
+    put(Column::Asked, asked.isEmpty() ? look::dash() : asked.join(QStringLiteral("; ")));
     return row;
 }
 
@@ -99,6 +101,8 @@ QVariant HiveModel::headerData(int section, Qt::Orientation orientation, int rol
         return tr("Plan");
     case Column::LastVisit:
         return tr("Last visit");
+    case Column::Asked:
+        return tr("Found by");
     }
     return {};
 }

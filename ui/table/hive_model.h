@@ -11,8 +11,8 @@
 
 namespace ui::table {
 
-enum class Column { Label, Stand, Strength, Class, Boxes, Queen, Holds, Plan, LastVisit };
-constexpr int kColumns = 9;
+enum class Column { Label, Stand, Strength, Class, Boxes, Queen, Holds, Plan, LastVisit, Asked };
+constexpr int kColumns = 10;
 
 /// The hives of one yard as a table, for keys and screen readers: the same hives as the plan, never written to.
 class HiveModel : public QAbstractTableModel {

@@ -1,5 +1,6 @@
 #include "ui/window/commands.h"
 
+#include "ui/window/find_commands.h"
 #include "ui/window/pick_commands.h"
 #include "ui/window/plan_paper.h"
 #include "ui/window/time_commands.h"
@@ -51,6 +52,7 @@ Commands::Commands(QMenuBar* bar, QWidget* window) : QObject(window), m_window(w
     redo = add(edit, tr("&Redo"), QStringLiteral("Ctrl+Shift+Z"), tr("Make the edit again that was taken back"));
     edit->addSeparator();
     findColony = add(edit, tr("&Find a colony…"), QStringLiteral("Ctrl+F"), tr("Living or ended, by its label"));
+    m_find = new FindCommands(edit, window);
     m_pick = new PickCommands(edit, window);
     m_yards = new YardCommands(bar, window);
     QMenu* record = bar->addMenu(tr("&Record"));
@@ -109,6 +111,7 @@ void Commands::setBookOpen(bool open, bool writable) {
     tryAgain->setEnabled(open && !writable);
     m_pick->setBookOpen(open, writable);
     m_visitPaper->setBookOpen(open);
+    m_find->setBookOpen(open);
     m_planPaper->setBookOpen(open);
     m_yards->setBookOpen(open, writable);
     m_time->setBookOpen(open);

@@ -15,6 +15,7 @@ class QMenuBar;
 
 namespace ui::window {
 
+class FindCommands;
 class PickCommands;
 class PlanPaper;
 class TimeCommands;
@@ -44,6 +45,7 @@ public:
 
     YardCommands* yards() const { return m_yards; }
     PickCommands* pick() const { return m_pick; }
+    FindCommands* find() const { return m_find; }
     PlanPaper* planPaper() const { return m_planPaper; }
     VisitPaper* visitPaper() const { return m_visitPaper; }
     TimeCommands* time() const { return m_time; }
@@ -57,6 +59,7 @@ private:
 
     QWidget* m_window;
     PickCommands* m_pick;
+    FindCommands* m_find;
     PlanPaper* m_planPaper;
     VisitPaper* m_visitPaper;
     YardCommands* m_yards;

@@ -1,6 +1,7 @@
 #include "ui/window/places.h"
 
 #include "ui/board/row_list.h"
+#include "ui/find/find_places.h"
 #include "ui/health/contacts_page.h"
 #include "ui/health/holds_page.h"
 #include "ui/look/paged.h"
@@ -27,13 +28,15 @@ void add(WorkPage& page, Place place, look::Paged* pages) {
         delete pages;
 }
 
-look::Paged* coloniesPlace(WorkPage& page, desk::Desk&, Dialogs&) {
+look::Paged* coloniesPlace(WorkPage& page, desk::Desk& desk, Dialogs& dialogs) {
     auto* pages = new look::Paged(Places::tr("Pages of the colonies"), &page);
+    find::addColonyPages(*pages, page, desk, dialogs);
     return pages;
 }
 
-look::Paged* visitsPlace(WorkPage& page, desk::Desk&, Dialogs&) {
+look::Paged* visitsPlace(WorkPage& page, desk::Desk& desk, Dialogs& dialogs) {
     auto* pages = new look::Paged(Places::tr("Pages of the visits"), &page);
+    find::addVisitPage(*pages, page, desk, dialogs);
     return pages;
 }
 

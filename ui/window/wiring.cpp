@@ -10,6 +10,7 @@
 #include "ui/settings/settings_dialog.h"
 #include "ui/table/hive_table.h"
 #include "ui/window/commands.h"
+#include "ui/window/find_commands.h"
 #include "ui/window/pick_commands.h"
 #include "ui/window/plan_menu.h"
 #include "ui/window/plan_paper.h"
@@ -131,6 +132,7 @@ void wire(MainWindow& window, Commands& commands, Dialogs& dialogs) {
     wireEdit(window, commands);
     wireView(window, commands, dialogs);
     commands.pick()->wire(window, dialogs);
+    commands.find()->wire(window);
     commands.planPaper()->wire(window, dialogs);
     commands.visitPaper()->wire(window, dialogs);
     new PlanMenu(window, commands); // the window's

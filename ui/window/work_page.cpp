@@ -320,6 +320,11 @@ void WorkPage::showYard() {
     } else if (yard) {
         const core::rules::Plan* plan = m_place == Place::MergeDay ? &r.plan : nullptr;
         plan::Scene scene = plan::sceneOf(r.snapshot, *yard, r.facts, r.plan.holds, plan);
+        for (const desk::Asked& asked : r.asked) {
+            std::vector<core::ColonyId> found;
+            for (const core::ColonyIx ix : asked.found) found.push_back(r.snapshot.colony(ix).id);
+            plan::addAsked(scene, asked.question.name, found);
+        }
         guarded(m_dialogs, [&] { scene.fixed = plan::fixedMarks(m_desk.session().fixedThingsOf(*m_desk.yard())); });
         if (m_place == Place::YardPlan)
             guarded(m_dialogs, [&] { scene.stands = start::emptyStands(m_desk, *m_desk.yard()); });
