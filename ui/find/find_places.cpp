@@ -1,8 +1,10 @@
 #include "ui/find/find_places.h"
 
+#include "ui/bulk/bulk.h"
 #include "ui/card/colony_card.h"
 #include "ui/find/colonies_page.h"
 #include "ui/find/colony_table.h"
+#include "ui/find/filter_row.h"
 #include "ui/find/note_model.h"
 #include "ui/find/notes_page.h"
 #include "ui/find/visits_page.h"
@@ -14,6 +16,8 @@
 #include <QCoreApplication>
 #include <QLineEdit>
 #include <QListView>
+#include <QMenu>
+#include <QToolButton>
 
 namespace ui::find {
 
@@ -64,6 +68,32 @@ void openNote(window::WorkPage& page, desk::Desk& desk, const core::NoteFound& n
     page.openRecord(row);
 }
 
+/// What is done with several visits of the list at once.
+QToolButton* severalButton(VisitsPage& list, window::WorkPage& page, desk::Desk& desk, Dialogs& dialogs) {
+    QToolButton* button = menuButton(&list, Pages::tr("&Selected"), Pages::tr("Change or take back those selected"));
+    auto* menu = new QMenu(button);
+    button->setMenu(menu);
+    QObject::connect(menu, &QMenu::aboutToShow, &list, [&list, &page, &desk, &dialogs, menu] {
+        menu->clear();
+        const auto visits = list.selectedVisits();
+        const auto add = [&](const QString& text, const std::function<void()>& work) {
+            QAction* action = menu->addAction(text);
+            action->setEnabled(!visits.empty() && desk.writeBarred().isEmpty());
+            QObject::connect(action, &QAction::triggered, &list, [work, &dialogs] { guarded(dialogs, work); });
+        };
+        const auto count = static_cast<int>(visits.size());
+        add(count == 1 ? Pages::tr("&Change 1 visit…") : Pages::tr("&Change %1 visits…").arg(count),
+            [visits, &page, &desk] {
+                bulk::changeVisits(desk, visits, [&page](std::unique_ptr<form::Form> form) {
+                    return page.openForm(std::move(form)) != nullptr;
+                });
+            });
+        add(count == 1 ? Pages::tr("&Take back 1 visit") : Pages::tr("&Take back %1 visits").arg(count),
+            [visits, &desk] { bulk::takeBackVisits(desk, visits); });
+    });
+    return button;
+}
+
 } // namespace
 
 void addColonyPages(look::Paged& pages, window::WorkPage& page, desk::Desk& desk, Dialogs& dialogs) {
@@ -89,6 +119,7 @@ void addVisitPage(look::Paged& pages, window::WorkPage& page, desk::Desk& desk, 
         row.day = day;
         page.openRecord(row);
     });
+    all->addTool(severalButton(*all, page, desk, dialogs));
     pages.addPage(Pages::tr("All visits"), Pages::tr("Visits of all yards, filtered, sorted and searched"), all,
                   all->table());
 }
