@@ -6,13 +6,15 @@ namespace core::rules {
 
 namespace {
 
-/// The year of the row that covers the day, by colony; a row without a year: not recorded.
+/// By colony with rows of its own: the year of the row that covers the day. No year, or none there that day: not
+/// recorded.
 std::map<ColonyId, std::optional<int>> heading(std::span<const Queen> queens, Day day) {
     std::map<ColonyId, std::pair<Day, std::optional<int>>> latest;
     for (const Queen& q : queens) {
-        if (q.since > day || (q.until && *q.until <= day)) continue;
-        const auto [at, fresh] = latest.try_emplace(q.colony, q.since, q.born);
-        if (!fresh && at->second.first < q.since) at->second = {q.since, q.born};
+        if (q.since > day) continue;
+        const auto born = q.until && *q.until <= day ? std::nullopt : q.born;
+        const auto [at, fresh] = latest.try_emplace(q.colony, q.since, born);
+        if (!fresh && at->second.first < q.since) at->second = {q.since, born};
     }
     std::map<ColonyId, std::optional<int>> out;
     for (const auto& [colony, queen] : latest) out[colony] = queen.second;

@@ -19,8 +19,9 @@ struct QueenAges {
     int living = 0;
 };
 
-/// A queen's own row that covers the day says when she was born; else the colony's row does. A year after the day's own
-/// is not known yet: not recorded. `queens`: in any order.
+/// Where queens of the colony have rows of their own, the one that covers the day says when she was born (none there:
+/// not recorded); else the colony's row does. A year after the day's own is not known yet: not recorded. `queens`: in
+/// any order.
 QueenAges queenAges(const Snapshot& s, std::span<const ColonyFacts> facts, std::span<const Queen> queens,
                     std::optional<YardIx> yard);
 

@@ -131,7 +131,7 @@ TEST(SeasonQueens, HerOwnRowSaysMoreThanTheColonys) {
     young.born = 2026;
     blank.colony = period.id("B");
     blank.since = iso("2026-06-01");
-    const std::vector<Queen> rows{young, old, blank};
+    std::vector<Queen> rows{young, old, blank};
     const auto facts = colonyFacts(period.s);
     EXPECT_EQ(told(queenAges(period.s, facts, rows, period.yard("Y"))), "2026: 1, not recorded 1, no queen 0, of 2");
     EXPECT_EQ(told(queenAges(period.s, facts, rows, period.yard("Z"))), "2023: 1, not recorded 0, no queen 0, of 1");
@@ -139,6 +139,10 @@ TEST(SeasonQueens, HerOwnRowSaysMoreThanTheColonys) {
     EXPECT_EQ(told(queenAges(before, colonyFacts(before), rows, before.yardNamed(u"Y"))),
               "2024: 1, not recorded 1, no queen 0, of 2")
         << "on a day before, the queen of that day";
+    rows[0].until = iso("2026-09-10");
+    rows[0].fate = QueenFate::Swarmed;
+    EXPECT_EQ(told(queenAges(period.s, facts, rows, period.yard("Y"))), "not recorded 2, no queen 0, of 2")
+        << "gone; who follows her is not written down";
 }
 
 PlanBook twoWinters() {

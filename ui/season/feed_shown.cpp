@@ -43,9 +43,10 @@ public:
                            .arg(m_all.feedings)
                            .arg(weightText(m_all.sugarKg));
         if (m_all.sugarUnknown > 0)
-            text += FeedWords::tr(" %1 feedings do not say how much sugar was in them (mix or weight not recorded); "
-                                  "they are left out, not counted as 0.")
-                        .arg(m_all.sugarUnknown);
+            text +=
+                FeedWords::tr(" Feedings whose sugar is not known, as no mix or weight is recorded: %1; left out, not "
+                              "counted as 0.")
+                    .arg(m_all.sugarUnknown);
         return text;
     }
 
