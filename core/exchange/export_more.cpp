@@ -84,6 +84,15 @@ Rows questionRows(const EditContext& c) {
     return rows;
 }
 
+Rows phraseRows(const EditContext& c) {
+    std::vector<Phrase> phrases;
+    c.each<Phrase>([&](const Phrase& phrase) { phrases.push_back(phrase); });
+    std::ranges::sort(phrases, NaturalLess(), &Phrase::brief);
+    Rows rows;
+    for (const Phrase& p : phrases) rows.push_back({p.brief, p.sentence});
+    return rows;
+}
+
 /// By yard, then in the order they were drawn; points as "x y" in metres, joined by "; ".
 Rows fixedRows(const EditContext& c, const ExportNames& names) {
     const auto point = [](MmPoint p) { return metresText(Millimetres{p.x}) + u' ' + metresText(Millimetres{p.y}); };
@@ -155,6 +164,7 @@ void exportMore(const EditContext& c, const ExportNames& names, const QString& d
     add("divide_choices.csv", (of + QStringLiteral("colony parts note")).split(u' '), merge.divideChoices);
     add("divide_strips.csv", (of + QStringLiteral("position colony parts queens outcome note")).split(u' '),
         merge.divideStrips);
+    add("quick_sentences.csv", QStringLiteral("brief sentence").split(u' '), phraseRows(c));
     add("people.csv", QStringLiteral("name active").split(u' '), personRows(c));
     add("questions.csv", QStringLiteral("name about ask on_plan").split(u' '), questionRows(c));
     add("mappings.csv", QStringLiteral("name kind header form").split(u' '), mappingRows(c));

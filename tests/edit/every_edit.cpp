@@ -1,5 +1,6 @@
 #include "tests/edit/every_edit.h"
 
+#include "core/edit/phrases.h"
 #include "core/model/fixed_shape.h"
 #include "core/model/kit_words.h"
 #include "core/rules/question.h"
@@ -28,7 +29,8 @@ ColonyId EveryEdit::colony(const EditContext& c) {
 }
 
 std::pair<std::string, ChangeSet> EveryEdit::next(const EditContext& c) {
-    const int dice = upTo(14);
+    const int dice = upTo(15);
+    if (dice > 14) return phrase(c);
     if (dice > 13) return upTo(2) ? headed(c) : fed(c);
     if (dice == 13 && upTo(2) == 0) return question(c);
     if (dice > 12) return kit(c);
@@ -75,6 +77,15 @@ std::pair<std::string, ChangeSet> EveryEdit::made(const EditContext& c) {
     default:
         return {"carryHive", carryHive(c, colony(c), m_some.point(), day() + 20)};
     }
+}
+
+std::pair<std::string, ChangeSet> EveryEdit::phrase(const EditContext& c) {
+    const auto old = any<Phrase>(c);
+    const QString brief = QStringLiteral("q%1").arg(upTo(5));
+    const QString sentence = QStringLiteral("Queen seen %1.").arg(upTo(3));
+    if (!old || upTo(1)) return {"addPhrase", addPhrase(c, brief, sentence)};
+    if (upTo(2) == 0) return {"takeBackPhrase", takeBackPhrase(c, old->id)};
+    return {"changePhrase", changePhrase(c, {old->id, brief, sentence})};
 }
 
 ChangeSet EveryEdit::unite(const EditContext& c) {

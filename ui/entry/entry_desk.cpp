@@ -1,5 +1,6 @@
 #include "ui/entry/entry_desk.h"
 
+#include "ui/entry/phrase_key.h"
 #include "ui/visit/visit_form.h"
 #include "ui/visit/visit_place.h"
 
@@ -17,6 +18,7 @@ EntryDesk::EntryDesk(desk::Desk& desk, visit::VisitForm& form, QObject* parent)
     connect(&m_form, &visit::VisitForm::typed, this, &EntryDesk::typed);
     connect(&m_form, &visit::VisitForm::leaveAsked, this, &EntryDesk::left);
     connect(&m_desk, &desk::Desk::read, this, &EntryDesk::readOnce);
+    addPhraseKey(*m_form.note(), m_desk);
     readOnce();
 }
 
@@ -44,7 +46,6 @@ void EntryDesk::readOnce() {
 bool EntryDesk::inBook(const visit::HalfTyped& half) const {
     const auto& book = m_desk.session();
     if (!book.colony(half.colony)) return true;
-    std::optional<core::Visit> there;
     const auto visits = book.visitsOf(half.colony, 1000);
     const auto it = std::ranges::find_if(
         visits, [&](const core::Visit& v) { return half.was.value > 0 ? v.id == half.was : v.day == half.draft.day; });
@@ -83,7 +84,9 @@ VisitDraft EntryDesk::fresh() const {
     if (!m_carried) return draft;
     draft.day = m_carried->day;
     draft[Field::By] = m_carried->by;
-    draft[Field::Note] = m_carried->weather;
+    if (const QString& weather = m_carried->weather; !weather.isEmpty())
+        draft[Field::Note] =
+            weather + (QStringLiteral(".!?;:,").contains(weather.back()) ? QString() : QStringLiteral(".")) + u' ';
     return draft;
 }
 

@@ -32,6 +32,9 @@ public:
     /// What a new visit begins with: as carried from the one before, or of the day shown, by who writes.
     visit::VisitDraft fresh() const;
     void carry(const std::optional<Carried>& carried) { m_carried = carried; }
+    const std::optional<Carried>& carried() const { return m_carried; }
+    /// What is half typed stands in a list that is shown: a form may turn to another hive and nothing is lost.
+    bool typingIsShown() const { return m_carried.has_value(); }
 
     /// The form was begun: it goes on from what is half typed of that visit.
     void begun();

@@ -10,5 +10,7 @@ namespace ui::pick {
 /// Those that do not stand in the yard are passed over.
 std::vector<core::ColonyId> walkingOrder(const desk::Reading& reading, core::YardIx yard,
                                          const std::vector<core::ColonyId>& colonies);
+/// All that stand in the yard on the snapshot's day (Session::yardGlance will do).
+std::vector<core::ColonyId> walkingOrder(const core::Snapshot& snapshot, core::YardIx yard);
 
 } // namespace ui::pick

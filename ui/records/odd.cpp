@@ -48,6 +48,28 @@ std::optional<QString> broodOfNone(const core::Visit& visit, const std::vector<c
         .arg(look::dayText(*without));
 }
 
+/// A digit too many, or a scale that was read wrong.
+std::optional<QString> weightJump(const core::Visit& visit, const std::vector<core::Visit>& others,
+                                  core::WeightUnit unit) {
+    if (!visit.gross) return std::nullopt;
+    for (const core::Visit& other : others) {
+        if (other.day >= visit.day || !other.gross) continue;
+        const int days = visit.day - other.day;
+        if (days > kJumpDays || std::abs(visit.gross->value - other.gross->value) < kWeightJump.value)
+            return std::nullopt;
+        return Odd::tr("%1, and %2 %3.")
+            .arg(look::weightOf(*visit.gross, unit), look::weightOf(*other.gross, unit), agoText(days));
+    }
+    return std::nullopt;
+}
+
+std::optional<QString> moreMitesThanBees(const core::Visit& visit) {
+    if (!visit.mites || !visit.miteSample || *visit.mites <= *visit.miteSample) return std::nullopt;
+    return Odd::tr("%1 mites on %2 bees.").arg(*visit.mites).arg(*visit.miteSample);
+}
+
+constexpr int kVisitsBefore = 60; // enough to find what a visit is odd against
+
 } // namespace
 
 std::optional<QString> longAgo(core::Day day, core::Day today) {
@@ -69,11 +91,25 @@ std::optional<core::Quarters> countedBees(const core::Visit& v, core::StrengthJu
 }
 
 QStringList oddVisit(const core::Visit& visit, const std::vector<core::Visit>& others, core::StrengthJudge judge,
-                     core::Day today) {
+                     core::Day today, core::WeightUnit unit) {
     QStringList out;
-    for (const auto& odd : {longAgo(visit.day, today), jump(visit, others, judge), broodOfNone(visit, others)})
+    for (const auto& odd : {longAgo(visit.day, today), jump(visit, others, judge), broodOfNone(visit, others),
+                            weightJump(visit, others, unit), moreMitesThanBees(visit)})
         if (odd) out << *odd;
     return out;
+}
+
+QStringList oddVisit(const core::edit::Session& book, const core::Visit& visit, const std::optional<core::Visit>& was) {
+    auto others = book.visitsOf(visit.colony, kVisitsBefore);
+    std::erase_if(others, [&](const core::Visit& v) { return v.id == visit.id; });
+    const core::Settings settings = book.settings();
+    const auto all = [&](const core::Visit& v) {
+        return oddVisit(v, others, settings.strengthJudge, book.clock().today(), settings.showWeight);
+    };
+    QStringList found = all(visit);
+    if (was)
+        for (const QString& old : all(*was)) found.removeAll(old);
+    return found;
 }
 
 } // namespace ui::records

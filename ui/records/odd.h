@@ -2,6 +2,8 @@
 
 #include "core/base/day.h"
 #include "core/base/quantity.h"
+#include "core/base/shown_units.h"
+#include "core/edit/session.h"
 #include "core/model/rows.h"
 #include "core/model/settings.h"
 
@@ -18,6 +20,7 @@ namespace ui::records {
 constexpr int kLongAgoDays = 365;
 constexpr int kJumpDays = 21;
 constexpr core::Quarters kJump{8 * 4};
+constexpr core::Decagrams kWeightJump{2500}; ///< 25 kg: a super or two
 /// The last drone from an egg of a queen that is gone hatches on the 24th day.
 constexpr int kBroodGoneDays = 24;
 
@@ -31,7 +34,11 @@ std::optional<QString> beforeLastVisit(const QString& colony, core::Day day, std
 std::optional<core::Quarters> countedBees(const core::Visit& visit, core::StrengthJudge judge);
 
 /// `others`: the colony's other visits, newest first. All that is odd about it.
+/// Weights are said in `unit`.
 QStringList oddVisit(const core::Visit& visit, const std::vector<core::Visit>& others, core::StrengthJudge judge,
-                     core::Day today);
+                     core::Day today, core::WeightUnit unit = core::WeightUnit::Kilograms);
+/// The same by the book; of a visit that is changed (`was`) not what was odd before.
+QStringList oddVisit(const core::edit::Session& book, const core::Visit& visit,
+                     const std::optional<core::Visit>& was = {});
 
 } // namespace ui::records

@@ -44,6 +44,7 @@ public:
     void setStep(const QString& text);
     const VisitPlace& place() const { return m_place; }
     VisitDraft draft() const;
+    QLineEdit* note() const { return m_edits[static_cast<size_t>(Field::Note)]; }
     const VisitDraft& began() const { return m_started; } ///< what it began with
     bool dirty() const { return draft() != m_started; }
 

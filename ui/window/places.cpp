@@ -1,11 +1,13 @@
 #include "ui/window/places.h"
 
 #include "ui/board/row_list.h"
+#include "ui/entry/entry_page.h"
 #include "ui/find/find_places.h"
 #include "ui/health/contacts_page.h"
 #include "ui/health/holds_page.h"
 #include "ui/look/paged.h"
 #include "ui/season/season_place.h"
+#include "ui/visit/visit_form.h"
 #include "ui/window/work_page.h"
 
 #include <QCoreApplication>
@@ -36,6 +38,10 @@ look::Paged* coloniesPlace(WorkPage& page, desk::Desk& desk, Dialogs& dialogs) {
 
 look::Paged* visitsPlace(WorkPage& page, desk::Desk& desk, Dialogs& dialogs) {
     auto* pages = new look::Paged(Places::tr("Pages of the visits"), &page);
+    const auto formOpen = [&page] { return page.form()->isVisible() && !page.form()->place().was; };
+    auto* entry = new entry::EntryPage(
+        desk, *page.entry(), dialogs, [&page] { page.logVisit(); }, formOpen, pages);
+    pages->addPage(Places::tr("Write down"), Places::tr("Visits of a day, typed from the tally sheet"), entry);
     find::addVisitPage(*pages, page, desk, dialogs);
     return pages;
 }

@@ -7,6 +7,7 @@
 #include "ui/people/people_page.h"
 #include "ui/plan/plan_view.h"
 #include "ui/settings/box_kinds_page.h"
+#include "ui/settings/phrases_page.h"
 #include "ui/settings/settings_dialog.h"
 #include "ui/table/hive_table.h"
 #include "ui/window/commands.h"
@@ -37,6 +38,7 @@ void showSettings(MainWindow& w, Dialogs& dialogs, bool people) {
         if (!dialog) {
             dialog = new settings::SettingsDialog(*w.desk(), dialogs, &w);
             dialog->addPage(QObject::tr("Box kinds"), new settings::BoxKindsPage(*w.desk(), dialog));
+            dialog->addPage(QObject::tr("Quick sentences"), new settings::PhrasesPage(*w.desk(), dialog));
             dialog->addPage(QObject::tr("People"), new people::PeoplePage(*w.desk(), dialog));
         }
         if (people) dialog->showPage(dialog->findChild<people::PeoplePage*>());

@@ -21,10 +21,6 @@ namespace ui::window {
 
 namespace edit = core::edit;
 
-namespace {
-constexpr int kVisitsBefore = 60; // enough to find what a visit is odd against
-} // namespace
-
 std::optional<core::Colony> WorkPage::subject() const {
     const auto id = m_desk.chosen() ? m_desk.chosen() : m_ended;
     return id ? m_desk.session().colony(*id) : std::nullopt;
@@ -40,21 +36,13 @@ void WorkPage::logVisit() {
 
 void WorkPage::startVisit(core::ColonyId colony, const std::optional<core::Visit>& was) {
     if (const QString barred = m_desk.writeBarred(); !barred.isEmpty()) return emit m_desk.said(barred);
-    if (!mayLeaveForm()) return;
+    const bool kept = m_right->currentWidget() == m_form && m_entry->typingIsShown();
+    if (!kept && !mayLeaveForm()) return;
     m_panel->close();
     const edit::Session& book = m_desk.session();
     const visit::VisitDraft draft = m_entry->fresh();
     const core::Day day = was ? was->day : draft.day;
-    const auto odd = [&book, was](const core::Visit& visit) {
-        auto others = book.visitsOf(visit.colony, kVisitsBefore);
-        std::erase_if(others, [&](const core::Visit& v) { return v.id == visit.id; });
-        QStringList found = records::oddVisit(visit, others, book.settings().strengthJudge, book.clock().today());
-        if (was) // what was odd before was asked about then
-            for (const QString& old :
-                 records::oddVisit(*was, others, book.settings().strengthJudge, book.clock().today()))
-                found.removeAll(old);
-        return found;
-    };
+    const auto odd = [&book, was](const core::Visit& visit) { return records::oddVisit(book, visit, was); };
     m_right->setCurrentWidget(m_form);
     const visit::VisitPlace place = visit::visitPlaceOf(book, colony, day, was);
     m_form->start(place, was ? visit::draftOf(*was, place.weightUnit) : draft, odd);
