@@ -41,7 +41,7 @@ ColoniesPage::ColoniesPage(desk::Desk& desk, Dialogs& dialogs, QWidget* parent)
       m_class(filterList(this, tr("Strength"))),
       m_queen(filterList(this, tr("Queen"))),
       m_held(filterList(this, tr("Held or not"))),
-      m_ended(new QCheckBox(tr("&Ended too"), this)),
+      m_ended(new QCheckBox(tr("En&ded too"), this)),
       m_question(filterList(this, tr("Question"))),
       m_questionMenu(menuButton(this, tr("&Question"), tr("Keep, change, mark or take back a question"))),
       m_columns(menuButton(this, tr("Col&umns"), tr("Which columns are shown, and sorting"))),

@@ -16,7 +16,7 @@ namespace rules = core::rules;
 
 namespace {
 
-struct Asks {
+struct AskForms {
     Q_DECLARE_TR_FUNCTIONS(Questions)
 };
 
@@ -66,30 +66,30 @@ std::vector<form::Option> hows(bool ofChoice) {
 }
 
 void addPart(std::vector<form::Field>& fields, int part) {
-    std::vector<form::Option> whats{{QString(), part == 0 ? Asks::tr("choose") : Asks::tr("nothing more")}};
+    std::vector<form::Option> whats{{QString(), part == 0 ? AskForms::tr("choose") : AskForms::tr("nothing more")}};
     for (int w = 0; w < rules::kAskWhatCount; ++w)
         whats.push_back({QString::number(w), whatText(static_cast<rules::AskWhat>(w))});
     const QString n = QString::number(part + 1);
-    fields.push_back(choice(key("what", part), part == 0 ? Asks::tr("&What") : Asks::tr("And what"),
-                            Asks::tr("Condition %1: what it is about").arg(n), std::move(whats),
+    fields.push_back(choice(key("what", part), part == 0 ? AskForms::tr("&What") : AskForms::tr("And what"),
+                            AskForms::tr("Condition %1: what it is about").arg(n), std::move(whats),
                             [part](const form::Values& v) { return reached(v, part); }));
-    fields.back().heading = part == 0 ? Asks::tr("All of this must hold") : QString();
+    fields.back().heading = part == 0 ? AskForms::tr("All of this must hold") : QString();
     const auto is = [part](bool ofChoice) {
         return [part, ofChoice](const form::Values& v) {
             const auto what = whatOf(v, part);
             return what && rules::askRange(*what).choice == ofChoice;
         };
     };
-    fields.push_back(choice(key("how", part), Asks::tr("How"), Asks::tr("Condition %1: how it is compared").arg(n),
-                            hows(false), is(false)));
-    fields.push_back(choice(key("howChoice", part), Asks::tr("How"),
-                            Asks::tr("Condition %1: how it is compared").arg(n), hows(true), is(true)));
+    fields.push_back(choice(key("how", part), AskForms::tr("How"),
+                            AskForms::tr("Condition %1: how it is compared").arg(n), hows(false), is(false)));
+    fields.push_back(choice(key("howChoice", part), AskForms::tr("How"),
+                            AskForms::tr("Condition %1: how it is compared").arg(n), hows(true), is(true)));
     const auto valued = [part](const form::Values& v) { return howOf(v, part) != rules::AskHow::NotRecorded; };
     form::Field than;
     than.key = key("than", part);
     than.kind = form::Kind::Decimal;
-    than.label = Asks::tr("Value");
-    than.spoken = Asks::tr("Condition %1: the value").arg(n);
+    than.label = AskForms::tr("Value");
+    than.spoken = AskForms::tr("Condition %1: the value").arg(n);
     than.shown = [number = is(false), valued](const form::Values& v) { return number(v) && valued(v); };
     fields.push_back(than);
     for (int w = 0; w < rules::kAskWhatCount; ++w) {
@@ -99,9 +99,10 @@ void addPart(std::vector<form::Field>& fields, int part) {
         std::vector<form::Option> options;
         for (int at = static_cast<int>(range.least); at <= static_cast<int>(range.most); ++at)
             options.push_back({QString::number(at), choiceText(what, at)});
-        fields.push_back(choice(
-            choiceKey(what, part), Asks::tr("Value"), Asks::tr("Condition %1: the value").arg(n), std::move(options),
-            [part, what, valued](const form::Values& v) { return whatOf(v, part) == what && valued(v); }));
+        fields.push_back(
+            choice(choiceKey(what, part), AskForms::tr("Value"), AskForms::tr("Condition %1: the value").arg(n),
+                   std::move(options),
+                   [part, what, valued](const form::Values& v) { return whatOf(v, part) == what && valued(v); }));
     }
 }
 
@@ -119,26 +120,26 @@ std::optional<rules::AskPart> partOf(const form::Values& values, int part) {
 } // namespace
 
 QString QuestionForm::title() const {
-    return isNew() ? Asks::tr("A question of your own") : Asks::tr("Change the question %1").arg(m_was.name);
+    return isNew() ? AskForms::tr("A question of your own") : AskForms::tr("Change the question %1").arg(m_was.name);
 }
 
 QString QuestionForm::saveText() const {
-    return isNew() ? Asks::tr("&Keep the question") : Asks::tr("&Save the change");
+    return isNew() ? AskForms::tr("&Keep the question") : AskForms::tr("&Save the change");
 }
 
 std::vector<form::Field> QuestionForm::fields() const {
     std::vector<form::Field> fields;
     form::Field name;
     name.key = kName;
-    name.label = Asks::tr("&Name");
-    name.spoken = Asks::tr("Name of the question");
+    name.label = AskForms::tr("&Name");
+    name.spoken = AskForms::tr("Name of the question");
     fields.push_back(name);
     for (int part = 0; part < kParts; ++part) addPart(fields, part);
     form::Field onPlan;
     onPlan.key = kOnPlan;
     onPlan.kind = form::Kind::Tick;
-    onPlan.label = Asks::tr("&Mark on the plan");
-    onPlan.spoken = Asks::tr("Mark the hives that it finds on the plan");
+    onPlan.label = AskForms::tr("&Mark on the plan");
+    onPlan.spoken = AskForms::tr("Mark the hives that it finds on the plan");
     fields.push_back(onPlan);
     return fields;
 }
@@ -169,13 +170,13 @@ form::Values QuestionForm::start() const {
 
 std::vector<form::Problem> QuestionForm::problems(const form::Values& values) const {
     form::Judge judge(values, m_book.clock().today());
-    judge.need(kName, Asks::tr("A name, such as “Not visited for 14 days”."));
-    judge.need(key("what", 0), Asks::tr("What is asked for: choose one of the list."));
+    judge.need(kName, AskForms::tr("A name, such as “Not visited for 14 days”."));
+    judge.need(key("what", 0), AskForms::tr("What is asked for: choose one of the list."));
     for (int part = 0; part < kParts; ++part) {
         const auto what = whatOf(values, part);
         if (!what || !reached(values, part) || howOf(values, part) == rules::AskHow::NotRecorded) continue;
         const rules::AskRange range = rules::askRange(*what);
-        if (range.choice || !judge.need(key("than", part), Asks::tr("A figure to compare with."))) continue;
+        if (range.choice || !judge.need(key("than", part), AskForms::tr("A figure to compare with."))) continue;
         judge.decimal(key("than", part), range.least, range.most, range.decimals);
     }
     if (!judge.fine()) return judge.take();
@@ -209,9 +210,9 @@ std::optional<QString> QuestionForm::meanwhile() const {
     if (isNew()) return std::nullopt;
     const auto all = m_book.questions();
     const auto now = std::ranges::find(all, m_was.id, &core::Question::id);
-    if (now == all.end()) return Asks::tr("This question was taken back meanwhile.");
+    if (now == all.end()) return AskForms::tr("This question was taken back meanwhile.");
     if (*now == m_was) return std::nullopt;
-    return Asks::tr(
+    return AskForms::tr(
         "This question was changed meanwhile. What is typed here stays; saving writes it over that change.");
 }
 

@@ -91,9 +91,10 @@ QString askText(const rules::Ask& ask) {
     QStringList parts;
     for (const rules::AskPart& part : ask) {
         QString text = whatText(part.what) + u' ' + howText(part.how);
+        const bool choice = rules::askRange(part.what).choice;
+        if (choice && part.how == rules::AskHow::Is) text = whatText(part.what) + u':';
         if (part.how != rules::AskHow::NotRecorded)
-            text += u' ' + (rules::askRange(part.what).choice ? choiceText(part.what, static_cast<int>(part.than))
-                                                              : QString::number(part.than));
+            text += u' ' + (choice ? choiceText(part.what, static_cast<int>(part.than)) : QString::number(part.than));
         parts << text;
     }
     return parts.join(Asks::tr(" and "));

@@ -9,7 +9,7 @@ namespace ui::find {
 
 namespace {
 
-struct Columns {
+struct VisitHeads {
     Q_DECLARE_TR_FUNCTIONS(VisitColumns)
 };
 
@@ -17,7 +17,7 @@ struct Columns {
 QString pairText(std::optional<core::Quarters> above, std::optional<core::Quarters> below) {
     if (above && below) return QStringLiteral("%1 / %2").arg(core::framesText(*above), core::framesText(*below));
     if (above) return core::framesText(*above);
-    return below ? Columns::tr("%1 below").arg(core::framesText(*below)) : QString();
+    return below ? VisitHeads::tr("%1 below").arg(core::framesText(*below)) : QString();
 }
 
 QString boxesText(const QString& lower, const QString& upper) {
@@ -30,12 +30,12 @@ QString framesText(std::optional<core::Quarters> q) { return q ? core::framesTex
 QString broodText(const core::Visit& v) {
     if (!v.broodChecked) return v.broodFrames ? QString::number(*v.broodFrames) : QString();
     const QString of = v.broodFrames ? QString::number(*v.broodFrames) : QStringLiteral("?");
-    return Columns::tr("%1 of %2 checked").arg(*v.broodChecked).arg(of);
+    return VisitHeads::tr("%1 of %2 checked").arg(*v.broodChecked).arg(of);
 }
 
 QString miteText(const core::Visit& v) {
     if (!v.mites || !v.miteSample) return {};
-    return Columns::tr("%1 in %2").arg(*v.mites).arg(*v.miteSample);
+    return VisitHeads::tr("%1 in %2").arg(*v.mites).arg(*v.miteSample);
 }
 
 QString textOf(const VisitLine& line, VisitColumn column, core::WeightUnit unit) {
@@ -76,31 +76,31 @@ QString textOf(const VisitLine& line, VisitColumn column, core::WeightUnit unit)
 QString columnTitle(VisitColumn column) {
     switch (column) {
     case VisitColumn::Colony:
-        return Columns::tr("Colony");
+        return VisitHeads::tr("Colony");
     case VisitColumn::Yard:
-        return Columns::tr("Yard");
+        return VisitHeads::tr("Yard");
     case VisitColumn::Day:
-        return Columns::tr("Day");
+        return VisitHeads::tr("Day");
     case VisitColumn::Bees:
-        return Columns::tr("Frames of bees");
+        return VisitHeads::tr("Frames of bees");
     case VisitColumn::Stores:
-        return Columns::tr("Stores");
+        return VisitHeads::tr("Stores");
     case VisitColumn::Queen:
-        return Columns::tr("Queen");
+        return VisitHeads::tr("Queen");
     case VisitColumn::Brood:
-        return Columns::tr("Brood");
+        return VisitHeads::tr("Brood");
     case VisitColumn::Signs:
-        return Columns::tr("Signs");
+        return VisitHeads::tr("Signs");
     case VisitColumn::Supers:
-        return Columns::tr("Honey boxes");
+        return VisitHeads::tr("Honey boxes");
     case VisitColumn::Weight:
-        return Columns::tr("Weight");
+        return VisitHeads::tr("Weight");
     case VisitColumn::Mites:
-        return Columns::tr("Mites");
+        return VisitHeads::tr("Mites");
     case VisitColumn::By:
-        return Columns::tr("By");
+        return VisitHeads::tr("By");
     case VisitColumn::Note:
-        return Columns::tr("Note");
+        return VisitHeads::tr("Note");
     }
     return {};
 }
