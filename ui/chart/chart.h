@@ -51,7 +51,7 @@ struct Threshold {
     QString text;
 };
 
-/// A further column of the table, not drawn.
+/// A further column of the table, not drawn; with one, the table leaves the points' notes out.
 struct Column {
     QString name;
     std::vector<std::pair<int, QString>> cells; ///< by `at` of a point

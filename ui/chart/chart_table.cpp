@@ -28,6 +28,9 @@ private:
         return m_file ? QString() : look::dash();
     }
 
+    /// Further columns say the same, figure by figure.
+    bool notesShown(const Series& s) const { return m_chart.more.empty() && hasNotes(s); }
+
     void addColumns() {
         m_out.columns << (!m_chart.whereTitle.isEmpty() ? m_chart.whereTitle
                           : m_chart.hasNames()          ? ChartTableModel::tr("name")
@@ -36,7 +39,7 @@ private:
             const QString name = s.name.isEmpty() ? m_chart.valueTitle : s.name;
             m_out.columns << name;
             if (hasIntervals(s)) m_out.columns << ChartTableModel::tr("at least") << ChartTableModel::tr("at most");
-            if (hasNotes(s)) m_out.columns << ChartTableModel::tr("from");
+            if (notesShown(s)) m_out.columns << ChartTableModel::tr("from");
         }
         for (const Column& column : m_chart.more) m_out.columns << column.name;
         if (!m_chart.marks.empty()) m_out.columns << ChartTableModel::tr("what happened");
@@ -49,7 +52,7 @@ private:
             const Point p = found == s.points.end() ? Point{} : *found;
             row << cell(p.value);
             if (hasIntervals(s)) row << cell(p.lower) << cell(p.upper);
-            if (hasNotes(s)) row << p.note;
+            if (notesShown(s)) row << p.note;
         }
         for (const Column& column : m_chart.more) {
             const auto found = std::ranges::find(column.cells, at, &std::pair<int, QString>::first);
@@ -94,7 +97,8 @@ QVariant ChartTableModel::data(const QModelIndex& index, int role) const {
     if (role == Qt::AccessibleTextRole) return tr("%1: %2").arg(m_table.columns[index.column()], text);
     bool number = false;
     text.toDouble(&number);
-    if (role == Qt::TextAlignmentRole && number) return QVariant(Qt::AlignRight | Qt::AlignVCenter);
+    if (role == Qt::TextAlignmentRole && (number || text == look::dash()))
+        return QVariant(Qt::AlignRight | Qt::AlignVCenter);
     return {};
 }
 

@@ -20,7 +20,8 @@ SeasonPage::SeasonPage(SeasonDesk& season, Dialogs& dialogs, Topic topic, QWidge
       m_topic(std::move(topic)),
       m_where(new QLabel(this)),
       m_sentences(new QLabel(this)),
-      m_panel(new chart::ChartPanel(dialogs, this)) {
+      m_panel(new chart::ChartPanel(dialogs, this)),
+      m_choices(new QWidget(this)) {
     build();
     connect(&m_season, &SeasonDesk::changed, this, &SeasonPage::follow);
     setFocusProxy(m_panel);
@@ -28,7 +29,7 @@ SeasonPage::SeasonPage(SeasonDesk& season, Dialogs& dialogs, Topic topic, QWidge
 
 QPushButton* SeasonPage::choice(const QString& text, const QString& tip, const QString& name, Qt::Key key,
                                 const std::function<void()>& act) {
-    auto* made = new QPushButton(text, this);
+    auto* made = new QPushButton(text, m_choices);
     made->setObjectName(name);
     made->setAccessibleName(text);
     made->setToolTip(tip);
@@ -45,7 +46,7 @@ QPushButton* SeasonPage::choice(const QString& text, const QString& tip, const Q
     return made;
 }
 
-QHBoxLayout* SeasonPage::head() {
+void SeasonPage::buildChoices() {
     m_one = choice(tr("This yard"), tr("The yard chosen at the left (A)"), QStringLiteral("seasonYard"),
                    Qt::Key_unknown, [this] { m_season.setAllYards(false); });
     m_all = choice(tr("All yards"), tr("All yards, or the one chosen at the left (A)"),
@@ -53,11 +54,16 @@ QHBoxLayout* SeasonPage::head() {
     auto* turn = new QShortcut(QKeySequence(Qt::Key_A), this);
     turn->setContext(Qt::WidgetWithChildrenShortcut);
     connect(turn, &QShortcut::activated, this, [this] { m_season.setAllYards(!m_season.allYards()); });
-    auto* row = new QHBoxLayout;
-    row->addWidget(m_one);
-    row->addWidget(m_all);
+    const auto row = [this](const std::vector<QPushButton*>& buttons) {
+        auto* across = new QHBoxLayout;
+        for (QPushButton* button : buttons) across->addWidget(button);
+        m_rows->addLayout(across);
+        return across;
+    };
+    m_rows = new QBoxLayout(QBoxLayout::LeftToRight, m_choices);
+    m_rows->setContentsMargins(0, 0, 0, 0);
+    row({m_one, m_all})->addStretch(1);
     if (m_topic.spans) {
-        row->addSpacing(14);
         const auto span = [this](Span which) { return [this, which] { m_season.setSpan(which); }; };
         m_spans = {choice(tr("This season"), tr("Since the season began (S)"), QStringLiteral("seasonSpanSeason"),
                           Qt::Key_S, span(Span::Season)),
@@ -65,10 +71,20 @@ QHBoxLayout* SeasonPage::head() {
                           Qt::Key_M, span(Span::TwelveMonths)),
                    choice(tr("All years"), tr("Since the first record (Y)"), QStringLiteral("seasonSpanYears"),
                           Qt::Key_Y, span(Span::AllYears))};
-        for (QPushButton* button : m_spans) row->addWidget(button);
+        row(m_spans)->addStretch(1);
     }
-    row->addStretch(1);
-    return row;
+    m_partRow = row({});
+    m_choices->setMinimumWidth(1); // it makes do with what there is
+}
+
+/// One row where it has room.
+void SeasonPage::fitChoices() {
+    int wide = 0;
+    for (const auto* button : m_choices->findChildren<QPushButton*>())
+        if (!button->isHidden()) wide += button->sizeHint().width() + m_rows->spacing();
+    const bool narrow = wide + 3 * m_rows->spacing() > width() - 40;
+    m_rows->setDirection(narrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    if (!m_partButtons.empty()) m_partRow->setAlignment(narrow ? Qt::AlignLeft : Qt::AlignRight);
 }
 
 void SeasonPage::build() {
@@ -76,6 +92,7 @@ void SeasonPage::build() {
     title->setFont(look::headingFont(font()));
     m_where->setObjectName(QStringLiteral("seasonWhere"));
     m_where->setProperty("quiet", true);
+    m_where->setWordWrap(true);
     m_sentences->setObjectName(QStringLiteral("seasonSentences"));
     m_sentences->setWordWrap(true);
     m_sentences->setTextFormat(Qt::PlainText);
@@ -84,15 +101,12 @@ void SeasonPage::build() {
     auto* first = new QHBoxLayout;
     first->addWidget(title);
     first->addWidget(m_where, 1);
-    m_partRow = new QHBoxLayout;
-    m_partRow->addStretch(1);
     auto* down = new QVBoxLayout(this);
     down->setContentsMargins(20, 14, 20, 14);
     down->setSpacing(8);
     down->addLayout(first);
-    auto* choices = head();
-    choices->addLayout(m_partRow);
-    down->addLayout(choices);
+    buildChoices();
+    down->addWidget(m_choices);
     down->addWidget(m_sentences);
     down->addWidget(m_panel, 1);
     auto* next = new QShortcut(QKeySequence(Qt::Key_C), this);
@@ -155,6 +169,7 @@ void SeasonPage::showPart(size_t part) {
     }
     m_panel->setChart(m_shown.parts[part].chart);
     showChoices();
+    fitChoices();
 }
 
 /// A wrapped label is not asked for its height.
@@ -165,6 +180,7 @@ void SeasonPage::fitSentences() {
 void SeasonPage::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
     fitSentences();
+    fitChoices();
 }
 
 } // namespace ui::season

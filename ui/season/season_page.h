@@ -6,6 +6,7 @@
 
 #include <functional>
 
+class QBoxLayout;
 class QHBoxLayout;
 class QLabel;
 class QPushButton;
@@ -42,7 +43,8 @@ protected:
 
 private:
     void build();
-    QHBoxLayout* head();
+    void buildChoices();
+    void fitChoices();
     QPushButton* choice(const QString& text, const QString& tip, const QString& name, Qt::Key key,
                         const std::function<void()>& act);
     void follow();
@@ -60,6 +62,8 @@ private:
     QLabel* m_where;
     QLabel* m_sentences;
     chart::ChartPanel* m_panel;
+    QWidget* m_choices; ///< yard, span and chart in one row, or below each other where that is too narrow
+    QBoxLayout* m_rows = nullptr;
     QHBoxLayout* m_partRow = nullptr;
     std::vector<QPushButton*> m_partButtons;
     QPushButton *m_one = nullptr, *m_all = nullptr;
