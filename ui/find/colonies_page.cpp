@@ -64,6 +64,7 @@ ColoniesPage::ColoniesPage(desk::Desk& desk, Dialogs& dialogs, QWidget* parent)
     down->addWidget(m_foot);
     setFocusProxy(m_table);
     connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &ColoniesPage::chosen);
+    connect(m_table->selectionModel(), &QItemSelectionModel::selectionChanged, this, &ColoniesPage::chosen);
     connect(m_table, &QTableView::activated, this, [this](const QModelIndex& at) {
         if (at.isValid()) emit cardAsked(m_model->colonyAt(at.row()));
     });
@@ -273,7 +274,7 @@ void ColoniesPage::chosen() {
     if (m_telling || !m_table->currentIndex().isValid()) return;
     const int row = m_table->currentIndex().row();
     if (!m_table->selectionModel()->isRowSelected(row, {})) return; // the keys came, no more
-    if (!m_model->livingAt(row)) return; // its card comes with Enter
+    if (!m_model->livingAt(row)) return;                            // its card comes with Enter
     const QScopedValueRollback telling(m_telling, true);
     guarded(m_dialogs, [&] { m_desk.choose(m_model->colonyAt(row)); });
 }
