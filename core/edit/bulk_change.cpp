@@ -7,6 +7,7 @@
 #include "core/edit/put_right.h"
 
 #include <functional>
+#include <map>
 
 namespace core::edit {
 
@@ -40,6 +41,21 @@ void inTurn(AfterContext& after, const std::function<QString()>& name,
         throw Error(e.kind(), Edits::tr("%1: %2").arg(name(), e.userMessage()), e.detail());
     }
 }
+
+/// The book as it is after the parts before, for each colony by its own alone: a visit is judged by no other colony's,
+/// and many would make the reads of each slow. No part makes new rows, whose ids would have to differ.
+class ByColony {
+public:
+    explicit ByColony(const EditContext& book) : m_book(book) {}
+    AfterContext& of(VisitId id) {
+        const auto visit = m_book.visit(id);
+        return m_after.try_emplace(visit ? visit->colony : ColonyId{}, m_book).first->second;
+    }
+
+private:
+    const EditContext& m_book;
+    std::map<ColonyId, AfterContext> m_after;
+};
 
 QString visitName(const EditContext& c, VisitId id) {
     const auto visit = c.visit(id);
@@ -86,13 +102,13 @@ Colony withPut(Colony colony, const ColonyPut& put) {
 
 ChangeSet changeVisits(const EditContext& c, const std::vector<VisitId>& visits, const VisitPut& put) {
     needSome(visits.size());
-    AfterContext after(c);
+    ByColony after(c);
     ChangeSet all;
     int many = 0;
     for (const VisitId id : visits) {
         const size_t before = all.rows.size();
         inTurn(
-            after, [&] { return visitName(c, id); },
+            after.of(id), [&] { return visitName(c, id); },
             [&](const EditContext& now) {
                 const auto visit = now.visit(id);
                 if (!visit) refuse(Edits::tr("it is no longer in the book."));
@@ -108,12 +124,12 @@ ChangeSet changeVisits(const EditContext& c, const std::vector<VisitId>& visits,
 
 ChangeSet takeBackVisits(const EditContext& c, const std::vector<VisitId>& visits) {
     needSome(visits.size());
-    AfterContext after(c);
+    ByColony after(c);
     ChangeSet all;
     for (const VisitId id : visits)
         inTurn(
-            after, [&] { return visitName(c, id); }, [&](const EditContext& now) { return takeBackVisit(now, id); },
-            all);
+            after.of(id), [&] { return visitName(c, id); },
+            [&](const EditContext& now) { return takeBackVisit(now, id); }, all);
     all.text =
         visits.size() == 1 ? Edits::tr("Took back 1 visit") : Edits::tr("Took back %1 visits").arg(visits.size());
     return all;

@@ -30,7 +30,7 @@ ColonyId EveryEdit::colony(const EditContext& c) {
 
 std::pair<std::string, ChangeSet> EveryEdit::next(const EditContext& c) {
     const int dice = upTo(15);
-    if (dice > 14) return phrase(c);
+    if (dice > 14) return upTo(1) ? phrase(c) : together(c);
     if (dice > 13) return upTo(2) ? headed(c) : fed(c);
     if (dice == 13 && upTo(2) == 0) return question(c);
     if (dice > 12) return kit(c);

@@ -43,6 +43,7 @@ private:
     std::pair<std::string, ChangeSet> fed(const EditContext& c);
     std::pair<std::string, ChangeSet> headed(const EditContext& c);
     std::pair<std::string, ChangeSet> question(const EditContext& c);
+    std::pair<std::string, ChangeSet> together(const EditContext& c);
     KitPlace pile(const EditContext& c);
     std::pair<std::string, ChangeSet> mapping(const EditContext& c);
 
