@@ -11,6 +11,10 @@ namespace core::store {
 namespace {
 
 constexpr const char* kFrom = " FROM colony c CROSS JOIN visit v ON v.colony = c.id ";
+/// From the notes that have the words, where words are asked for.
+constexpr const char* kFromWords =
+    " FROM (SELECT rowid / 16 AS id FROM note_words WHERE note_words MATCH ?8 AND rowid % 16 = 0) w "
+    "CROSS JOIN visit v ON v.id = w.id CROSS JOIN colony c ON c.id = v.colony ";
 /// ?9: one colony, of those that it names alone.
 constexpr const char* kAll = "WHERE ?9 IS NULL ";
 constexpr const char* kOfOne = "WHERE c.id = ?9 ";
@@ -23,7 +27,7 @@ constexpr const char* kWhat =
     "AND (?5 IS NULL OR instr(lower(v.by_whom), lower(?5)) > 0) "
     "AND (?6 = 0 OR v.note IS NOT NULL) "
     "AND (?7 = 0 OR EXISTS (SELECT 1 FROM visit_sign WHERE visit = v.id)) "
-    "AND (?8 IS NULL OR v.id IN (SELECT rowid / 16 FROM note_words WHERE note_words MATCH ?8 AND rowid % 16 = 0)) ";
+    "AND (?8 IS NULL OR ?8 <> '') "; // said by kFromWords
 
 Statement filtered(const Database& db, const std::string& sql, const VisitFilter& f, std::optional<ColonyId> one) {
     Statement s = db.prepare(sql);
@@ -65,6 +69,30 @@ std::string valueOf(VisitKey key) {
     return "v.day";
 }
 
+const char* fromOf(const VisitFilter& filter) { return noteQuery(filter.words).isEmpty() ? kFrom : kFromWords; }
+
+/// The same of the visits with some words, which are no more than have them.
+std::vector<VisitId> byLabelWithWords(const Database& db, const VisitFilter& filter, bool descending, int most) {
+    struct Named {
+        VisitId id;
+        QString key;
+        QString since;
+    };
+    std::vector<Named> visits;
+    const std::string sql =
+        std::string("SELECT v.id, c.key, c.since") + kFromWords + kAll + kWhat + "ORDER BY v.day DESC, v.id";
+    Statement s = filtered(db, sql, filter, {});
+    while (s.step()) visits.push_back({{s.integer(0)}, s.text(1), s.text(2)});
+    std::ranges::stable_sort(visits, [descending](const Named& a, const Named& b) {
+        const int order = naturalCompareFolded(a.key, b.key);
+        if (order != 0) return descending ? order > 0 : order < 0;
+        return a.since > b.since;
+    });
+    std::vector<VisitId> found;
+    for (size_t i = 0; i < visits.size() && i < static_cast<size_t>(most); ++i) found.push_back(visits[i].id);
+    return found;
+}
+
 /// Of each label the latest colony first, and of a colony its latest visit: until there are enough.
 std::vector<VisitId> byLabel(const Database& db, const VisitFilter& filter, bool descending, int most) {
     struct Named {
@@ -96,7 +124,9 @@ std::vector<VisitId> byLabel(const Database& db, const VisitFilter& filter, bool
 
 std::vector<VisitId> visitsFound(const Database& db, const VisitFilter& filter, VisitOrder order, int most) {
     const ReadTransaction steady(db);
-    if (order.key == VisitKey::Label) return byLabel(db, filter, order.descending, most);
+    if (order.key == VisitKey::Label)
+        return fromOf(filter) == kFromWords ? byLabelWithWords(db, filter, order.descending, most)
+                                            : byLabel(db, filter, order.descending, most);
     const std::string value = valueOf(order.key);
     const std::string turn = order.descending ? " DESC" : "";
     std::string by = " ORDER BY ";
@@ -104,7 +134,7 @@ std::vector<VisitId> visitsFound(const Database& db, const VisitFilter& filter, 
         by += "(" + value + ") IS NULL, " + value + turn + ", v.day DESC, v.id LIMIT ?10";
     else
         by += "v.day" + turn + ", v.id LIMIT ?10";
-    Statement s = filtered(db, std::string("SELECT v.id") + kFrom + kAll + kWhat + by, filter, {});
+    Statement s = filtered(db, std::string("SELECT v.id") + fromOf(filter) + kAll + kWhat + by, filter, {});
     s.bind(10, qint64(most));
     std::vector<VisitId> found;
     while (s.step()) found.push_back({s.integer(0)});
@@ -115,7 +145,7 @@ VisitTotals visitTotals(const Database& db, const VisitFilter& filter) {
     const std::string each = std::string("SELECT count(*) AS visits, count(v.note) AS notes, count(v.gross_dag) AS "
                                          "weighed, sum(v.gross_dag) AS gross, count(v.mites) AS samples, sum(v.mites) "
                                          "AS mites, sum(v.mite_sample) AS bees") +
-                             kFrom + kAll + kWhat + "GROUP BY c.id";
+                             fromOf(filter) + kAll + kWhat + "GROUP BY c.id";
     Statement s = filtered(db,
                            "SELECT sum(visits), count(*), sum(notes), sum(weighed), sum(gross), sum(samples), "
                            "sum(mites), sum(bees) FROM (" +

@@ -84,6 +84,15 @@ TEST_F(VisitList, Filters) {
     f = {};
     f.words = "queen c";
     EXPECT_EQ(found(f), (Ids{2}));
+    EXPECT_EQ(visitTotals(book.db(), f).visits, 1);
+    f.words = "queen";
+    EXPECT_EQ(found(f), (Ids{4, 2}));
+    EXPECT_EQ(found(f, {VisitKey::Label, false}), (Ids{2, 4}));
+    EXPECT_EQ(found(f, {VisitKey::Label, true}, 1), (Ids{4}));
+    EXPECT_EQ(found(f, {VisitKey::Weight, false}), (Ids{4, 2}));
+    f.yard = south.id;
+    EXPECT_EQ(found(f), (Ids{4}));
+    f.yard.reset();
     f.words = "-- (";
     EXPECT_EQ(found(f).size(), 6u) << "no word: no filter";
 }

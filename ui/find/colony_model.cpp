@@ -61,11 +61,12 @@ void ColonyModel::sortAll() {
     std::iota(m_sorted.begin(), m_sorted.end(), size_t{0});
     if (!m_reading) return;
     if (m_by == ColonyColumn::Stand) {
-        const auto name = [this](size_t i) { return m_figures[i].place ? m_figures[i].place->standName : QString(); };
+        std::vector<QString> names;
+        for (const auto& f : m_figures) names.push_back(f.place ? core::folded(f.place->standName) : QString());
         std::ranges::stable_sort(m_sorted, [&](size_t a, size_t b) {
-            const QString one = name(a), other = name(b);
-            if (one.isEmpty() != other.isEmpty()) return other.isEmpty();
-            return m_descending ? core::naturalCompare(one, other) > 0 : core::naturalCompare(one, other) < 0;
+            if (names[a].isEmpty() != names[b].isEmpty()) return names[b].isEmpty();
+            const int order = core::naturalCompareFolded(names[a], names[b]);
+            return m_descending ? order > 0 : order < 0;
         });
         return;
     }

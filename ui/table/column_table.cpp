@@ -11,8 +11,9 @@ namespace ui::table {
 
 namespace {
 constexpr int kWidestInDigits = 27;
-constexpr int kNameColumn = 0; // always shown
-constexpr int kBeside = 8;     // pixels left and right of a text, as in the headings
+constexpr int kRowsMeasured = 64; // for the width of a column
+constexpr int kNameColumn = 0;    // always shown
+constexpr int kBeside = 8;        // pixels left and right of a text, as in the headings
 
 /// Text with room beside it, in line with its heading.
 class CellDelegate : public QStyledItemDelegate {
@@ -47,6 +48,7 @@ ColumnTable::ColumnTable(QWidget* parent) : QTableView(parent) {
     horizontalHeader()->setStretchLastSection(true);
     horizontalHeader()->setSectionsMovable(true);
     horizontalHeader()->setHighlightSections(false);
+    horizontalHeader()->setResizeContentsPrecision(kRowsMeasured);
     setItemDelegate(new CellDelegate(this));
 }
 
