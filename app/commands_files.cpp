@@ -13,7 +13,7 @@ namespace {
 
 core::exchange::ImportFiles filesIn(const Arguments& a) {
     core::exchange::ImportFiles files;
-    for (const auto kind : core::exchange::kFileKinds)
+    for (const auto kind : core::exchange::kReadKinds)
         if (const auto path = a.value(core::exchange::optionName(kind))) files.files.push_back({kind, *path});
     files.mapping = a.value(QStringLiteral("mapping")).value_or(QString());
     return files;
@@ -23,7 +23,7 @@ core::exchange::ImportFiles filesIn(const Arguments& a) {
 
 int runImport(const QStringList& words, const core::Clock& clock, Streams io) {
     std::vector<Option> options = {{QStringLiteral("mapping")}, {QStringLiteral("dry-run"), false}};
-    for (const auto kind : core::exchange::kFileKinds) options.push_back({core::exchange::optionName(kind)});
+    for (const auto kind : core::exchange::kReadKinds) options.push_back({core::exchange::optionName(kind)});
     const Arguments a(words, options, {QStringLiteral("BOOK")});
     const bool dryRun = a.has(QStringLiteral("dry-run"));
     const auto report = core::exchange::importIntoBook(a.word(QStringLiteral("BOOK")), clock, filesIn(a), dryRun);

@@ -5,6 +5,7 @@
 #include "core/model/row_codec.h"
 #include "demo/fixed_ground.h"
 #include "demo/ground.h"
+#include "demo/queens_and_feed.h"
 #include "demo/scenario.h"
 #include "demo/seasons.h"
 
@@ -183,6 +184,60 @@ ChangeSet visitHives(const EditContext& c, const Made& made, size_t from, size_t
     return change;
 }
 
+/// What the queens and the feed of a hive are made of. Those of whom the story's count saw nothing are missing.
+Kept keptOf(const Made& made, size_t at) {
+    const Hive& hive = made.hives[at];
+    const Hive& before = made.hives[at > 0 ? at - 1 : at];
+    Kept kept;
+    kept.colony = hive.id;
+    kept.neighbour = before.yard == hive.yard ? before.id : hive.id;
+    kept.neighbourSince = made.sinceOf(before);
+    kept.since = made.sinceOf(hive);
+    if (const StoryColony* own = made.story.colony(hive.label)) kept.ended = own->ended;
+    kept.born = colonyRow(made, hive, {}).queenBorn;
+    const bool told = made.yards[static_cast<size_t>(hive.yard)].story;
+    if (const StoryVisit* count = told ? made.story.fallCountOf(hive.label) : nullptr) {
+        const auto queen = count->visit.queen;
+        const bool none = queen == core::QueenSeen::None || queen == core::QueenSeen::LayingWorkers;
+        if (none) kept.missing = count->visit.day;
+        const auto gross = count->visit.gross;
+        kept.light = gross && *gross < core::Decagrams{2400};
+    }
+    kept.years = made.size.years;
+    kept.seed = made.size.seed;
+    return kept;
+}
+
+/// Adds the rows of each hive from `from` to `to`, made when they are written: none is kept.
+template <class T>
+void addEach(ChangeSet& change, const EditContext& c, const Made& made, size_t from, size_t to,
+             std::vector<T> (*make)(const Kept&)) {
+    struct Next {
+        size_t hive;
+        size_t row = 0;
+        std::vector<T> rows;
+    };
+    qint64 count = 0;
+    for (size_t i = from; i < to; ++i) count += static_cast<qint64>(make(keptOf(made, i)).size());
+    if (count == 0) return;
+    auto next = std::make_shared<Next>(Next{from, 0, {}});
+    change.bulk.push_back({core::tableOf<T>(), c.nextId(core::tableOf<T>()), count, [&made, make, next](qint64) {
+                               while (next->row == next->rows.size()) {
+                                   next->rows = make(keptOf(made, next->hive++));
+                                   next->row = 0;
+                               }
+                               return core::toRow(next->rows[next->row++]);
+                           }});
+}
+
+ChangeSet keepHives(const EditContext& c, const Made& made, size_t from, size_t to) {
+    ChangeSet change;
+    change.text = QStringLiteral("Noted the queens and the feed of %1 hives").arg(to - from);
+    addEach<core::Queen>(change, c, made, from, to, queensOf);
+    addEach<core::Feeding>(change, c, made, from, to, feedingsOf);
+    return change;
+}
+
 /// One frame of brood a year from each plain hive to the next in its yard, in June.
 ChangeSet equaliseHives(const EditContext& c, const Made& made) {
     std::vector<std::pair<size_t, size_t>> pairs;
@@ -272,6 +327,10 @@ void fillDemoBook(core::edit::Session& session, const DemoSize& size) {
     for (size_t from = 0; from < made.hives.size(); from += kHivesAnEdit)
         session.apply([&](const EditContext& c) {
             return visitHives(c, made, from, std::min(from + kHivesAnEdit, made.hives.size()));
+        });
+    for (size_t from = 0; from < made.hives.size(); from += kHivesAnEdit)
+        session.apply([&](const EditContext& c) {
+            return keepHives(c, made, from, std::min(from + kHivesAnEdit, made.hives.size()));
         });
     session.apply([&](const EditContext& c) { return equaliseHives(c, made); });
     if (made.storyIn) session.apply([&](const EditContext& c) { return tellStory(c, made); });

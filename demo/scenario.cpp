@@ -176,6 +176,12 @@ const StoryColony* Story::colony(const QString& label) const {
     return found == colonies.end() ? nullptr : &*found;
 }
 
+const StoryVisit* Story::fallCountOf(const QString& label) const {
+    const auto found = std::ranges::find_if(
+        visits, [&](const StoryVisit& v) { return v.label == label && v.visit.day == core::dayOf(2026, 9, 14); });
+    return found == visits.end() ? nullptr : &*found;
+}
+
 std::optional<core::Day> Story::sinceOf(const QString& label) const {
     const StoryColony* c = colony(label);
     return c ? c->since : std::nullopt;

@@ -51,6 +51,8 @@ struct Story {
     QStringList unchecked; ///< whose brood nobody has looked through this season
 
     const StoryColony* colony(const QString& label) const;
+    /// Its count in September 2026; nullptr where it has none.
+    const StoryVisit* fallCountOf(const QString& label) const;
     /// The first day of a colony that the story begins; nullopt for the others.
     std::optional<core::Day> sinceOf(const QString& label) const;
 };

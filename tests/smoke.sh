@@ -30,9 +30,10 @@ status 0 "$program" export demo.yardwright --to first
 status 0 "$program" import second.yardwright --yards first/yards.csv --colonies first/colonies.csv \
     --visits first/visits.csv --transfers first/transfers.csv --results first/results.csv \
     --treatments first/treatments.csv --lineage first/lineage.csv --placements first/placements.csv \
-    --box-kinds first/box_kinds.csv --settings first/settings.csv
+    --box-kinds first/box_kinds.csv --settings first/settings.csv \
+    --feedings first/feedings.csv --queens first/queens.csv
 status 0 "$program" export second.yardwright --to second
-for file in first/*.csv; do # the ten that are read back; fixed_things.csv is further
+for file in first/*.csv; do # those that are read back; fixed_things.csv is further
     [ "$file" = first/fixed_things.csv ] && continue
     cmp -s "$file" "second/${file#first/}" || fail "$file differs after import and export"
 done

@@ -38,6 +38,9 @@ void checkEndedNow(Ledger& ledger) {
         if (gone) ended.needs(row.from, row.day, Say::tr("a transfer"));
         ended.needs(row.to, row.day, Say::tr("a transfer"));
     });
+    ledger.c.each<Feeding>([&](const Feeding& row) { ended.needs(row.colony, row.day, Say::tr("a feeding")); });
+    ledger.c.each<Queen>(
+        [&](const Queen& row) { ended.needs(row.colony, row.until.value_or(row.since), Say::tr("a queen")); });
     ledger.c.each<Treatment>([&](const Treatment& row) {
         if (row.colony) ended.needs(*row.colony, row.day, Say::tr("a treatment"));
     });

@@ -110,6 +110,19 @@ struct ClosingDraft {
     QString note;
 };
 
+struct FeedingDraft {
+    Origin at;
+    ColonyRef colony;
+    Feeding row; ///< `colony` not set
+};
+
+struct QueenDraft {
+    Origin at;
+    ColonyRef colony;
+    std::optional<ColonyRef> mother;
+    Queen row; ///< colonies not set
+};
+
 struct Drafts {
     NamePool names;
     std::vector<QString> files; ///< path by Origin::file
@@ -130,6 +143,8 @@ struct Drafts {
     std::vector<LineageDraft> lineage;
     std::vector<SettingDraft> settings;
     std::vector<ClosingDraft> closings;
+    std::vector<FeedingDraft> feedings;
+    std::vector<QueenDraft> queens;
 
     /// Of no use any more once a row has a fault.
     void dropRows();

@@ -3,6 +3,7 @@
 #include "core/base/natural_order.h"
 #include "core/edit/merge_day.h"
 #include "core/exchange/cell_text.h"
+#include "core/exchange/export_kept.h"
 
 #include <QSet>
 
@@ -165,6 +166,8 @@ void exportMore(const EditContext& c, const ExportNames& names, const QString& d
     add("divide_strips.csv", (of + QStringLiteral("position colony parts queens outcome note")).split(u' '),
         merge.divideStrips);
     add("quick_sentences.csv", QStringLiteral("brief sentence").split(u' '), phraseRows(c));
+    add("feedings.csv", header(FileKind::Feedings), feedingRows(c, names));
+    add("queens.csv", header(FileKind::Queens), queenRows(c, names));
     add("people.csv", QStringLiteral("name active").split(u' '), personRows(c));
     add("questions.csv", QStringLiteral("name about ask on_plan").split(u' '), questionRows(c));
     add("mappings.csv", QStringLiteral("name kind header form").split(u' '), mappingRows(c));

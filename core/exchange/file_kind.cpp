@@ -80,6 +80,13 @@ constexpr Column kSettings[] = {{"name", kMust}, {"value", kMust}};
 constexpr Column kClosings[] = {{"yard", kMust}, {"date", kMust},    {"moved", kMust},
                                 {"host", kMust}, {"outcome", kMust}, {"note", kMay}};
 
+constexpr Column kFeedings[] = {{"colony", kMust},  {"date", kMust},     {"what", kMust}, {"mix", kMay},
+                                {"amount_l", kMay}, {"amount_kg", kMay}, {"by", kMay},    {"note", kMay}};
+
+constexpr Column kQueens[] = {{"colony", kMust}, {"since", kMust}, {"until", kMay}, {"fate", kMay},
+                              {"born", kMay},    {"mark", kMay},   {"tag", kMay},   {"origin", kMay},
+                              {"source", kMay},  {"mother", kMay}, {"note", kMay}};
+
 struct KindInfo {
     const char* file;
     const char* option;
@@ -99,6 +106,8 @@ const KindInfo kInfo[kFileKindCount] = {
     {"box_kinds.csv", "box-kinds", "box kinds", kBoxKinds},
     {"settings.csv", "settings", "settings", kSettings},
     {"closings.csv", "day", "merge days", kClosings},
+    {"feedings.csv", "feedings", "feedings", kFeedings},
+    {"queens.csv", "queens", "queens", kQueens},
 };
 
 const KindInfo& info(FileKind kind) { return kInfo[static_cast<size_t>(kind)]; }

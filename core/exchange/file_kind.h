@@ -8,8 +8,8 @@
 
 namespace core::exchange {
 
-/// The ten kinds of CSV file that hold a book, in the order in which they are told and written; and what came of the
-/// strips of a merge day.
+/// The ten kinds of CSV file that hold a book, in the order in which they are told and written; what came of the strips
+/// of a merge day; and feed given and queens, which are written where there are any.
 enum class FileKind {
     Yards,
     Colonies,
@@ -21,12 +21,20 @@ enum class FileKind {
     Placements,
     BoxKinds,
     Settings,
-    Closings
+    Closings,
+    Feedings,
+    Queens
 };
-constexpr int kFileKindCount = 11;
+constexpr int kFileKindCount = 13;
 constexpr std::array<FileKind, 10> kFileKinds = {
     FileKind::Yards,      FileKind::Colonies, FileKind::Visits,     FileKind::Transfers, FileKind::Results,
     FileKind::Treatments, FileKind::Lineage,  FileKind::Placements, FileKind::BoxKinds,  FileKind::Settings};
+
+/// Those that an import reads together.
+constexpr std::array<FileKind, 12> kReadKinds = {FileKind::Yards,     FileKind::Colonies,   FileKind::Visits,
+                                                 FileKind::Transfers, FileKind::Results,    FileKind::Treatments,
+                                                 FileKind::Lineage,   FileKind::Placements, FileKind::BoxKinds,
+                                                 FileKind::Settings,  FileKind::Feedings,   FileKind::Queens};
 
 /// A column of a kind, in the order of templates and exports. Required: column and cell must be there.
 struct Column {

@@ -16,9 +16,9 @@ namespace core::exchange {
 namespace {
 
 using ParseRow = void (*)(Cells&, Drafts&);
-constexpr ParseRow kParse[kFileKindCount] = {parseYard,    parseColony,    parseVisit,   parseTransfer,
-                                             parseResult,  parseTreatment, parseLineage, parsePlacement,
-                                             parseBoxKind, parseSetting,   parseClosing};
+constexpr ParseRow kParse[kFileKindCount] = {parseYard,      parseColony,  parseVisit,     parseTransfer, parseResult,
+                                             parseTreatment, parseLineage, parsePlacement, parseBoxKind,  parseSetting,
+                                             parseClosing,   parseFeeding, parseQueen};
 
 constexpr char kFileColumn[] = "file";
 constexpr qint64 kMostRows = 5'000'000; ///< more would take gigabytes
@@ -181,6 +181,8 @@ void Drafts::dropRows() {
     lineage.clear();
     settings.clear();
     closings.clear();
+    feedings.clear();
+    queens.clear();
 }
 
 namespace {

@@ -93,7 +93,7 @@ ImportReport runOnMissing(const QString& bookPath, const Clock& clock, const Imp
 
 QStringList ImportReport::summary() const {
     QStringList lines;
-    for (const FileKind kind : kFileKinds) {
+    for (const FileKind kind : kReadKinds) {
         const KindCount& n = of(kind);
         QStringList parts;
         if (n.added > 0) parts << Say::tr("%1 new").arg(n.added);

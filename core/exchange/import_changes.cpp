@@ -162,6 +162,24 @@ private:
         });
         insertAbout(Table::Result, l.results);
         insertAbout(Table::Treatment, l.treatments);
+        insertKept();
+    }
+
+    void insertKept() {
+        const Ledger& l = m_ledger;
+        insert(Table::Feeding, l.feedings.size(), m_labelHandedOn, [&l](qint64 i) {
+            const auto& entry = l.feedings[static_cast<size_t>(i)];
+            Feeding row = entry.draft->row;
+            row.colony = l.colonies[static_cast<size_t>(entry.colony)].row.id;
+            return toRow(row);
+        });
+        insert(Table::Queen, l.queens.size(), m_labelHandedOn, [&l](qint64 i) {
+            const auto& entry = l.queens[static_cast<size_t>(i)];
+            Queen row = entry.draft->row;
+            row.colony = l.colonies[static_cast<size_t>(entry.colony)].row.id;
+            if (entry.other >= 0) row.mother = l.colonies[static_cast<size_t>(entry.other)].row.id;
+            return toRow(row);
+        });
     }
 
     /// Rows about a colony or a yard.
@@ -207,7 +225,7 @@ private:
 
     QString sentence() const {
         QStringList parts;
-        for (const FileKind kind : kFileKinds) {
+        for (const FileKind kind : kReadKinds) {
             const KindCount& count = m_ledger.report.of(kind);
             if (count.added + count.changed > 0)
                 parts << QStringLiteral("%1 %2").arg(kindWords(kind)).arg(count.added + count.changed);

@@ -109,6 +109,10 @@ void orderRecords(Ledger& ledger, const ImportOrder& order) {
     orderByDay(ledger.transfers, order.colonyRank, order.colonyRank);
     orderByDay(ledger.results, order.colonyRank, order.yardRank);
     orderByDay(ledger.treatments, order.colonyRank, order.yardRank);
+    orderByDay(ledger.feedings, order.colonyRank, order.yardRank);
+    std::ranges::sort(ledger.queens, {}, [&](const RecordEntry<QueenDraft>& e) {
+        return std::pair(at(order.colonyRank, e.colony), e.draft->row.since);
+    });
 }
 
 } // namespace core::exchange

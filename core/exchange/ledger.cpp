@@ -135,6 +135,8 @@ void reconcile(Ledger& ledger) {
     mergeTransfers(ledger);
     mergeResults(ledger);
     mergeTreatments(ledger);
+    mergeFeedings(ledger);
+    mergeQueens(ledger);
     mergeSettings(ledger);
     checkEndedNow(ledger);
 }

@@ -98,6 +98,8 @@ struct Ledger {
     std::vector<RecordEntry<TransferDraft>> transfers;
     std::vector<RecordEntry<ResultDraft>> results;
     std::vector<RecordEntry<TreatmentDraft>> treatments;
+    std::vector<RecordEntry<FeedingDraft>> feedings;
+    std::vector<RecordEntry<QueenDraft>> queens; ///< `other`: the mother
     std::vector<SettingEntry> settings;
 
     QHash<QString, int> yardByKey;
@@ -148,6 +150,8 @@ void mergeVisits(Ledger& ledger);
 void mergeTransfers(Ledger& ledger);
 void mergeResults(Ledger& ledger);
 void mergeTreatments(Ledger& ledger);
+void mergeFeedings(Ledger& ledger);
+void mergeQueens(Ledger& ledger);
 void mergeSettings(Ledger& ledger);
 /// Records of the book dated after an end that the files give.
 void checkEndedNow(Ledger& ledger);

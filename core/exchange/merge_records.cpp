@@ -1,6 +1,4 @@
-#include "core/exchange/ledger.h"
-#include "core/exchange/row_key.h"
-#include "core/model/row_codec.h"
+#include "core/exchange/pass_over.h"
 #include "core/model/setting_table.h"
 
 #include <map>
@@ -39,32 +37,6 @@ template <class Draft> auto inBook(const Ledger& ledger, const RecordEntry<Draft
     return row;
 }
 
-/// Passes over as many of equal rows as the book has; those beyond are new.
-template <class T, class Draft> void passOver(Ledger& ledger, FileKind kind, std::vector<RecordEntry<Draft>>& entries) {
-    std::map<QString, qint64> asked;
-    std::vector<QString> keys(entries.size());
-    for (size_t i = 0; i < entries.size(); ++i) {
-        const auto row = inBook(ledger, entries[i]);
-        if (!row) continue;
-        keys[i] = rowKey(toRow(*row));
-        asked.emplace(keys[i], 0);
-    }
-    if (!asked.empty()) {
-        ledger.c.eachRow(tableOf<T>(), [&](qint64, Row&& cells) {
-            if (const auto found = asked.find(rowKey(cells)); found != asked.end()) ++found->second;
-        });
-    }
-    std::vector<RecordEntry<Draft>> kept;
-    for (size_t i = 0; i < entries.size(); ++i) {
-        if (!keys[i].isEmpty() && asked[keys[i]]-- > 0)
-            ++ledger.count(kind).passedOver;
-        else
-            kept.push_back(entries[i]);
-    }
-    ledger.count(kind).added += static_cast<qint64>(kept.size());
-    entries = std::move(kept);
-}
-
 bool mayComeLater(TransferKind what) { return what != TransferKind::Brood && what != TransferKind::Bees; }
 
 void checkTransfer(Ledger& ledger, const RecordEntry<TransferDraft>& entry) {
@@ -101,7 +73,7 @@ void mergeTransfers(Ledger& ledger) {
         checkTransfer(ledger, entry);
         ledger.transfers.push_back(entry);
     }
-    passOver<Transfer>(ledger, FileKind::Transfers, ledger.transfers);
+    passOver<Transfer>(ledger, FileKind::Transfers, ledger.transfers, [&](const auto& e) { return inBook(ledger, e); });
 }
 
 void mergeResults(Ledger& ledger) {
@@ -113,7 +85,7 @@ void mergeResults(Ledger& ledger) {
             ledger.checkLife(entry.colony, draft.row.day, draft.at, "date");
         ledger.results.push_back(entry);
     }
-    passOver<Result>(ledger, FileKind::Results, ledger.results);
+    passOver<Result>(ledger, FileKind::Results, ledger.results, [&](const auto& e) { return inBook(ledger, e); });
 }
 
 void mergeTreatments(Ledger& ledger) {
@@ -123,7 +95,8 @@ void mergeTreatments(Ledger& ledger) {
         if (entry.colony >= 0) ledger.checkLife(entry.colony, draft.row.day, draft.at, "date");
         ledger.treatments.push_back(entry);
     }
-    passOver<Treatment>(ledger, FileKind::Treatments, ledger.treatments);
+    passOver<Treatment>(ledger, FileKind::Treatments, ledger.treatments,
+                        [&](const auto& e) { return inBook(ledger, e); });
 }
 
 void mergeSettings(Ledger& ledger) {

@@ -17,5 +17,7 @@ void parseResult(Cells& cells, Drafts& drafts);
 void parseTreatment(Cells& cells, Drafts& drafts);
 void parseSetting(Cells& cells, Drafts& drafts);
 void parseClosing(Cells& cells, Drafts& drafts);
+void parseFeeding(Cells& cells, Drafts& drafts);
+void parseQueen(Cells& cells, Drafts& drafts);
 
 } // namespace core::exchange

@@ -53,7 +53,7 @@ ImportFiles Workbench::write(const Texts& texts, const QString& name) const {
         QFile file(dir.filePath(fileName));
         EXPECT_TRUE(file.open(QIODevice::WriteOnly));
         EXPECT_EQ(file.write(text), text.size());
-        for (const FileKind kind : core::exchange::kFileKinds)
+        for (const FileKind kind : core::exchange::kReadKinds)
             if (core::exchange::fileName(kind) == fileName) files.files.push_back({kind, file.fileName()});
     }
     return files;

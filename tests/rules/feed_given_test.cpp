@@ -28,6 +28,33 @@ TEST(FeedGiven, TellsTheStoresThatItMakes) {
     }
 }
 
+TEST(FeedGiven, IsSummedOverDays) {
+    const Day day = dayOf(2026, 9, 1);
+    Feeding f;
+    f.day = day;
+    f.mix = QStringLiteral("3:2");
+    f.weight = Decagrams{500};
+    Feeding thin = f; // its mix is not known
+    thin.day = day + 3;
+    thin.mix.clear();
+    thin.weight.reset();
+    thin.volume = Millilitres{4000};
+    Feeding fondant = f;
+    fondant.day = day + 10;
+    fondant.what = FeedKind::Fondant;
+    fondant.mix.clear();
+    const std::vector<Feeding> all{f, thin, fondant};
+    const ColonyFed two = fedBetween(all, day, day + 9);
+    EXPECT_EQ(two.feedings, 2);
+    EXPECT_EQ(two.last, day + 3);
+    EXPECT_EQ(two.amounts.at(FeedKind::Syrup).millilitres, 4000);
+    EXPECT_EQ(two.amounts.at(FeedKind::Syrup).decagrams, 500);
+    EXPECT_NEAR(two.sugarKg, 3, 1e-9);
+    EXPECT_EQ(two.sugarUnknown, 1);
+    EXPECT_EQ(fedBetween(all, day + 1, day + 10).sugarUnknown, 2);
+    EXPECT_EQ(fedBetween(all, day + 11, day + 20).feedings, 0);
+}
+
 } // namespace
 
 } // namespace core::rules

@@ -68,7 +68,7 @@ struct HandEdits : Recording {
     void noteSomething() {
         using ui::records::NewRecord;
         window->page()->showColony(anyColony());
-        constexpr int kKinds = 8;
+        constexpr int kKinds = 11;
         window->page()->note(static_cast<NewRecord>(typist.below(kKinds)));
         if (formShown()) fillAndSave(true);
     }

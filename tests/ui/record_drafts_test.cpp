@@ -1,3 +1,4 @@
+#include "core/edit/queens.h"
 #include "tests/ui/book_of_test.h"
 #include "ui/form/typed.h"
 #include "ui/records/hive_fields.h"
@@ -20,6 +21,13 @@ struct Drafts : ::testing::Test {
     std::unique_ptr<ui::form::Form> formOf(NewRecord what, const char* label = "A2") const {
         const auto colony = session->colony(book.idOf(QLatin1StringView(label)));
         return ui::records::newForm(*session, what, *colony, book.clock().day);
+    }
+    /// A queen of A2, so that something may become of her.
+    void headA2() const {
+        core::Queen q;
+        q.colony = book.idOf(QStringLiteral("A2"));
+        q.since = core::dayOf(2026, 6, 1);
+        session->apply([&](const core::edit::EditContext& c) { return core::edit::newQueen(c, q); });
     }
     struct Typed {
         const char* field;
@@ -102,7 +110,27 @@ TEST_F(Drafts, OfAColonysData) {
     EXPECT_EQ(wrong(NewRecord::NewColony, {{"label", "N1"}}), Wrong{"stand"}) << "no stand is empty";
 }
 
+TEST_F(Drafts, OfFeedAndQueens) {
+    EXPECT_EQ(wrong(NewRecord::Feeding, {}), Wrong{"amount"});
+    EXPECT_EQ(wrong(NewRecord::Feeding, {{"amount", "4"}}), Wrong{}) << "a mix need not be known";
+    EXPECT_EQ(wrong(NewRecord::Feeding, {{"amount", "ten"}, {"mix", "thick"}, {"day", "soon"}}),
+              (Wrong{"amount", "day", "mix"}));
+    EXPECT_EQ(wrong(NewRecord::Feeding, {{"what", "fondant"}, {"mix", "thick"}, {"amount", "4"}}), Wrong{})
+        << "its mix is not shown";
+    EXPECT_EQ(wrong(NewRecord::Feeding, {{"measure", "weight"}, {"amount", "100.01"}}), Wrong{"amount"});
+    EXPECT_EQ(wrong(NewRecord::Feeding, {{"amount", "4"}, {"day", "2026-05-09"}}), Wrong{""}) << "no A2 on that day";
+    EXPECT_EQ(wrong(NewRecord::Queen, {}), Wrong{});
+    EXPECT_EQ(wrong(NewRecord::Queen, {{"born", "25"}, {"mother", "Z1"}, {"day", ""}}),
+              (Wrong{"born", "day", "mother"}));
+    headA2();
+    EXPECT_EQ(wrong(NewRecord::QueenEnd, {}), Wrong{});
+    EXPECT_EQ(wrong(NewRecord::QueenEnd, {{"fate", "moved"}, {"to", "A2"}}), Wrong{"to"});
+    EXPECT_EQ(wrong(NewRecord::QueenEnd, {{"fate", "dead"}, {"to", "A2"}}), Wrong{}) << "is not shown";
+    EXPECT_EQ(wrong(NewRecord::QueenEnd, {{"day", "2026-05-31"}}), Wrong{""}) << "before she began";
+}
+
 TEST_F(Drafts, AreWhatTheyBeginWithWhereNothingIsTyped) {
+    headA2();
     for (const auto& words : ui::records::newRecordWords()) {
         const auto form = formOf(words.what);
         const auto again = formOf(words.what);

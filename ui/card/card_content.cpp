@@ -55,7 +55,7 @@ void addFacts(CardContent& out, const desk::Reading& r, core::ColonyIx colony) {
     const auto& f = r.factsOf(colony);
     const core::SnapColony& c = r.snapshot.colony(colony);
     out.facts.emplace_back(Cards::tr("Strength"), strengthText(f, r.snapshot.on));
-    out.facts.emplace_back(Cards::tr("Queen"), look::queenText(f.queen));
+    out.facts.emplace_back(cardQueenName(), look::queenText(f.queen));
     out.facts.emplace_back(Cards::tr("Stores"), storesText(f));
     out.facts.emplace_back(Cards::tr("Weight"),
                            f.gross ? look::weightOf(*f.gross, r.snapshot.settings.showWeight) : look::dash());
@@ -93,6 +93,8 @@ void addHolds(CardContent& out, const desk::Reading& r, core::ColonyIx colony) {
 }
 
 } // namespace
+
+QString cardQueenName() { return Cards::tr("Queen"); }
 
 CardContent cardOf(const desk::Reading& r, core::ColonyIx colony) {
     CardContent out;

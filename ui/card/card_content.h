@@ -37,6 +37,9 @@ struct CardContent {
     std::vector<records::NewRecord> barred; ///< what cannot be noted of it
 };
 
+/// The name of the fact that says what was seen of the queen.
+QString cardQueenName();
+
 CardContent cardOf(const desk::Reading& reading, core::ColonyIx colony);
 /// One that has ended: when and how, where it stood last. Throws Error(Book).
 CardContent endedCardOf(const core::edit::Session& book, const core::Colony& colony);

@@ -1,5 +1,6 @@
 #include "ui/card/elevation.h"
 
+#include "ui/look/queen_words.h"
 #include "ui/look/rule_words.h"
 #include "ui/look/type.h"
 #include "ui/look/words.h"
@@ -95,19 +96,48 @@ void paintRoof(QPainter& p, const QRectF& box, const look::Colours& c) {
     p.fillRect(QRectF(box.left() - 6, box.top() - 8, box.width() + 12, 7), c.ink);
 }
 
-QString queenWords(const std::optional<int>& born) {
-    if (!born) return ElevationView::tr("queen: year not recorded");
-    return ElevationView::tr("queen of %1, %2").arg(QString::number(*born), look::queenMark(*born).name);
+/// Her year and its colour, then how she is marked: "queen of 2024, green, marked, disc 17".
+QString queenWords(const Side& side) {
+    QStringList parts;
+    if (side.queenBorn)
+        parts << ElevationView::tr("queen of %1").arg(QString::number(*side.queenBorn))
+              << look::queenMark(*side.queenBorn).name;
+    else
+        parts << ElevationView::tr("queen: year not recorded");
+    if (side.queenMark == core::QueenMark::Unmarked)
+        parts << look::markText(*side.queenMark);
+    else if (side.queenMark)
+        parts << (side.queenBorn && look::markMismatch(side.queenBorn, side.queenMark).isEmpty()
+                      ? ElevationView::tr("marked")
+                      : ElevationView::tr("marked %1").arg(look::markText(*side.queenMark)));
+    if (!side.queenTag.isEmpty()) parts << ElevationView::tr("disc %1").arg(side.queenTag);
+    return parts.join(QStringLiteral(", "));
 }
 
-void paintQueen(QPainter& p, const QPointF& at, const std::optional<int>& born, const QFont& font,
-                const look::Colours& c) {
-    p.setPen(QPen(born ? c.ink : c.quiet, 1.4, born ? Qt::SolidLine : Qt::DotLine));
-    p.setBrush(born ? QBrush(look::queenMark(*born).colour) : QBrush(Qt::NoBrush));
-    p.drawEllipse(at, 5.5, 5.5);
+/// Filled: the colour of her year. A ring in it: not marked. Two dots: painted in another colour than that.
+void paintQueen(QPainter& p, const QPointF& at, const Side& side, const QFont& font, const look::Colours& c) {
+    constexpr double kDot = 5.5;
+    const bool known = side.queenBorn || side.queenMark;
+    const bool bare = side.queenMark == core::QueenMark::Unmarked;
+    const QColor paint = side.queenMark && !bare ? look::paintOf(*side.queenMark)
+                         : side.queenBorn        ? look::queenMark(*side.queenBorn).colour
+                                                 : QColor();
+    p.setPen(QPen(known ? c.ink : c.quiet, 1.4, known ? Qt::SolidLine : Qt::DotLine));
+    p.setBrush(paint.isValid() ? QBrush(paint) : QBrush(Qt::NoBrush));
+    p.drawEllipse(at, kDot, kDot);
+    if (bare) {
+        p.setBrush(c.paper);
+        p.drawEllipse(at, kDot / 2, kDot / 2);
+    }
+    double x = 12;
+    if (side.queenBorn && !look::markMismatch(side.queenBorn, side.queenMark).isEmpty()) {
+        p.setBrush(look::queenMark(*side.queenBorn).colour);
+        p.drawEllipse(at + QPointF(13, 0), kDot, kDot);
+        x += 13;
+    }
     p.setFont(font);
-    p.setPen(born ? c.ink : c.quiet);
-    p.drawText(at + QPointF(12, QFontMetricsF(font).ascent() / 2 - 1), queenWords(born));
+    p.setPen(known ? c.ink : c.quiet);
+    p.drawText(at + QPointF(x, QFontMetricsF(font).ascent() / 2 - 1), queenWords(side));
 }
 
 QString entranceWords(const Side& side) {
@@ -120,7 +150,7 @@ QString spokenOf(const Side& side) {
     for (auto it = side.boxes.rbegin(); it != side.boxes.rend(); ++it)
         parts << it->title + QStringLiteral(": ") + wordsOf(*it).replace(u'\n', QStringLiteral(", "));
     parts << entranceWords(side);
-    if (side.queen) parts << queenWords(side.queenBorn);
+    if (side.queen) parts << queenWords(side);
     return parts.join(QStringLiteral("; "));
 }
 
@@ -216,7 +246,7 @@ void ElevationView::paintEvent(QPaintEvent*) {
         bottom -= boxHigh + 3;
         if (i + 1 == m_side.boxes.size()) paintRoof(p, box, c);
     }
-    if (m_side.queen) paintQueen(p, QPointF(20, 10), m_side.queenBorn, lesser, c);
+    if (m_side.queen) paintQueen(p, QPointF(20, 10), m_side, lesser, c);
 }
 
 } // namespace ui::card

@@ -24,8 +24,10 @@ struct Side {
     int headingDeg = 180;
     bool entranceInEach = false; ///< a union: both boxes have one
     bool newspaper = false;      ///< between the two
-    bool queen = false; ///< she is drawn; of a union the plan says which of the two
+    bool queen = false;          ///< she is drawn; of a union the plan says which of the two
     std::optional<int> queenBorn;
+    std::optional<core::QueenMark> queenMark; ///< as it was noted of her
+    QString queenTag;                         ///< number on her disc
 };
 
 Side sideOf(const desk::Reading& reading, core::ColonyIx colony);

@@ -4,6 +4,9 @@
 #include "ui/records/colony_form.h"
 #include "ui/records/divide_form.h"
 #include "ui/records/end_form.h"
+#include "ui/records/feeding_form.h"
+#include "ui/records/queen_end_form.h"
+#include "ui/records/queen_form.h"
 #include "ui/records/result_form.h"
 #include "ui/records/transfer_form.h"
 #include "ui/records/treatment_form.h"
@@ -30,12 +33,18 @@ std::optional<core::YardId> yardOf(const edit::Session& book, core::ColonyId col
 
 std::vector<NewRecordWords> newRecordWords() {
     const auto shift = [](char letter) { return QStringLiteral("Ctrl+Shift+") + QLatin1Char(letter); };
-    return {{NewRecord::Transfer, Records::tr("&Transfer…"), shift('T'),
+    return {{NewRecord::Feeding, Records::tr("&Feed given…"), shift('O'),
+             Records::tr("Syrup, fondant or other feed, to this hive or to all that are selected")},
+            {NewRecord::Transfer, Records::tr("&Transfer…"), shift('T'),
              Records::tr("Bees, brood, comb, a box or feed given to another colony or taken from one")},
             {NewRecord::Treatment, Records::tr("T&reatment…"), shift('M'),
              Records::tr("A medicine given to the colony or its yard")},
             {NewRecord::Result, Records::tr("Re&sult or order…"), shift('R'),
              Records::tr("What a laboratory or an inspector found; an order or a release")},
+            {NewRecord::Queen, Records::tr("New &queen…"), shift('Q'),
+             Records::tr("A queen begins to head the colony: born, mark, origin; what became of the one before")},
+            {NewRecord::QueenEnd, Records::tr("What &became of the queen…"), shift('N'),
+             Records::tr("Superseded, dead, missing, sold, or moved to another colony")},
             {NewRecord::Union, Records::tr("&Unite or shake out…"), shift('U'),
              Records::tr("The colony was joined to another, outside a plan")},
             {NewRecord::Divide, Records::tr("&Divide…"), shift('D'),
@@ -54,9 +63,12 @@ bool isOf(NewRecord what, const core::Colony& colony) {
         return !colony.ended;
     case NewRecord::End:
         return !colony.ended || (colony.end != core::EndKind::United && colony.end != core::EndKind::ShakenOut);
+    case NewRecord::Feeding:
     case NewRecord::Transfer:
     case NewRecord::Treatment:
     case NewRecord::Result:
+    case NewRecord::Queen:
+    case NewRecord::QueenEnd:
     case NewRecord::ColonyData:
     case NewRecord::NewColony:
         return true;
@@ -65,19 +77,26 @@ bool isOf(NewRecord what, const core::Colony& colony) {
 }
 
 std::unique_ptr<form::Form> newForm(const edit::Session& book, NewRecord what, const core::Colony& colony,
-                                    core::Day day) {
+                                    core::Day day, const std::vector<core::ColonyId>& selected) {
     if (!isOf(what, colony))
         throw core::Error(core::Error::Kind::BadData,
                           Records::tr("%1 has ended: %2.").arg(colony.label, look::endText(colony)));
     const auto yard = yardOf(book, colony.id);
     const core::Day begun = colony.ended ? std::min(day, *colony.ended) : day;
     switch (what) {
+    case NewRecord::Feeding:
+        if (selected.size() > 1) return std::make_unique<FeedingForm>(book, selected, day);
+        return std::make_unique<FeedingForm>(book, std::vector{colony.id}, begun);
     case NewRecord::Transfer:
         return std::make_unique<TransferForm>(book, colony.id, begun);
     case NewRecord::Treatment:
         return std::make_unique<TreatmentForm>(book, Subject{colony.id, yard}, begun);
     case NewRecord::Result:
         return std::make_unique<ResultForm>(book, Subject{colony.id, yard}, day);
+    case NewRecord::Queen:
+        return std::make_unique<QueenForm>(book, colony.id, begun);
+    case NewRecord::QueenEnd:
+        return std::make_unique<QueenEndForm>(book, colony, begun);
     case NewRecord::Union:
         return std::make_unique<UnionForm>(book, colony.id, day);
     case NewRecord::Divide:

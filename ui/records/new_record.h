@@ -11,7 +11,19 @@
 namespace ui::records {
 
 /// What can be noted of a colony besides a visit.
-enum class NewRecord { Transfer, Result, Treatment, Union, Divide, End, ColonyData, NewColony };
+enum class NewRecord {
+    Feeding,
+    Transfer,
+    Result,
+    Treatment,
+    Queen,
+    QueenEnd,
+    Union,
+    Divide,
+    End,
+    ColonyData,
+    NewColony
+};
 
 /// One line of the menu.
 struct NewRecordWords {
@@ -26,7 +38,8 @@ std::vector<NewRecordWords> newRecordWords();
 bool isOf(NewRecord what, const core::Colony& colony);
 
 /// The form of a new record of this colony, begun on `day`. Throws Error(BadData) with a sentence where it cannot be.
+/// `selected`: feed is given to all of them alike where there are several.
 std::unique_ptr<form::Form> newForm(const core::edit::Session& book, NewRecord what, const core::Colony& colony,
-                                    core::Day day);
+                                    core::Day day, const std::vector<core::ColonyId>& selected = {});
 
 } // namespace ui::records

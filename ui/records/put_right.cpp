@@ -1,10 +1,14 @@
 #include "ui/records/put_right.h"
 
+#include "core/edit/feedings.h"
 #include "core/edit/put_right.h"
+#include "core/edit/queens.h"
 #include "ui/look/words.h"
 #include "ui/records/colony_form.h"
 #include "ui/records/end_form.h"
+#include "ui/records/feeding_form.h"
 #include "ui/records/place_form.h"
+#include "ui/records/queen_form.h"
 #include "ui/records/result_form.h"
 #include "ui/records/transfer_form.h"
 #include "ui/records/treatment_form.h"
@@ -39,6 +43,11 @@ std::unique_ptr<form::Form> formOf(const edit::Session& book, const RecordRow& r
     }
     case RecordKind::Transfer:
         return std::make_unique<TransferForm>(book, needed<core::Transfer>(book, record.id));
+    case RecordKind::Feeding:
+        return std::make_unique<FeedingForm>(book, needed<core::Feeding>(book, record.id));
+    case RecordKind::Queen:
+    case RecordKind::QueenEnd:
+        return std::make_unique<QueenForm>(book, needed<core::Queen>(book, record.id));
     case RecordKind::Result:
         return std::make_unique<ResultForm>(book, needed<core::Result>(book, record.id));
     case RecordKind::Treatment:
@@ -61,6 +70,12 @@ edit::Edit takingBack(const RecordRow& record) {
         return [id](const EditContext& c) { return edit::takeBackVisit(c, {id}); };
     case RecordKind::Transfer:
         return [id](const EditContext& c) { return edit::takeBackTransfer(c, {id}); };
+    case RecordKind::Feeding:
+        return [id](const EditContext& c) { return edit::takeBackFeeding(c, {id}); };
+    case RecordKind::Queen:
+        return [id](const EditContext& c) { return edit::takeBackQueen(c, {id}); };
+    case RecordKind::QueenEnd:
+        return [id](const EditContext& c) { return edit::takeBackQueenEnd(c, {id}); };
     case RecordKind::Result:
         return [id](const EditContext& c) { return edit::takeBackResult(c, {id}); };
     case RecordKind::Treatment:

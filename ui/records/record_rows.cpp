@@ -3,6 +3,7 @@
 #include "core/edit/edit_context.h"
 #include "ui/form/book_options.h"
 #include "ui/look/end_words.h"
+#include "ui/look/queen_words.h"
 #include "ui/look/rule_words.h"
 #include "ui/look/words.h"
 #include "ui/records/record_words.h"
@@ -34,6 +35,8 @@ public:
         for (const core::Visit& v : m_book.visitsOf(m_colony.id, kAllVisits))
             add(RecordKind::Visit, v.id.value, v.day, Rows::tr("Visit"), visitText(v, unit));
         transfers();
+        feedings();
+        queens();
         for (const core::Result& r : m_book.resultsOf(m_colony.id)) result(r, false);
         for (const core::Treatment& t : m_book.treatmentsOf(m_colony.id)) treatment(t, false);
         yards();
@@ -104,6 +107,25 @@ private:
             const QString other = nameOf(given ? t.to : t.from, t.day);
             const QString title = given ? Rows::tr("Given to %1").arg(other) : Rows::tr("Taken from %1").arg(other);
             add(RecordKind::Transfer, t.id.value, t.day, title, transferText(t));
+        }
+    }
+
+    void feedings() {
+        const core::ShownUnits units = m_book.settings().shown();
+        for (const core::Feeding& f : m_book.feedingsOf(m_colony.id))
+            add(RecordKind::Feeding, f.id.value, f.day, Rows::tr("Fed"), feedingText(f, units));
+    }
+
+    void queens() {
+        for (const core::Queen& q : m_book.queensOf(m_colony.id)) {
+            QString words = queenRowText(q);
+            if (q.mother) {
+                const QString from = Rows::tr("raised from %1").arg(nameOf(*q.mother, q.since));
+                words = words.isEmpty() ? from : words + QStringLiteral(", ") + from;
+            }
+            add(RecordKind::Queen, q.id.value, q.since, Rows::tr("New queen"), words);
+            if (q.until)
+                add(RecordKind::QueenEnd, q.id.value, *q.until, Rows::tr("Queen gone"), look::fateText(*q.fate));
         }
     }
 

@@ -8,7 +8,8 @@
 
 namespace ui::records {
 
-enum class RecordKind { Began, Carry, Treatment, Result, Transfer, Visit, Lineage, End };
+/// QueenEnd: the end of a queen that has one, of the same row as the Queen.
+enum class RecordKind { Began, Queen, Carry, Treatment, Result, Transfer, Feeding, Visit, QueenEnd, Lineage, End };
 
 /// One record of a colony, or of a yard where it stood, as its card lists it.
 struct RecordRow {
@@ -21,9 +22,9 @@ struct RecordRow {
     friend bool operator==(const RecordRow&, const RecordRow&) = default;
 };
 
-/// All records of a colony, living or ended, newest first: its beginning, carries, visits, transfers, results (and
-/// those of yards where it stood), treatments (and those of its yard), unions, shake-outs and divides on either side,
-/// its end. Throws Error(Book).
+/// All records of a colony, living or ended, newest first: its beginning, queens, carries, visits, feedings, transfers,
+/// results (and those of yards where it stood), treatments (and those of its yard), unions, shake-outs and divides on
+/// either side, its end. Throws Error(Book).
 std::vector<RecordRow> recordsOf(const core::edit::Session& book, core::ColonyId colony);
 
 } // namespace ui::records

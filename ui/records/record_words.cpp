@@ -1,5 +1,6 @@
 #include "ui/records/record_words.h"
 
+#include "ui/look/queen_words.h"
 #include "ui/look/rule_words.h"
 #include "ui/look/words.h"
 
@@ -109,6 +110,49 @@ QString howWord(core::LineageHow how) {
         return RecordWords::tr("divided");
     }
     return {};
+}
+
+QString feedWord(core::FeedKind what) {
+    switch (what) {
+    case core::FeedKind::Syrup:
+        return RecordWords::tr("syrup");
+    case core::FeedKind::Fondant:
+        return RecordWords::tr("fondant");
+    case core::FeedKind::Sugar:
+        return RecordWords::tr("dry sugar");
+    case core::FeedKind::Honey:
+        return RecordWords::tr("honey");
+    case core::FeedKind::Pollen:
+        return RecordWords::tr("pollen");
+    case core::FeedKind::Other:
+        break;
+    }
+    return RecordWords::tr("other feed");
+}
+
+QString amountText(const core::Feeding& f, const core::ShownUnits& units) {
+    if (f.weight) return look::weightOf(*f.weight, units.weight);
+    //: A number and its unit
+    return RecordWords::tr("%1 %2").arg(core::volumeNumber(f.volume.value_or(core::Millilitres{}), units.volume),
+                                        core::unitSign(units.volume));
+}
+
+QString feedingText(const core::Feeding& f, const core::ShownUnits& units) {
+    QString feed = RecordWords::tr("%1 of %2").arg(amountText(f, units), feedWord(f.what));
+    if (!f.mix.isEmpty()) feed += u' ' + f.mix;
+    QStringList parts{feed};
+    if (!f.by.isEmpty()) parts << RecordWords::tr("by %1").arg(f.by);
+    if (!f.note.isEmpty()) parts << f.note;
+    return joined(parts);
+}
+
+QString queenRowText(const core::Queen& q) {
+    QStringList parts{look::looksText(q)};
+    if (q.origin) parts << look::originText(*q.origin);
+    if (!q.source.isEmpty()) parts << q.source;
+    if (!q.note.isEmpty()) parts << q.note;
+    parts.removeAll(QString());
+    return joined(parts);
 }
 
 QString transferText(const core::Transfer& t) {

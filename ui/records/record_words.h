@@ -15,6 +15,13 @@ QString verdictWord(core::Verdict verdict);
 QString methodWord(core::Method method);
 QString howWord(core::LineageHow how); ///< "united", "shaken out", "divided"
 
+QString feedWord(core::FeedKind what); ///< "syrup", "dry sugar"
+/// "10 L", "2.5 kg"
+QString amountText(const core::Feeding& feeding, const core::ShownUnits& units);
+QString feedingText(const core::Feeding& feeding, const core::ShownUnits& units); ///< "10 L of syrup 3:2, by Ana"
+/// What is recorded of her, with her looks: "born 2024, blue, disc 17, bought".
+QString queenRowText(const core::Queen& queen);
+
 /// With its weight in the unit shown:
 QString visitText(const core::Visit& visit, core::WeightUnit unit); ///< "5.25 frames, stores 3, eggs seen, 29 kg"
 QString transferText(const core::Transfer& t);                      ///< "3 frames of brood", with the note

@@ -17,7 +17,7 @@ struct Folder {
 
 ImportedFolder importFolderInto(core::edit::Session& session, const QString& folder) {
     core::exchange::ImportFiles files;
-    for (const core::exchange::FileKind kind : core::exchange::kFileKinds) {
+    for (const core::exchange::FileKind kind : core::exchange::kReadKinds) {
         const QString path = QDir(folder).filePath(core::exchange::fileName(kind));
         if (QFileInfo::exists(path)) files.files.push_back({kind, path});
     }

@@ -3,6 +3,7 @@
 #include "ui/after/after_page.h"
 #include "ui/board/board.h"
 #include "ui/card/colony_card.h"
+#include "ui/card/noted_facts.h"
 #include "ui/close/close_page.h"
 #include "ui/entry/entry_desk.h"
 #include "ui/form/form_panel.h"
@@ -363,7 +364,9 @@ void WorkPage::showCard() {
     if (ix && m_desk.day() < m_desk.today())
         std::erase_if(rows, [this](const records::RecordRow& row) { return row.day > m_desk.day(); });
     m_card->records()->show(shown, std::move(rows));
-    m_card->show(ix ? card::cardOf(r, *ix) : card::endedCardOf(m_desk.session(), *ended));
+    auto content = ix ? card::cardOf(r, *ix) : card::endedCardOf(m_desk.session(), *ended);
+    if (ix) card::addNoted(content, m_desk.session(), r, *ix);
+    m_card->show(content);
 }
 
 void WorkPage::openCard(core::ColonyId colony) {

@@ -89,7 +89,7 @@ void WorkPage::note(records::NewRecord what) {
         if (const QString barred = m_desk.writeBarred(); !barred.isEmpty()) return emit m_desk.said(barred);
         const core::Day day = std::min(m_desk.day(), m_desk.today());
         try {
-            openForm(records::newForm(m_desk.session(), what, *colony, day));
+            openForm(records::newForm(m_desk.session(), what, *colony, day, m_desk.selected()));
         } catch (const core::Error& e) {
             if (e.kind() != core::Error::Kind::BadData) throw;
             emit m_desk.said(e.userMessage());

@@ -1,0 +1,50 @@
+#include "core/exchange/export_kept.h"
+
+#include "core/exchange/cell_text.h"
+
+namespace core::exchange {
+
+namespace {
+
+QStringList feedingCells(const ExportNames& names, const Feeding& f) {
+    return {names.colony(f.colony, f.day),
+            isoText(f.day),
+            word(f.what),
+            f.mix,
+            f.volume ? decimalText(f.volume->value, 3) : QString(),
+            cellText(f.weight),
+            nameText(f.by),
+            noteText(f.note)};
+}
+
+QStringList queenCells(const ExportNames& names, const Queen& q) {
+    return {names.colony(q.colony, q.since),
+            isoText(q.since),
+            cellText(q.until),
+            cellText(q.fate),
+            cellText(q.born),
+            cellText(q.mark),
+            nameText(q.tag),
+            cellText(q.origin),
+            nameText(q.source),
+            names.colony(q.mother, q.since),
+            noteText(q.note)};
+}
+
+} // namespace
+
+std::vector<QStringList> feedingRows(const edit::EditContext& c, const ExportNames& names) {
+    std::vector<QStringList> rows;
+    for (const Colony& colony : names.colonies())
+        for (const Feeding& f : c.feedingsOf(colony.id)) rows.push_back(feedingCells(names, f));
+    return rows;
+}
+
+std::vector<QStringList> queenRows(const edit::EditContext& c, const ExportNames& names) {
+    std::vector<QStringList> rows;
+    for (const Colony& colony : names.colonies())
+        for (const Queen& q : c.queensOf(colony.id)) rows.push_back(queenCells(names, q));
+    return rows;
+}
+
+} // namespace core::exchange
