@@ -17,8 +17,8 @@ using form::Values;
 
 namespace {
 
-const QString kTo = QStringLiteral("to");
-const QString kOther = QStringLiteral("other_fate");
+const QString kMovedTo = QStringLiteral("to");
+const QString kOtherFate = QStringLiteral("other_fate");
 
 bool isMove(const Values& values) { return form::typed(values, kFate) == core::word(QueenFate::Moved); }
 
@@ -51,11 +51,11 @@ std::vector<form::Field> QueenEndForm::fields() const {
                    .options = fateOptions(true),
                    .note = [queen = shownQueen(m_queen)](const Values&) { return queen; }});
     out.push_back(dayField(Records::tr("Last day that she headed the colony")));
-    form::Field to = colonyField(kTo, Records::tr("&To"), Records::tr("Colony that she heads from then on"));
+    form::Field to = colonyField(kMovedTo, Records::tr("&To"), Records::tr("Colony that she heads from then on"));
     to.hint = Records::tr("label; empty: none of this book");
     to.shown = isMove;
     out.push_back(std::move(to));
-    out.push_back({.key = kOther,
+    out.push_back({.key = kOtherFate,
                    .kind = Kind::Choice,
                    .label = Records::tr("The one &before there"),
                    .spoken = Records::tr("What became of the queen that heads that colony"),
@@ -72,14 +72,14 @@ std::vector<form::Field> QueenEndForm::fields() const {
 Values QueenEndForm::start() const {
     return {{kDay, form::typedDay(m_day)},
             {kFate, core::word(QueenFate::Superseded)},
-            {kOther, core::word(QueenFate::Replaced)}};
+            {kOtherFate, core::word(QueenFate::Replaced)}};
 }
 
 core::Day QueenEndForm::dayOf(const Values& values) const { return form::dayOf(values, kDay, today()).value_or(m_day); }
 
 std::optional<core::ColonyId> QueenEndForm::toOf(const Values& values) const {
-    if (!isMove(values) || form::typed(values, kTo).isEmpty()) return std::nullopt;
-    const auto to = form::colonyNamed(book(), form::typed(values, kTo), dayOf(values));
+    if (!isMove(values) || form::typed(values, kMovedTo).isEmpty()) return std::nullopt;
+    const auto to = form::colonyNamed(book(), form::typed(values, kMovedTo), dayOf(values));
     return to ? std::optional(to->id) : std::nullopt;
 }
 
@@ -90,9 +90,9 @@ std::optional<core::Queen> QueenEndForm::otherOf(const Values& values) const {
 
 void QueenEndForm::judge(form::Judge& judge, const Values& values) const {
     const core::Day on = judge.needDay(kDay).value_or(m_day);
-    if (!isMove(values) || form::typed(values, kTo).isEmpty()) return;
-    const auto to = judgeColony(judge, values, kTo, on);
-    if (to && to->id == m_queen.colony) judge.add(kTo, Records::tr("She is moved from one colony to another."));
+    if (!isMove(values) || form::typed(values, kMovedTo).isEmpty()) return;
+    const auto to = judgeColony(judge, values, kMovedTo, on);
+    if (to && to->id == m_queen.colony) judge.add(kMovedTo, Records::tr("She is moved from one colony to another."));
 }
 
 QStringList QueenEndForm::odd(const Values& values) const {
@@ -105,7 +105,7 @@ edit::Edit QueenEndForm::edit(const Values& values) const {
     const core::Day day = dayOf(values);
     if (const auto to = toOf(values)) {
         std::optional<edit::QueenBefore> before;
-        if (otherOf(values)) before = edit::QueenBefore{chosenOf<QueenFate>(values, kOther), {}};
+        if (otherOf(values)) before = edit::QueenBefore{chosenOf<QueenFate>(values, kOtherFate), {}};
         return [=](const edit::EditContext& c) { return edit::moveQueen(c, id, *to, day, before); };
     }
     const auto fate = chosenOf<QueenFate>(values, kFate);
