@@ -1,5 +1,6 @@
 #include "tests/ui/hand.h"
 #include "tests/ui/open_window.h"
+#include "ui/exchange/busy_panel.h"
 #include "ui/exchange/columns_panel.h"
 #include "ui/exchange/findings.h"
 #include "ui/exchange/forms_bar.h"
@@ -217,6 +218,26 @@ TEST_F(ReadingFiles, AStoppedImportLeavesNothing) {
     hand->key(Qt::Key_Return, Qt::ControlModifier);
     EXPECT_EQ(counted(), "Came in: visits: 5000 new");
     EXPECT_EQ(window->desk()->session().check(), QStringList());
+}
+
+TEST_F(ReadingFiles, AFolderThatIsStoppedLeavesNothing) {
+    write(visits(3000), "visits.csv");
+    const QByteArray before = bookBytes();
+    QMetaObject::invokeMethod(
+        window.get(),
+        [this] {
+            auto* panel = window->findChild<ui::exchange::BusyPanel*>();
+            ASSERT_NE(panel, nullptr);
+            QTest::mouseClick(panel->stopButton(), Qt::LeftButton);
+        },
+        Qt::QueuedConnection);
+    EXPECT_FALSE(window->importFolder(folder.path()));
+    EXPECT_EQ(said(), "Stopped: nothing was written.");
+    EXPECT_EQ(bookBytes(), before);
+    EXPECT_EQ(window->findChild<ui::exchange::BusyPanel*>(), nullptr);
+    EXPECT_TRUE(window->importFolder(folder.path()));
+    EXPECT_EQ(book.visitsOf(QStringLiteral("A1")).size(), 100U) << "as many as are asked for";
+    EXPECT_EQ(said().substr(0, 16), "visits: 3000 new");
 }
 
 TEST_F(ReadingFiles, ALargeFileIsLookedThroughWhenAsked) {

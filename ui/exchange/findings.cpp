@@ -107,8 +107,8 @@ void Findings::showReport(const ForeignDraft& draft, const ex::ImportReport& rep
     for (const ex::Difference& d : report.differences)
         addTo(*m_differences, {QString::number(d.line), d.name, d.column, said(d.stored), said(d.given)});
     m_tabs->setTabText(kRows, tr("First rows"));
-    m_tabs->setTabText(kFaults, tr("What is wrong (%1)").arg(report.faults.count()));
-    m_tabs->setTabText(kDifferences, tr("The book says otherwise (%1)").arg(report.otherwise));
+    m_tabs->setTabText(kFaults, tr("Faults (%1)").arg(report.faults.count()));
+    m_tabs->setTabText(kDifferences, tr("Otherwise in the book (%1)").arg(report.otherwise));
     dress();
 }
 
@@ -117,8 +117,8 @@ void Findings::clear() {
     m_faults->setRowCount(0);
     m_differences->setRowCount(0);
     m_tabs->setTabText(kRows, tr("First rows"));
-    m_tabs->setTabText(kFaults, tr("What is wrong"));
-    m_tabs->setTabText(kDifferences, tr("The book says otherwise"));
+    m_tabs->setTabText(kFaults, tr("Faults"));
+    m_tabs->setTabText(kDifferences, tr("Otherwise in the book"));
 }
 
 void Findings::dress() {

@@ -2,6 +2,7 @@
 
 #include "core/base/error.h"
 #include "core/exchange/import.h"
+#include "ui/exchange/busy_panel.h"
 
 #include <QCoreApplication>
 #include <QDir>
@@ -15,7 +16,7 @@ struct Folder {
 };
 } // namespace
 
-ImportedFolder importFolderInto(core::edit::Session& session, const QString& folder) {
+ImportedFolder importFolderInto(core::edit::Session& session, const QString& folder, QWidget& window) {
     core::exchange::ImportFiles files;
     for (const core::exchange::FileKind kind : core::exchange::kReadKinds) {
         const QString path = QDir(folder).filePath(core::exchange::fileName(kind));
@@ -29,9 +30,12 @@ ImportedFolder importFolderInto(core::edit::Session& session, const QString& fol
                           .arg(folder);
         return out;
     }
+    exchange::BusyPanel panel(Folder::tr("The files are read into the book…"), window);
+    files.watch = panel.watch();
     const core::exchange::ImportReport report = core::exchange::importFiles(session, files, false);
     out.faults = report.faults.lines();
     out.changed = report.line.has_value();
+    out.stopped = report.stopped;
     out.summary = report.line ? report.summary().join(QStringLiteral("; "))
                               : Folder::tr("The book has all of it already; nothing was changed.");
     return out;

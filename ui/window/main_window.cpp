@@ -147,8 +147,9 @@ bool MainWindow::importFolder(const QString& folder) {
     bool imported = false;
     guarded(m_dialogs, [&] {
         if (!m_desk) return;
-        const ImportedFolder done = importFolderInto(m_desk->session(), folder);
-        imported = done.faults.isEmpty();
+        const ImportedFolder done = importFolderInto(m_desk->session(), folder, *this);
+        imported = done.faults.isEmpty() && !done.stopped;
+        if (done.stopped) return say(tr("Stopped: nothing was written."));
         if (!imported)
             return m_dialogs.showFaults(tr("Nothing was read in: these lines need a look first."), done.faults);
         done.changed ? m_status->sayDone(done.summary) : say(done.summary);
