@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/shown_units.h"
 #include "core/model/rows.h"
 #include "core/model/visit_list.h"
 
