@@ -44,15 +44,9 @@ std::optional<YardIx> ColonyPlaces::yardOn(ColonyIx c, Day day) const {
     return yard;
 }
 
-std::vector<int> livingAt(const SeasonBook& book, const std::vector<calc::DayRange>& weeks) {
-    const ColonyPlaces places(book.s);
-    std::vector<int> living(weeks.size());
-    for (size_t i = 0; i < book.s.colonies.size(); ++i)
-        for (size_t w = 0; w < weeks.size(); ++w) {
-            const auto yard = places.livingIn({static_cast<qint32>(i)}, weeks[w].last);
-            if (yard && (!book.yard || yard == book.yard)) ++living[w];
-        }
-    return living;
+bool stoodThere(const SeasonBook& book, ColonyIx c) {
+    return !book.yard ||
+           std::ranges::any_of(book.s.staysOf(c), [&](const SnapStay& stay) { return stay.yard == *book.yard; });
 }
 
 } // namespace core::rules

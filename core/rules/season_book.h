@@ -46,7 +46,7 @@ private:
     std::unordered_map<qint64, ColonyIx> m_byId;
 };
 
-/// Living colonies of the yard (of all) at the end of each week.
-std::vector<int> livingAt(const SeasonBook& book, const std::vector<calc::DayRange>& weeks);
+/// Whether the colony stood in the yard, or there is none chosen. False: it is in no figure.
+bool stoodThere(const SeasonBook& book, ColonyIx c);
 
 } // namespace core::rules

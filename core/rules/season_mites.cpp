@@ -25,10 +25,13 @@ ByYard byYard(const Samples& samples) {
     return out;
 }
 
-std::map<YardIx, int> livingOn(const Snapshot& s, const ColonyPlaces& places, Day day) {
+std::map<YardIx, int> livingOn(const SeasonBook& book, const ColonyPlaces& places, Day day) {
     std::map<YardIx, int> living;
-    for (size_t i = 0; i < s.colonies.size(); ++i)
-        if (const auto yard = places.livingIn({static_cast<qint32>(i)}, day)) ++living[*yard];
+    for (size_t i = 0; i < book.s.colonies.size(); ++i) {
+        const ColonyIx c{static_cast<qint32>(i)};
+        const auto yard = stoodThere(book, c) ? places.livingIn(c, day) : std::nullopt;
+        if (yard) ++living[*yard];
+    }
     return living;
 }
 
@@ -76,7 +79,7 @@ MiteWeek miteWeek(const calc::DayRange& days, const SeasonBook& book, const Colo
     week.colonies = static_cast<int>(samples.size());
     const ByYard yards = byYard(samples);
     week.yards = static_cast<int>(yards.size());
-    auto living = livingOn(book.s, places, days.last);
+    auto living = livingOn(book, places, days.last);
     for (const auto& [yard, count] : living)
         if (!book.yard || yard == *book.yard) week.living += count;
     week.enough = true;

@@ -113,6 +113,8 @@ std::vector<StrengthWeek> strengthByWeek(const SeasonBook& book) {
     const ColonyPlaces places(book.s);
     for (size_t i = 0; i < book.s.colonies.size(); ++i) {
         const ColonyIx c{static_cast<qint32>(i)};
+        const auto& ended = book.s.colonies[i].ended;
+        if ((ended && *ended < book.from) || !stoodThere(book, c)) continue;
         for (StrengthWeek& week : out) {
             const auto yard = places.livingIn(c, week.days.last);
             if (!yard || (book.yard && yard != book.yard)) continue;

@@ -48,8 +48,13 @@ bool SeasonDesk::southern() const {
     return !yards.empty() && std::ranges::all_of(yards, &core::SnapYard::southern);
 }
 
+bool SeasonDesk::limited() const {
+    constexpr size_t kMany = 3000; // colonies, living or ended: some 300,000 visits in ten years
+    return m_span == Span::AllYears && !yard() && reading().snapshot.colonies.size() > kMany;
+}
+
 core::Day SeasonDesk::from() const {
-    switch (m_span) {
+    switch (limited() ? Span::TwelveMonths : m_span) {
     case Span::Season:
         return rules::latestStart(day(), reading().snapshot.settings.seasonStart, southern());
     case Span::TwelveMonths:

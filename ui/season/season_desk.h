@@ -27,7 +27,9 @@ public:
 
     const desk::Reading& reading() const { return m_desk.reading(); }
     core::Day day() const { return m_desk.day(); }
-    core::Day from() const;                   ///< the first day of the span
+    core::Day from() const; ///< the first day of the span
+    /// All years of all yards are more than can be read at once: twelve months are shown.
+    bool limited() const;
     std::optional<core::YardIx> yard() const; ///< not set: all yards
     QString where() const;                    ///< "Kiln Field", "all yards"
     QString spanText() const;                 ///< "1 May to 20 Sep 2026"

@@ -62,7 +62,10 @@ void SeasonPage::buildChoices() {
     };
     m_rows = new QBoxLayout(QBoxLayout::LeftToRight, m_choices);
     m_rows->setContentsMargins(0, 0, 0, 0);
-    row({m_one, m_all})->addStretch(1);
+    auto* yards = row({m_one, m_all});
+    yards->addStretch(1);
+    m_partRow = new QHBoxLayout;
+    yards->addLayout(m_partRow);
     if (m_topic.spans) {
         const auto span = [this](Span which) { return [this, which] { m_season.setSpan(which); }; };
         m_spans = {choice(tr("This season"), tr("Since the season began (S)"), QStringLiteral("seasonSpanSeason"),
@@ -73,7 +76,6 @@ void SeasonPage::buildChoices() {
                           Qt::Key_Y, span(Span::AllYears))};
         row(m_spans)->addStretch(1);
     }
-    m_partRow = row({});
     m_choices->setMinimumWidth(1); // it makes do with what there is
 }
 
@@ -84,7 +86,6 @@ void SeasonPage::fitChoices() {
         if (!button->isHidden()) wide += button->sizeHint().width() + m_rows->spacing();
     const bool narrow = wide + 3 * m_rows->spacing() > width() - 40;
     m_rows->setDirection(narrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
-    if (!m_partButtons.empty()) m_partRow->setAlignment(narrow ? Qt::AlignLeft : Qt::AlignRight);
 }
 
 void SeasonPage::build() {
@@ -138,6 +139,10 @@ void SeasonPage::settle() {
         m_panel->setSheet({m_season.foot()});
         m_where->setText(m_topic.spans ? tr("%1 · %2").arg(m_season.where(), m_season.spanText())
                                        : tr("%1 · %2").arg(m_season.where(), look::dayText(m_season.day())));
+        if (m_topic.spans && m_season.limited())
+            m_shown.sentences << tr(
+                "In so large a book all yards together are shown for twelve months; choose one yard "
+                "for all years.");
         m_sentences->setText(m_shown.sentences.join(u'\n'));
         fitSentences();
         showChoices();
