@@ -139,6 +139,8 @@ TEST_F(Access, OfEveryPlace) {
     expectUsable(*window, "held");
     QTest::keyClick(QApplication::focusWidget(), Qt::Key_PageDown, Qt::ControlModifier);
     expectUsable(*window, "contacts");
+    QTest::keyClick(window.get(), Qt::Key_3, Qt::ControlModifier);
+    expectUsable(*window, "write down");
 }
 
 TEST_F(Access, OfEveryFormOfTheRecordMenu) {

@@ -63,8 +63,8 @@ void EntryPage::build() {
     m_answer->setObjectName(QStringLiteral("entryAnswer"));
     m_answer->hide();
     auto* hint =
-        new QLabel(tr("Tab or Enter goes on; Enter in the last field or Ctrl + Enter saves. F3: go to a label. "
-                      "F2 in a note: quick sentences. Frames: 3, 3.25, 3¼, 3 1/4."),
+        new QLabel(tr("Tab or Enter goes on; Enter in the last field or Ctrl + Enter saves. Escape: up to the day. "
+                      "F3: to a label. F4: columns. F2 in a note: quick sentences. Frames: 3, 3.25, 3¼, 3 1/4."),
                    this);
     hint->setWordWrap(true);
     hint->setProperty("quiet", true);
