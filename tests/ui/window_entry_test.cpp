@@ -109,11 +109,11 @@ TEST_F(WritingDown, WhatCannotBeIsSaidBesideTheFieldAndStays) {
 }
 
 TEST_F(WritingDown, ALabelIsTypedWhereTheSheetIsInAnotherOrder) {
-    hand->key(Qt::Key_F3);
+    hand->key(Qt::Key_F9);
     hand->type(QStringLiteral("a5"));
     enter();
     EXPECT_EQ(where(), "A5 above");
-    hand->key(Qt::Key_F3);
+    hand->key(Qt::Key_F9);
     hand->type(QStringLiteral("Z9"));
     enter();
     EXPECT_EQ(page()->answer().toStdString(), "No hive Z9 stands in this yard on that day.");

@@ -56,7 +56,7 @@ EntryHead::EntryHead(desk::Desk& desk, QWidget* parent)
     m_weather->setAccessibleName(tr("Weather; these words begin the note of each visit"));
     m_weather->setToolTip(tr("These words begin the note of each visit from now on"));
     m_goTo->setAccessibleName(tr("Label of the hive to go to"));
-    m_goTo->setPlaceholderText(tr("label, F3"));
+    m_goTo->setPlaceholderText(tr("label, F9"));
     m_byLabel->setToolTip(tr("After each visit the next label is typed, instead of the next hive on the walk"));
     m_byLabel->setChecked(QSettings().value(byLabelKey()).toBool());
     m_columnsButton->setText(tr("Columns"));

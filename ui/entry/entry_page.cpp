@@ -44,7 +44,6 @@ EntryPage::EntryPage(desk::Desk& desk, EntryDesk& entry, Dialogs& dialogs, std::
       m_deskDay(desk.day()) {
     build();
     connectAll();
-    setFocusProxy(m_grid);
 }
 
 void EntryPage::build() {
@@ -64,7 +63,7 @@ void EntryPage::build() {
     m_answer->hide();
     auto* hint =
         new QLabel(tr("Tab or Enter goes on; Enter in the last field or Ctrl + Enter saves. Escape: up to the day. "
-                      "F3: to a label. F4: columns. F2 in a note: quick sentences. Frames: 3, 3.25, 3¼, 3 1/4."),
+                      "F9: to a label. F4: columns. F2 in a note: quick sentences. Frames: 3, 3.25, 3¼, 3 1/4."),
                    this);
     hint->setWordWrap(true);
     hint->setProperty("quiet", true);
@@ -109,7 +108,7 @@ void EntryPage::connectAll() {
     connect(m_saveAll, &QPushButton::clicked, this, &EntryPage::saveAll);
     connect(m_head->columns(), &QMenu::aboutToShow, this, &EntryPage::fillColumns);
     for (const auto& [key, work] :
-         {std::pair(Qt::Key_F3, &EntryHead::goToLabel), {Qt::Key_F4, &EntryHead::openColumns}}) {
+         {std::pair(Qt::Key_F9, &EntryHead::goToLabel), {Qt::Key_F4, &EntryHead::openColumns}}) {
         auto* shortcut = new QShortcut(QKeySequence(key), this);
         shortcut->setContext(Qt::WidgetWithChildrenShortcut);
         connect(shortcut, &QShortcut::activated, m_head, work);

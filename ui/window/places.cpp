@@ -41,7 +41,8 @@ look::Paged* visitsPlace(WorkPage& page, desk::Desk& desk, Dialogs& dialogs) {
     const auto formOpen = [&page] { return page.form()->isVisible() && !page.form()->place().was; };
     auto* entry = new entry::EntryPage(
         desk, *page.entry(), dialogs, [&page] { page.logVisit(); }, formOpen, pages);
-    pages->addPage(Places::tr("Write down"), Places::tr("Visits of a day, typed from the tally sheet"), entry);
+    pages->addPage(Places::tr("Write down"), Places::tr("Visits of a day, typed from the tally sheet"), entry,
+                   entry->grid());
     find::addVisitPage(*pages, page, desk, dialogs);
     return pages;
 }
