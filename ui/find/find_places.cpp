@@ -41,9 +41,11 @@ std::optional<records::RecordKind> kindOf(core::NoteOf of) {
         return records::RecordKind::Treatment;
     case core::NoteOf::Lineage:
         return records::RecordKind::Lineage;
-    case core::NoteOf::Yard:
     case core::NoteOf::Feeding:
+        return records::RecordKind::Feeding;
     case core::NoteOf::Queen:
+        return records::RecordKind::Queen;
+    case core::NoteOf::Yard:
         break;
     }
     return std::nullopt;
