@@ -78,11 +78,21 @@ public:
         EXPECT_TRUE(first) << m_where << ": " << keys.toString().toStdString() << " is both “"
                            << it->second.toStdString() << "” and “" << by.toStdString() << "”";
     }
+    /// Of a page alone: the same keys may turn another page that lies apart from it.
+    void takeWithin(const QKeySequence& keys, const QWidget* within) {
+        for (const auto& [other, where] : m_within)
+            EXPECT_FALSE(other == keys &&
+                         (within == where || within->isAncestorOf(where) || where->isAncestorOf(within)))
+                << m_where << ": " << keys.toString().toStdString() << " twice";
+        EXPECT_FALSE(m_by.contains(keys.toString())) << m_where << ": " << keys.toString().toStdString();
+        m_within.emplace_back(keys, within);
+    }
     void mnemonic(const QString& text) { take(QKeySequence::mnemonic(text), text); }
 
 private:
     std::string m_where;
     std::map<QString, QString> m_by;
+    std::vector<std::pair<QKeySequence, const QWidget*>> m_within;
 };
 
 void expectMenuKeys(const QMenu& menu, const std::string& where) {
@@ -98,9 +108,11 @@ void expectKeysOnce(QWidget& window, const std::string& where) {
     for (const QAction* a : window.findChildren<QAction*>())
         for (const QKeySequence& k : a->shortcuts()) keys.take(k, a->text());
     for (const QShortcut* s : window.findChildren<QShortcut*>()) {
-        const auto* within = qobject_cast<QWidget*>(s->parent()); // of a page that is not shown: it takes no keys
-        if (s->context() != Qt::WidgetWithChildrenShortcut || (within && within->isVisible()))
+        const auto* within = qobject_cast<QWidget*>(s->parent()); // a page that is not shown takes no keys
+        if (s->context() != Qt::WidgetWithChildrenShortcut || !within)
             keys.take(s->key(), QStringLiteral("a shortcut"));
+        else if (within->isVisible())
+            keys.takeWithin(s->key(), within);
     }
     for (const QMenuBar* bar : window.findChildren<QMenuBar*>()) {
         for (const QAction* a : bar->actions()) {

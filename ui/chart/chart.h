@@ -72,7 +72,7 @@ struct Chart {
     std::vector<Threshold> thresholds;
     std::optional<core::Day> first, last; ///< show at least these days, so that charts stand one under the other
     QString none;                         ///< said instead of an empty frame: "Never weighed."
-    QString source; ///< small print below the drawing: where its figures are from, what is an assumption
+    QString source; ///< small print below a large drawing: where its figures are from, what is an assumption
 
     bool hasNames() const { return !names.empty(); }
 };

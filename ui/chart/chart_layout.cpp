@@ -104,7 +104,7 @@ private:
 
     void placeFoot() {
         m_bottom = m_out.size.height();
-        if (!m_chart.source.isEmpty()) {
+        if (!m_chart.source.isEmpty() && wide() >= kSmall) {
             const QRectF needed = m_small.boundingRect(QRectF(0, 0, wide(), 1e4), Qt::TextWordWrap, m_chart.source);
             const double high = std::ceil(needed.height()) + 2;
             m_out.source = {QRectF(0, m_bottom - high, wide(), high), m_chart.source};
@@ -376,6 +376,8 @@ private:
         for (const auto& points : m_out.points)
             for (size_t i = 0; i < points.size(); ++i) {
                 take(points[i].where);
+                for (int part = 0; points[i].interval && part <= kParts; ++part)
+                    take({points[i].where.x(), points[i].lower + (points[i].upper - points[i].lower) * part / kParts});
                 for (int part = 1; i > 0 && part < kParts; ++part)
                     take(points[i - 1].where + (points[i].where - points[i - 1].where) * part / kParts);
             }

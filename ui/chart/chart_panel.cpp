@@ -6,10 +6,10 @@
 #include <QApplication>
 #include <QHBoxLayout>
 #include <QHeaderView>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QMenu>
 #include <QPushButton>
-#include <QShortcut>
 #include <QStackedWidget>
 #include <QTableView>
 
@@ -27,9 +27,7 @@ ChartPanel::ChartPanel(Dialogs& dialogs, QWidget* parent)
     build();
     connect(m_view, &ChartView::readingChanged, this, &ChartPanel::say);
     connect(m_turn, &QPushButton::clicked, this, [this] { showTable(!tableShown()); });
-    auto* turn = new QShortcut(QKeySequence(Qt::Key_T), this);
-    turn->setContext(Qt::WidgetWithChildrenShortcut);
-    connect(turn, &QShortcut::activated, this, [this] { showTable(!tableShown()); });
+    for (QWidget* keys : std::initializer_list<QWidget*>{m_view, m_table}) keys->installEventFilter(this);
 }
 
 void ChartPanel::build() {
@@ -42,6 +40,7 @@ void ChartPanel::build() {
     m_table->setShowGrid(false);
     m_table->verticalHeader()->hide();
     m_table->horizontalHeader()->setHighlightSections(false);
+    m_table->horizontalHeader()->setStretchLastSection(true);
     m_shown->addWidget(m_view);
     m_shown->addWidget(m_table);
     m_reading->setWordWrap(true);
@@ -115,6 +114,17 @@ void ChartPanel::showTable(bool shown) {
         m_view->setStop(stopsOf(m_view->chart())[static_cast<size_t>(m_table->currentIndex().row())]);
     }
     if (keys) m_shown->currentWidget()->setFocus(Qt::OtherFocusReason);
+}
+
+bool ChartPanel::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::KeyPress) {
+        const auto* key = static_cast<QKeyEvent*>(event);
+        if (key->key() == Qt::Key_T && key->modifiers() == Qt::NoModifier) {
+            showTable(!tableShown());
+            return true;
+        }
+    }
+    return QWidget::eventFilter(watched, event);
 }
 
 QString ChartPanel::reading() const { return m_reading->text(); }

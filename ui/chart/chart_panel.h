@@ -32,6 +32,9 @@ public:
     QString reading() const;
     void say(const QString& text); ///< in the line below, until the next reading
 
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
 private:
     void build();
     void fitTable();

@@ -19,6 +19,7 @@ constexpr int kRim = 4; // the frame of focus
 ChartView::ChartView(QWidget* parent) : QWidget(parent) {
     installChartAccessible();
     setFocusPolicy(Qt::StrongFocus);
+    setAccessibleName(tr("Chart")); // until it has one
     setMouseTracking(true);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
 }

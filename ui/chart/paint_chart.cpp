@@ -1,5 +1,6 @@
 #include "ui/chart/paint_chart.h"
 
+#include "ui/chart/hatch.h"
 #include "ui/chart/plot_scene.h"
 #include "ui/chart/series_look.h"
 

@@ -19,7 +19,4 @@ struct SeriesLook {
 
 SeriesLook seriesLook(size_t nth, const look::Colours& c);
 
-/// Thin parallel lines over a rectangle, vectors on paper too. `hatch` as above.
-void paintHatch(QPainter& p, const QRectF& over, int hatch, const QPen& pen, double apart);
-
 } // namespace ui::chart

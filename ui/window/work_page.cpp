@@ -8,6 +8,7 @@
 #include "ui/entry/entry_desk.h"
 #include "ui/form/form_panel.h"
 #include "ui/hand/hand_desk.h"
+#include "ui/life/card_pages.h"
 #include "ui/merge/merge_place.h"
 #include "ui/pick/picker.h"
 #include "ui/pick/visit_walk.h"
@@ -102,6 +103,7 @@ void WorkPage::buildMiddle(QSplitter* across) {
 void WorkPage::buildRight(QSplitter* across) {
     m_right = new QStackedWidget(across);
     m_card = new card::ColonyCard(m_right);
+    m_cards = new life::CardPages(m_desk, m_dialogs, m_card, m_right);
     m_merge = new merge::MergePlace(m_right);
     m_board = new board::Board(m_desk, m_dialogs, m_merge);
     m_merge->addStep(merge::Step::Plan, m_board, m_board->list());
@@ -111,7 +113,7 @@ void WorkPage::buildRight(QSplitter* across) {
     connect(after, &after::AfterPage::sheetAsked, this, &WorkPage::previewAsked);
     m_form = new visit::VisitForm(m_right);
     m_entry = new entry::EntryDesk(m_desk, *m_form, this);
-    m_right->addWidget(m_card);
+    m_right->addWidget(m_cards);
     m_right->addWidget(m_merge);
     m_right->addWidget(m_form);
     m_panel = new form::FormPanel(m_right);
@@ -157,6 +159,7 @@ void WorkPage::connectRight() {
     connect(m_card, &card::ColonyCard::recordAsked, this, &WorkPage::note);
     connect(m_card->records(), &records::RecordList::openAsked, this, &WorkPage::openRecord);
     connect(m_card->records(), &records::RecordList::takeBackAsked, this, &WorkPage::takeBack);
+    connect(m_cards, &life::CardPages::colonyAsked, this, &WorkPage::showColony);
     connect(m_card, &card::ColonyCard::backAsked, this, [this] { m_right->setCurrentWidget(m_merge); });
     connect(m_board, &board::Board::chosen, this, [this](auto colony) { m_desk.choose(colony); });
     connect(m_board, &board::Board::opened, this, &WorkPage::openCard);
@@ -258,7 +261,7 @@ std::vector<Place> WorkPage::places() const {
 
 /// The right side as the place wants it; the keys go back to the middle.
 void WorkPage::settleRight() {
-    m_right->setCurrentWidget(m_place == Place::MergeDay ? static_cast<QWidget*>(m_merge) : m_card);
+    m_right->setCurrentWidget(m_place == Place::MergeDay ? static_cast<QWidget*>(m_merge) : m_cards);
     const auto at = m_places.find(m_place);
     QWidget* keys = at == m_places.end() ? m_plan : at->second.keys;
     keys->setFocus(Qt::OtherFocusReason);
@@ -358,6 +361,7 @@ void WorkPage::showCard() {
     if (chosen) m_ended.reset();
     const auto ix = chosen ? r.find(*chosen) : std::nullopt;
     const auto ended = m_ended ? m_desk.session().colony(*m_ended) : std::nullopt;
+    m_cards->setColony(ix ? chosen : m_ended);
     if (!ix && !ended) return m_card->show(std::nullopt);
     const core::ColonyId shown = ix ? *chosen : *m_ended;
     auto rows = records::recordsOf(m_desk.session(), shown);
@@ -373,7 +377,8 @@ void WorkPage::openCard(core::ColonyId colony) {
     m_desk.choose(colony);
     if (!mayLeaveForm()) return;
     m_panel->close();
-    m_right->setCurrentWidget(m_card);
+    if (m_place == Place::MergeDay) m_cards->showNow(); // the way back is there
+    m_right->setCurrentWidget(m_cards);
 }
 
 } // namespace ui::window

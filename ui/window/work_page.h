@@ -30,6 +30,9 @@ namespace ui::pick {
 class Picker;
 class VisitWalk;
 } // namespace ui::pick
+namespace ui::life {
+class CardPages;
+}
 namespace ui::hand {
 class HandDesk;
 }
@@ -102,6 +105,7 @@ public:
     merge::MergePlace* merge() const { return m_merge; }
     YardList* yards() const { return m_yards; }
     card::ColonyCard* card() const { return m_card; }
+    life::CardPages* cardPages() const { return m_cards; }
     visit::VisitForm* form() const { return m_form; }
     entry::EntryDesk* entry() const { return m_entry; }
     table::HiveTable* table() const { return m_table; }
@@ -160,6 +164,7 @@ private:
     QStackedWidget* m_middle;
     QStackedWidget* m_right;
     card::ColonyCard* m_card;
+    life::CardPages* m_cards; ///< the card is the first of them
     merge::MergePlace* m_merge;
     board::Board* m_board;
     visit::VisitForm* m_form;

@@ -3,6 +3,7 @@
 #include "ui/card/colony_card.h"
 #include "ui/entry/entry_desk.h"
 #include "ui/form/form_panel.h"
+#include "ui/life/card_pages.h"
 #include "ui/pick/visit_walk.h"
 #include "ui/records/find_form.h"
 #include "ui/records/odd.h"
@@ -152,8 +153,8 @@ void WorkPage::showColony(core::ColonyId colony) {
         else
             m_ended = colony;
         showCard();
-        m_right->setCurrentWidget(m_card);
-        m_card->setFocus(Qt::OtherFocusReason);
+        m_right->setCurrentWidget(m_cards);
+        m_cards->setFocus(Qt::OtherFocusReason);
     });
 }
 
