@@ -137,7 +137,9 @@ void paintQueen(QPainter& p, const QPointF& at, const Side& side, const QFont& f
     }
     p.setFont(font);
     p.setPen(known ? c.ink : c.quiet);
-    p.drawText(at + QPointF(x, QFontMetricsF(font).ascent() / 2 - 1), queenWords(side));
+    const QFontMetricsF metrics(font); // with large type what is too long is cut; the facts say it whole
+    const QString words = metrics.elidedText(queenWords(side), Qt::ElideRight, p.window().width() - at.x() - x);
+    p.drawText(at + QPointF(x, metrics.ascent() / 2 - 1), words);
 }
 
 QString entranceWords(const Side& side) {
