@@ -44,8 +44,11 @@ std::optional<QString> written(const form::Values& values, const QString& key, c
 
 form::Field mixedField(form::Field field, const Common& common) {
     if (!common.mixed) return field;
-    field.hint = mixedText(common);
-    field.note = [text = mixedText(common)](const form::Values&) { return text; };
+    const bool narrow = field.kind == form::Kind::Whole || field.kind == form::Kind::Day;
+    field.hint = narrow ? Bulk::tr("mixed values") : mixedText(common);
+    field.note = [text = mixedText(common), key = field.key, narrow](const form::Values& values) {
+        return narrow || !form::typed(values, key).isEmpty() ? text : QString(); // else it stands in the field
+    };
     return field;
 }
 
