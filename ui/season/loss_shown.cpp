@@ -77,9 +77,9 @@ void add(chart::Chart& chart, const QString& name, const rules::WinterOf& winter
     more(LossWords::tr("given up in fall"), winter.givenUpBefore);
 }
 
-QString sourceText(SeasonDesk& desk) {
-    return (desk.yard() ? LossWords::tr("Interval of one yard: exact (Clopper and Pearson).")
-                        : LossWords::tr("Interval over yards that differ (van der Zee et al. 2013).")) +
+QString sourceText(bool yardByYard) {
+    return (yardByYard ? LossWords::tr("Interval of one yard: exact (Clopper and Pearson).")
+                       : LossWords::tr("Interval over yards that differ (van der Zee et al. 2013).")) +
            LossWords::tr(" Lost of those at risk: dead or destroyed (COLOSS BEEBOOK, survey 10.3.2); who was united, "
                          "shaken out, sold or carried away was not at risk. Winter as in the ledger of colonies.");
 }
@@ -88,7 +88,7 @@ QString sourceText(SeasonDesk& desk) {
 chart::Chart byYard(SeasonDesk& desk, const std::vector<rules::WinterOf>& together) {
     const auto last = std::ranges::find_if(together.rbegin(), together.rend(), &rules::WinterOf::over);
     chart::Chart chart = frame(LossWords::tr("Winter loss by yard"), LossWords::tr("yard"));
-    chart.source = sourceText(desk);
+    chart.source = sourceText(true);
     if (last == together.rend()) return chart;
     chart.title = LossWords::tr("Winter loss by yard, %1").arg(core::report::winterName(last->year, last->southern));
     const auto& s = desk.reading().snapshot;
@@ -106,7 +106,7 @@ Shown lossShown(SeasonDesk& desk) {
     chart::Chart chart = frame(LossWords::tr("Winter loss, %1").arg(desk.where()), LossWords::tr("winter"));
     for (const rules::WinterOf& winter : winters)
         if (winter.over) add(chart, winterText(winter, both), winter);
-    chart.source = sourceText(desk);
+    chart.source = sourceText(desk.yard().has_value());
     Shown shown;
     const size_t told = 2; // the last, and one that is not over
     for (size_t i = winters.size() - std::min(told, winters.size()); i < winters.size(); ++i)

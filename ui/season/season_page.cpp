@@ -81,10 +81,13 @@ void SeasonPage::buildChoices() {
 
 /// One row where it has room.
 void SeasonPage::fitChoices() {
+    constexpr int kBetween = 8;
     int wide = 0;
     for (const auto* button : m_choices->findChildren<QPushButton*>())
-        if (!button->isHidden()) wide += button->sizeHint().width() + m_rows->spacing();
-    const bool narrow = wide + 3 * m_rows->spacing() > width() - 40;
+        if (!button->isHidden()) wide += button->sizeHint().width() + kBetween;
+    constexpr int kApart = 28; // between groups in one row
+    const bool narrow = wide + kApart > width() - 40;
+    m_rows->setSpacing(narrow ? 4 : kApart);
     m_rows->setDirection(narrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
 }
 
