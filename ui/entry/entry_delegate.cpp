@@ -70,26 +70,28 @@ void EntryDelegate::paint(QPainter* p, const QStyleOptionViewItem& option, const
     p->fillRect(option.rect, option.state & QStyle::State_Selected ? c.chosen : c.paper);
     p->setPen(c.rule);
     p->drawLine(option.rect.bottomLeft(), option.rect.bottomRight());
-    const QString last = index.data(EntryModel::LastRole).toString();
+    QString last = index.data(EntryModel::LastRole).toString();
     const QRect lastAt = lastRect(option, last);
+    QFont typedFont = option.font;
+    typedFont.setBold(label || state == RowState::Typed || state == RowState::Wrong);
+    const int typedWidth = QFontMetrics(typedFont).horizontalAdvance(index.data().toString());
+    if (!label && option.rect.left() + kIn + typedWidth + 2 > lastAt.left()) last.clear(); // what is typed goes first
     if (!last.isEmpty()) {
         p->setFont(look::lesserFont(option.font));
         p->setPen(c.quiet);
         p->drawText(lastAt, Qt::AlignRight | Qt::AlignVCenter, last);
     }
-    QFont font = option.font;
-    font.setBold(label || state == RowState::Typed || state == RowState::Wrong);
-    p->setFont(font);
+    p->setFont(typedFont);
     QRect room = option.rect.adjusted(kIn, 0, -kIn, 0);
     if (!last.isEmpty()) room.setRight(lastAt.left() - 2);
     if (label) {
         p->setPen(inkOf(state, c));
         p->drawText(room, Qt::AlignRight | Qt::AlignVCenter, signOf(state));
-        room.setRight(room.right() - QFontMetrics(font).horizontalAdvance(u'…') - 4);
+        room.setRight(room.right() - QFontMetrics(typedFont).horizontalAdvance(u'…') - 4);
     }
     const bool wrong = !index.data(EntryModel::ProblemRole).toString().isEmpty();
     p->setPen(wrong ? c.warnText : c.ink);
-    const QString text = QFontMetrics(font).elidedText(index.data().toString(), Qt::ElideRight, room.width());
+    const QString text = QFontMetrics(typedFont).elidedText(index.data().toString(), Qt::ElideRight, room.width());
     p->drawText(room, Qt::AlignLeft | Qt::AlignVCenter, text);
     if (wrong) {
         p->setPen(QPen(c.warn, 2));
