@@ -65,6 +65,7 @@ void SeasonPage::buildChoices() {
     auto* yards = row({m_one, m_all});
     yards->addStretch(1);
     m_partRow = new QHBoxLayout;
+    m_partRow->setSpacing(8);
     yards->addLayout(m_partRow);
     if (m_topic.spans) {
         const auto span = [this](Span which) { return [this, which] { m_season.setSpan(which); }; };
