@@ -57,43 +57,54 @@ TEST(DraftCells, WhatMeansNothingStaysAsTypedAndCountsForNothing) {
 struct VisitDrafts : ::testing::Test {
     QTemporaryDir folder;
     QString book = folder.filePath(QStringLiteral("a.yardwright"));
-    QString file = DraftJournal(book).path();
+    QString id = QStringLiteral("7d1f0000");
+    QString file = DraftJournal(book, id).path();
     static constexpr core::ColonyId kOne{1}, kTwo{2};
 
-    static std::string kept(const QString& path) {
+    std::string kept() const {
         std::string out;
-        for (const HalfTyped& h : DraftJournal(path).all())
+        for (const HalfTyped& h : DraftJournal(book, id).all())
             out += std::to_string(h.colony.value) + ":" + h.draft[Field::BeesTop].toStdString() + " ";
         return out;
     }
 };
 
 TEST_F(VisitDrafts, EachKeyIsOnTheDiskWhenItIsTyped) {
-    Drafts drafts(book);
+    Drafts drafts(book, id);
     drafts.type(kOne, {}, draft(QStringLiteral("3")), draft({}));
-    EXPECT_EQ(kept(book), "1:3 ");
+    EXPECT_EQ(kept(), "1:3 ");
     drafts.type(kTwo, {}, draft(QStringLiteral("7")), draft({}));
     drafts.type(kOne, {}, draft(QStringLiteral("3,")), draft({}));
-    EXPECT_EQ(kept(book), "1:3, 2:7 ");
+    EXPECT_EQ(kept(), "1:3, 2:7 ");
     drafts.type(kTwo, {}, draft({}), draft({}));
-    EXPECT_EQ(kept(book), "1:3, ") << "rubbed out again";
+    EXPECT_EQ(kept(), "1:3, ") << "rubbed out again";
     drafts.drop(kOne);
     EXPECT_FALSE(QFile::exists(file)) << "nothing is half typed";
 }
 
 TEST_F(VisitDrafts, ALineCutShortCostsTheLastKeyAlone) {
     {
-        Drafts drafts(book);
+        Drafts drafts(book, id);
         drafts.type(kOne, {}, draft(QStringLiteral("3")), draft({}));
         drafts.type(kOne, {}, draft(QStringLiteral("3.5")), draft({}));
     }
     QFile f(file);
     ASSERT_TRUE(f.resize(f.size() - 7));
-    Drafts again(book);
+    Drafts again(book, id);
     again.read();
     EXPECT_EQ(again.of(kOne), draft(QStringLiteral("3")));
     again.type(kTwo, {}, draft(QStringLiteral("4")), draft({}));
-    EXPECT_EQ(kept(book), "1:3 2:4 ") << "it goes on behind whole lines";
+    EXPECT_EQ(kept(), "1:3 2:4 ") << "it goes on behind whole lines";
+}
+
+// A new book is made under the name of the old one: its first colony has the same number.
+TEST_F(VisitDrafts, AnotherBookInItsPlaceIsNotGivenThem) {
+    Drafts(book, id).type(kOne, {}, draft(QStringLiteral("3")), draft({}));
+    Drafts other(book, QStringLiteral("aa310000"));
+    other.read();
+    EXPECT_TRUE(other.all().empty());
+    other.type(kOne, {}, draft(QStringLiteral("9")), draft({}));
+    EXPECT_EQ(kept(), "1:3 ") << "they wait for theirs";
 }
 
 TEST_F(VisitDrafts, AFileThatIsNoneIsNamedAndLeftAlone) {
@@ -101,7 +112,7 @@ TEST_F(VisitDrafts, AFileThatIsNoneIsNamedAndLeftAlone) {
     ASSERT_TRUE(f.open(QIODevice::WriteOnly));
     f.write("a shopping list\n");
     f.close();
-    Drafts drafts(book);
+    Drafts drafts(book, id);
     try {
         drafts.read();
         FAIL() << "it was read";
@@ -115,7 +126,7 @@ TEST_F(VisitDrafts, AFileThatIsNoneIsNamedAndLeftAlone) {
 TEST_F(VisitDrafts, OfAnyTypingTheFileSaysWhatStands) {
     std::mt19937 random(7);
     const auto below = [&](auto n) { return static_cast<decltype(n)>(random() % static_cast<unsigned>(n)); };
-    Drafts drafts(book);
+    Drafts drafts(book, id);
     for (int i = 0; i < 9000; ++i) {
         const core::ColonyId colony{1 + below(5)};
         VisitDraft d = drafts.of(colony).value_or(draft({}));
@@ -129,7 +140,7 @@ TEST_F(VisitDrafts, OfAnyTypingTheFileSaysWhatStands) {
         else
             drafts.type(colony, {}, d, draft({}));
         if (i % 500 != 0) continue;
-        const auto all = DraftJournal(book).all();
+        const auto all = DraftJournal(book, id).all();
         ASSERT_EQ(all.size(), drafts.all().size());
         for (size_t k = 0; k < all.size(); ++k) ASSERT_EQ(all[k].draft, drafts.all()[k].draft) << i;
     }

@@ -1,6 +1,7 @@
 #include "tests/ui/recording.h"
 
 #include "core/edit/edits.h"
+#include "core/edit/put_right.h"
 #include "ui/bulk/bulk.h"
 #include "ui/bulk/common.h"
 
@@ -81,6 +82,21 @@ TEST_F(Together, MixedValuesBecomeOneWhereTheyAreTypedAndADashTakesThemOut) {
         EXPECT_FALSE(last(label).broodFrames);
         EXPECT_FALSE(last(label).broodChecked);
     }
+}
+
+TEST_F(Together, AMixedChoiceBecomesNotRecorded) {
+    core::Visit seen = last("A2");
+    seen.queen = core::QueenSeen::Seen;
+    write([&](const edit::EditContext& c) { return edit::changeVisit(c, seen); });
+    ASSERT_TRUE(changeVisits());
+    auto* queen = qobject_cast<QComboBox*>(field("queen"));
+    ASSERT_TRUE(queen->currentText().startsWith("mixed values")) << queen->currentText().toStdString();
+    queen->setFocus();
+    key(Qt::Key_Down); // not looked for
+    ASSERT_EQ(queen->currentData().toString(), "");
+    key(Qt::Key_Return);
+    ASSERT_FALSE(formShown()) << shownBy("problem").toStdString();
+    for (const char* label : {"A1", "A2", "A6"}) EXPECT_FALSE(last(label).queen) << label;
 }
 
 TEST_F(Together, ARefusalNamesTheFirstAndLeavesAllAsItWas) {

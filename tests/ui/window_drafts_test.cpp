@@ -27,9 +27,10 @@ struct HalfTypedVisits : tests::OpenWindow {
         QTest::keyClick(window.get(), Qt::Key_L, Qt::ControlModifier);
         ASSERT_TRUE(form()->isVisible()) << said();
     }
+    QString journalPath() const { return DraftJournal(book.path(), window->desk()->session().bookId()).path(); }
     /// As after a crash: nothing was asked, nothing saved, the file beside the book is as it was.
     void crash() {
-        const QString file = DraftJournal(book.path()).path();
+        const QString file = journalPath();
         ASSERT_TRUE(QFile::exists(file));
         QFile::copy(file, file + QStringLiteral(".then"));
         window.reset();
@@ -60,16 +61,16 @@ TEST_F(HalfTypedVisits, AreThereAgainAfterACrash) {
     key(Qt::Key_Return);
     ASSERT_EQ(book.visitsOf(QStringLiteral("A2")).size(), 2u) << said();
     EXPECT_EQ(book.visitsOf(QStringLiteral("A2"))[0].beesTop, core::Quarters{21});
-    EXPECT_FALSE(QFile::exists(DraftJournal(book.path()).path()));
+    EXPECT_FALSE(QFile::exists(journalPath()));
 }
 
 TEST_F(HalfTypedVisits, ThrownAwayAreGone) {
     begin("A2");
     type("5");
     key(Qt::Key_Escape);
-    EXPECT_TRUE(QFile::exists(DraftJournal(book.path()).path())) << "Escape asks once";
+    EXPECT_TRUE(QFile::exists(journalPath())) << "Escape asks once";
     key(Qt::Key_Escape);
-    EXPECT_FALSE(QFile::exists(DraftJournal(book.path()).path()));
+    EXPECT_FALSE(QFile::exists(journalPath()));
     begin("A2");
     EXPECT_FALSE(form()->dirty());
 }
@@ -77,7 +78,7 @@ TEST_F(HalfTypedVisits, ThrownAwayAreGone) {
 TEST_F(HalfTypedVisits, OneThatWasSavedBeforeTheCrashIsNotOfferedAgain) {
     begin("A2");
     type("5");
-    const QString file = DraftJournal(book.path()).path();
+    const QString file = journalPath();
     ASSERT_TRUE(QFile::copy(file, file + QStringLiteral(".then")));
     key(Qt::Key_Return);
     ASSERT_EQ(book.visitsOf(QStringLiteral("A2")).size(), 2u) << said();

@@ -61,6 +61,7 @@ struct WritingDown : tests::OpenWindow {
         }
         return "none";
     }
+    QString journalPath() const { return DraftJournal(book.path(), window->desk()->session().bookId()).path(); }
     size_t visits(const char* label) const { return book.visitsOf(QLatin1StringView(label)).size(); }
     void enter() const { hand->key(Qt::Key_Return); }
 };
@@ -131,7 +132,7 @@ TEST_F(WritingDown, EscapeLeavesTheCellThenTheRow) {
     EXPECT_EQ(row("A1"), "1|4||||");
     hand->key(Qt::Key_Escape);
     EXPECT_EQ(row("A1"), "0|||||");
-    EXPECT_FALSE(QFile::exists(DraftJournal(book.path()).path()));
+    EXPECT_FALSE(QFile::exists(journalPath()));
 }
 
 TEST_F(WritingDown, DayPeopleAndWeatherAreCarriedOver) {
@@ -172,7 +173,7 @@ TEST_F(WritingDown, HalfTypedRowsAreThereAfterACrash) {
     hand->type(QStringLiteral("4\te"));
     hand->key(Qt::Key_Down);
     hand->type(QStringLiteral("x"));
-    const QString file = DraftJournal(book.path()).path();
+    const QString file = journalPath();
     ASSERT_TRUE(QFile::copy(file, file + QStringLiteral(".then")));
     hand.reset();
     window.reset();
@@ -201,6 +202,42 @@ TEST_F(WritingDown, FoulbroodIsAskedAboutOnceAndColumnsAreChosenByKeys) {
     hand->key(Qt::Key_Return, Qt::ControlModifier);
     EXPECT_EQ(visits("A1"), 2u);
     EXPECT_TRUE(book.visitsOf(QStringLiteral("A1"))[0].signs.has(core::Sign::Afb));
+}
+
+TEST_F(WritingDown, SavedTogetherEachOddOneIsAskedAboutWhereItIsSeen) {
+    page()->work().type(0, TallyColumn::Mites, QStringLiteral("8/3"));
+    page()->work().type(1, TallyColumn::Mites, QStringLiteral("9/3"));
+    const auto saveAll = [&] { hand->key(Qt::Key_Return, Qt::ControlModifier | Qt::ShiftModifier); };
+    saveAll();
+    EXPECT_EQ(visits("A1") + visits("A2"), 2u);
+    EXPECT_EQ(page()->answer().toStdString().substr(0, 7), "8 mites");
+    saveAll();
+    EXPECT_EQ(visits("A1"), 2u);
+    EXPECT_EQ(visits("A2"), 1u) << "its question was not seen yet";
+    EXPECT_EQ(page()->answer().toStdString().substr(0, 7), "9 mites");
+    saveAll();
+    EXPECT_EQ(visits("A2"), 2u);
+}
+
+TEST_F(WritingDown, WhatWasThrownAwayIsAskedAboutAnew) {
+    const auto begin = [&] { page()->work().type(0, TallyColumn::Signs, QStringLiteral("a")); };
+    begin();
+    EXPECT_EQ(page()->work().save(0).kind, ui::entry::EntryWork::Answer::Kind::Asked);
+    page()->work().throwAway(0);
+    begin();
+    EXPECT_EQ(page()->work().save(0).kind, ui::entry::EntryWork::Answer::Kind::Asked);
+    EXPECT_EQ(visits("A1"), 1u);
+}
+
+TEST_F(WritingDown, WhatIsTypedIsSeenWholeBesideTheVisitBefore) {
+    const auto room = [&] {
+        const QLineEdit* line = page()->grid()->line();
+        return line->width() - line->fontMetrics().horizontalAdvance(line->text());
+    };
+    hand->type(QStringLiteral("10 1/4"));
+    EXPECT_GE(room(), 8);
+    for (int i = 0; i < 6; ++i) hand->key(Qt::Key_Backspace);
+    EXPECT_LT(room(), page()->grid()->columnWidth(1) - 8) << "the figure before is seen again";
 }
 
 TEST_F(WritingDown, MitesInBeesAreTypedAsTheyStandOnTheSheet) {

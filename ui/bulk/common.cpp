@@ -35,10 +35,13 @@ bool saysNothing(const QString& typed) {
     return text == QLatin1StringView("-") || text == QChar(0x2013) || text == QChar(0x2014);
 }
 
-std::optional<QString> written(const form::Values& values, const QString& key, const Common& common) {
+std::optional<QString> written(const form::Values& values, const QString& key, const Common& common, form::Kind kind) {
     const QString now = form::typed(values, key);
     if (saysNothing(now)) return !common.mixed && common.value.isEmpty() ? std::nullopt : std::optional(QString());
-    if (common.mixed) return now.isEmpty() || now == kMixed ? std::nullopt : std::optional(now);
+    if (common.mixed) {
+        const bool stays = now == kMixed || (now.isEmpty() && kind != form::Kind::Choice);
+        return stays ? std::nullopt : std::optional(now);
+    }
     return now == common.value.trimmed() ? std::nullopt : std::optional(now);
 }
 

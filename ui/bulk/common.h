@@ -31,8 +31,10 @@ inline const QString kMixed = QStringLiteral("mixed");
 /// Typed to say that nothing is recorded.
 bool saysNothing(const QString& typed);
 
-/// What is written of a field: not set: it stays as it is; empty: not recorded.
-std::optional<QString> written(const form::Values& values, const QString& key, const Common& common);
+/// What is written of a field: not set: it stays as it is; empty: not recorded. Mixed text is left empty to stay, a
+/// mixed choice stands at kMixed.
+std::optional<QString> written(const form::Values& values, const QString& key, const Common& common,
+                               form::Kind kind = form::Kind::Text);
 
 /// A field of text with its common value, or mixed values shown as such.
 form::Field mixedField(form::Field field, const Common& common);

@@ -82,12 +82,16 @@ Values VisitsForm::start() const {
     return v;
 }
 
+std::optional<QString> VisitsForm::writtenOf(const Shown& s, const Values& values) {
+    return written(values, s.figure.field.key, s.common, s.figure.field.kind);
+}
+
 void VisitsForm::judge(form::Judge& judge, const Values& values) const {
     if (m_day.mixed)
         judge.day(kDay);
     else
         judge.needDay(kDay);
-    for (const Shown& s : m_figures) judgeFigure(judge, s.figure, written(values, s.figure.field.key, s.common));
+    for (const Shown& s : m_figures) judgeFigure(judge, s.figure, writtenOf(s, values));
     if (judge.fine() && nothingChanged(values)) judge.addLater({}, Bulk::tr("Nothing is typed anew yet."));
 }
 
@@ -99,7 +103,7 @@ edit::VisitPut VisitsForm::putOf(const Values& values) const {
     put.by = written(values, kBy, m_by);
     put.note = noteOf(values);
     for (const Shown& s : m_figures)
-        if (const auto text = written(values, s.figure.field.key, s.common)) s.figure.read(*text, put);
+        if (const auto text = writtenOf(s, values)) s.figure.read(*text, put);
     return put;
 }
 
@@ -107,7 +111,7 @@ bool VisitsForm::nothingChanged(const Values& values) const {
     const edit::VisitPut put = putOf(values);
     if (put.day || put.by || put.note) return false;
     for (const Shown& s : m_figures)
-        if (written(values, s.figure.field.key, s.common)) return false;
+        if (writtenOf(s, values)) return false;
     return true;
 }
 

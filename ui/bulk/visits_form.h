@@ -30,6 +30,7 @@ private:
         VisitFigure figure;
         Common common;
     };
+    static std::optional<QString> writtenOf(const Shown& shown, const form::Values& values);
     core::edit::VisitPut putOf(const form::Values& values) const;
     bool nothingChanged(const form::Values& values) const;
 

@@ -4,6 +4,7 @@
 #include "ui/look/colours.h"
 #include "ui/look/type.h"
 
+#include <QAbstractItemView>
 #include <QKeyEvent>
 #include <QLineEdit>
 #include <QPainter>
@@ -113,6 +114,14 @@ QWidget* EntryDelegate::createEditor(QWidget* parent, const QStyleOptionViewItem
         const QScopedValueRollback typing(m_typing, true);
         if (at.isValid()) const_cast<QAbstractItemModel*>(at.model())->setData(at, text);
     });
+    connect(line, &QLineEdit::textChanged, this, [this, line, at] {
+        const auto* view = qobject_cast<QAbstractItemView*>(this->parent());
+        if (!view || !at.isValid()) return;
+        QStyleOptionViewItem option;
+        option.font = view->font();
+        option.rect = view->visualRect(at);
+        updateEditorGeometry(line, option, at);
+    });
     return line;
 }
 
@@ -133,9 +142,12 @@ void EntryDelegate::setEditorData(QWidget* editor, const QModelIndex& index) con
 
 void EntryDelegate::updateEditorGeometry(QWidget* editor, const QStyleOptionViewItem& option,
                                          const QModelIndex& index) const {
+    constexpr int kFrame = 12; // about the text and the caret
     const QString last = index.data(EntryModel::LastRole).toString();
     QRect r = option.rect;
     if (!last.isEmpty()) r.setRight(std::max(r.left() + r.width() / 2, lastRect(option, last).left() - 3));
+    const int needed = editor->fontMetrics().horizontalAdvance(static_cast<QLineEdit*>(editor)->text()) + kFrame;
+    if (needed > r.width()) r = option.rect; // what is typed goes before what stood there
     editor->setGeometry(r);
 }
 

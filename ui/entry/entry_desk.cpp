@@ -12,7 +12,7 @@ using visit::Field;
 using visit::VisitDraft;
 
 EntryDesk::EntryDesk(desk::Desk& desk, visit::VisitForm& form, QObject* parent)
-    : QObject(parent), m_desk(desk), m_form(form), m_drafts(desk.session().path()) {
+    : QObject(parent), m_desk(desk), m_form(form), m_drafts(desk.session().path(), desk.session().bookId()) {
     connect(&m_drafts, &visit::Drafts::changed, this, &EntryDesk::changed);
     connect(&m_drafts, &visit::Drafts::changed, this, &EntryDesk::follow);
     connect(&m_form, &visit::VisitForm::typed, this, &EntryDesk::typed);

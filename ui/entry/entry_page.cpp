@@ -285,7 +285,7 @@ void EntryPage::saveAll() {
     for (const core::ColonyId colony : all) {
         const auto row = m_work.rowOf(colony);
         if (!row || m_work.state(*row) == RowState::Blank || m_work.state(*row) == RowState::Saved) continue;
-        const auto answer = m_work.save(*row);
+        const auto answer = m_work.save(*row, !stays); // one question at a time is seen
         saved += answer.kind == Kind::Saved;
         if (!stays && answer.kind != Kind::Saved && answer.kind != Kind::Nothing) stays.emplace(colony, answer);
     }

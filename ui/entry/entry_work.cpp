@@ -175,6 +175,8 @@ void EntryWork::follow(core::ColonyId colony) {
     if (!row) return;
     m_places.erase(*row);
     m_problems.erase(*row);
+    if (!typed(*row)) // saved or thrown away: what is typed next is asked about anew
+        std::erase_if(m_asked, [&](const auto& asked) { return asked.first == colony; });
     emit rowChanged(*row);
 }
 
@@ -187,7 +189,7 @@ QStringList EntryWork::odd(int row, const core::Visit& visit) const {
     return out;
 }
 
-EntryWork::Answer EntryWork::save(int row) {
+EntryWork::Answer EntryWork::save(int row, bool asks) {
     using K = Answer::Kind;
     const auto draft = typed(row);
     if (!draft) return {};
@@ -201,14 +203,15 @@ EntryWork::Answer EntryWork::save(int row) {
         const core::Visit visit = visit::visitOf(*draft, place(row));
         QStringList ask;
         for (const QString& sentence : odd(row, visit))
-            if (m_asked.insert({colony, sentence}).second) ask << sentence;
+            if (!m_asked.contains({colony, sentence})) ask << sentence;
+        if (asks)
+            for (const QString& sentence : ask) m_asked.insert({colony, sentence});
         if (!ask.isEmpty()) return {K::Asked, tr("%1 Save all the same? Enter again saves.").arg(ask.join(u' ')), {}};
         const bool saved = m_desk.save(was ? tr("Change a visit") : tr("Log a visit"), [&](const edit::EditContext& c) {
             return was ? edit::changeVisit(c, visit) : edit::logVisit(c, visit);
         });
         if (!saved) return {K::Refused, tr("Nothing is saved yet: the question was not answered."), {}};
         m_entry.drop(colony, was ? was->id : core::VisitId{});
-        std::erase_if(m_asked, [&](const auto& asked) { return asked.first == colony; });
         return {K::Saved, {}, {}};
     } catch (const std::exception& e) {
         const auto* known = dynamic_cast<const core::Error*>(&e);

@@ -58,8 +58,9 @@ public:
         QString text = {};
         std::optional<visit::Field> field = {}; ///< that keeps it from being saved
     };
-    /// The row's visit as one edit. What is odd in it is asked about once: saving again then saves.
-    Answer save(int row);
+    /// The row's visit as one edit. What is odd in it is asked about once: saving again then saves. `asks` false: the
+    /// question is not put now, so it is still to be asked.
+    Answer save(int row, bool asks = true);
     /// The visit that the row's typing is of, for the form: nullopt: a new one.
     std::optional<core::Visit> changed(int row) const;
 

@@ -20,7 +20,9 @@ struct HalfTyped {
 /// whatever ended the program. The last line about a visit is the one that counts.
 class DraftJournal {
 public:
-    explicit DraftJournal(const QString& book) : m_path(book + QStringLiteral(".half-typed")) {}
+    /// `bookId`: the uuid of the book; another book that takes the file's place is not given what was typed for this.
+    DraftJournal(const QString& book, const QString& bookId)
+        : m_path(book + QStringLiteral(".half-typed-") + bookId.left(8)) {}
 
     QString path() const { return m_path; }
     /// In the order they were begun. A last line that was cut short is passed over. Throws Error(Book) where the file

@@ -8,7 +8,8 @@ namespace {
 constexpr int kLinesMost = 4000; // some hundred visits typed; then the file is written anew
 } // namespace
 
-Drafts::Drafts(const QString& book, QObject* parent) : QObject(parent), m_journal(book) {}
+Drafts::Drafts(const QString& book, const QString& bookId, QObject* parent)
+    : QObject(parent), m_journal(book, bookId) {}
 
 std::vector<HalfTyped>::iterator Drafts::at(core::ColonyId colony, core::VisitId was) {
     return std::ranges::find_if(m_all, [&](const HalfTyped& h) { return h.about(colony, was); });

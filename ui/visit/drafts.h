@@ -11,7 +11,7 @@ namespace ui::visit {
 class Drafts : public QObject {
     Q_OBJECT
 public:
-    explicit Drafts(const QString& book, QObject* parent = nullptr);
+    Drafts(const QString& book, const QString& bookId, QObject* parent = nullptr);
 
     const std::vector<HalfTyped>& all() const { return m_all; }
     std::optional<VisitDraft> of(core::ColonyId colony, core::VisitId was = {}) const;
