@@ -95,13 +95,19 @@ int runWorksheet(const QStringList& words, const core::Clock& clock, Streams) {
     const auto session =
         core::edit::Session::open(a.word(QStringLiteral("BOOK")), clock, core::edit::Session::Access::ReadOnly);
     const core::Snapshot s = session->snapshot(on);
-    const auto colony = label ? std::optional(colonyCalled(s, *label)) : std::nullopt;
-    const core::YardIx yard = colony ? s.placeOf(*colony)->yard : yardCalled(s, yardName);
+    std::optional<core::ColonyId> card;
+    core::YardIx yard;
+    if (label) {
+        const core::ColonyIx colony = colonyCalled(s, *label);
+        card = s.colony(colony).id;
+        yard = s.placeOf(colony)->yard;
+    } else {
+        yard = yardCalled(s, yardName);
+    }
     const auto wish = wishOf(*session, s.yard(yard).id, on, variant);
     const core::rules::AskedPlan asked = planAsked(s, yard, wish);
     const auto options =
-        ui::print::worksheetOptions(*session, s.yard(yard).id, on, choice, wish ? &*wish : nullptr, asked.unmet,
-                                    colony ? std::optional(s.colony(*colony).id) : std::nullopt);
+        ui::print::worksheetOptions(*session, s.yard(yard).id, on, choice, wish ? &*wish : nullptr, asked.unmet, card);
     const ui::print::WorksheetPages pages(s, asked.plan, yard, options, session->fixedThingsOf(s.yard(yard).id));
     ui::print::writePdf(pages, s.yard(yard).name, pdf);
     return 0;
