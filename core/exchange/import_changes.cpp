@@ -93,8 +93,9 @@ private:
 
     void updateColonies() {
         for (const ColonyEntry& colony : m_ledger.colonies) {
+            const bool otherQueen = colony.stored && colony.stored->queenBorn != colony.row.queenBorn;
+            if (colony.endedNow() || otherQueen) update(*colony.stored, colony.row);
             if (!colony.endedNow()) continue;
-            update(*colony.stored, colony.row);
             const auto& bearers = m_ledger.byLabel[static_cast<size_t>(colony.label.value)];
             m_labelHandedOn = m_labelHandedOn ||
                               std::ranges::any_of(bearers, [&](int i) { return at(m_ledger.colonies, i).isNew(); });

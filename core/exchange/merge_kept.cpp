@@ -82,6 +82,18 @@ void checkReigns(Ledger& ledger, int colony, std::vector<Reign> reigns) {
     }
 }
 
+/// The colony's own row says the year of the queen that heads it: of one that the files bring too. What they say of a
+/// new colony itself stands.
+void tellYear(Ledger& ledger, int colony, const std::vector<Queen>& inBook, const std::vector<const Queen*>& brought) {
+    if (brought.empty()) return;
+    const Queen& last = **std::ranges::max_element(brought, {}, &Queen::since);
+    ColonyEntry& entry = colonyAt(ledger, colony);
+    const bool later = std::ranges::any_of(inBook, [&](const Queen& q) { return q.since > last.since; });
+    if (later || entry.row.queenBorn == last.born || (entry.isNew() && entry.row.queenBorn)) return;
+    entry.row.queenBorn = last.born;
+    if (entry.stored && !entry.endedNow()) ++ledger.count(FileKind::Colonies).changed;
+}
+
 /// False, after a fault, where she cannot have headed the colony so.
 bool checkLives(Ledger& ledger, const QueenEntry& entry) {
     const QueenDraft& draft = *entry.draft;
@@ -129,14 +141,17 @@ void mergeQueens(Ledger& ledger) {
         const auto& stored = colonyAt(ledger, colony).stored;
         const std::vector<Queen> inBook = stored ? ledger.c.queensOf(stored->id) : std::vector<Queen>{};
         std::vector<Reign> reigns;
+        std::vector<const Queen*> brought;
         for (const Queen& q : inBook) reigns.push_back({q.since, q.until, {}});
         for (const QueenEntry& entry : entries) {
             if (known(ledger, entry, inBook)) continue;
             reigns.push_back({entry.draft->row.since, entry.draft->row.until, entry.draft->at});
             ledger.queens.push_back(entry);
+            brought.push_back(&entry.draft->row);
             ++ledger.count(FileKind::Queens).added;
         }
         checkReigns(ledger, colony, std::move(reigns));
+        tellYear(ledger, colony, inBook, brought);
     }
 }
 

@@ -103,6 +103,25 @@ TEST(KeptFiles, QueensAreHeldAgainstThoseOfTheBook) {
     EXPECT_EQ(bench.check(), QStringList());
 }
 
+TEST(KeptFiles, TheYearOfAQueenIsHerColonysToo) {
+    const Workbench bench;
+    EXPECT_EQ(faultsOf(bench.import(smallYard())), "");
+    const auto born = [&] { return bench.open()->colony(core::ColonyId{1})->queenBorn; };
+    ASSERT_EQ(born(), 2024);
+    const auto with = [&](const QByteArray& row) { return bench.import({{f("queens.csv"), kQueens + row}}); };
+    const auto report = with("A,2026-06-01,,,2026,,,,,,\n");
+    EXPECT_EQ(faultsOf(report), "");
+    EXPECT_TRUE(report.summary().contains(f("colonies: 1 changed"))) << report.summary().join(u'\n').toStdString();
+    EXPECT_EQ(born(), 2026) << "as where she is noted by hand";
+    EXPECT_EQ(faultsOf(with("A,2025-05-01,2026-06-01,superseded,2023,,,,,,\n")), "");
+    EXPECT_EQ(born(), 2026) << "she came before";
+    const auto session = bench.open();
+    session->undo();
+    session->undo();
+    EXPECT_EQ(session->colony(core::ColonyId{1})->queenBorn, 2024);
+    EXPECT_EQ(session->check(), QStringList());
+}
+
 TEST(KeptFiles, AnEndOfTheFilesLiesNotBeforeThem) {
     const Workbench bench;
     EXPECT_EQ(faultsOf(bench.import(keptYard())), "");
