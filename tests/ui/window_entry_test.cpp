@@ -10,6 +10,7 @@
 
 #include <QApplication>
 #include <QFile>
+#include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QMenu>
@@ -238,6 +239,23 @@ TEST_F(WritingDown, WhatIsTypedIsSeenWholeBesideTheVisitBefore) {
     EXPECT_GE(room(), 8);
     for (int i = 0; i < 6; ++i) hand->key(Qt::Key_Backspace);
     EXPECT_LT(room(), page()->grid()->columnWidth(1) - 8) << "the figure before is seen again";
+}
+
+TEST_F(WritingDown, WhatIsHalfTypedOfAnotherDayIsNamed) {
+    const auto toDay = [&](const char* day) {
+        hand->key(Qt::Key_Escape);
+        hand->type(QString::fromLatin1(day));
+        enter();
+    };
+    toDay("14.9.");
+    hand->type(QStringLiteral("9"));
+    EXPECT_EQ(row("A1").substr(0, 3), "1|9");
+    hand->key(Qt::Key_Down); // Escape there throws nothing away
+    toDay("15.9.");
+    EXPECT_EQ(row("A1").substr(0, 2), "0|") << "it is the change of the visit of the day before";
+    const auto* count = page()->findChild<QLabel*>(QStringLiteral("entryCount"));
+    EXPECT_TRUE(count->text().contains(QStringLiteral("half typed elsewhere: A1 of 14 Sep")))
+        << count->text().toStdString();
 }
 
 TEST_F(WritingDown, MitesInBeesAreTypedAsTheyStandOnTheSheet) {

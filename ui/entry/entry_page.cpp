@@ -69,6 +69,7 @@ void EntryPage::build() {
     hint->setProperty("quiet", true);
     auto* across = new QHBoxLayout;
     m_count->setWordWrap(true);
+    m_count->setObjectName(QStringLiteral("entryCount"));
     m_saveAll->setToolTip(tr("Ctrl + Shift + Enter"));
     across->addWidget(m_count, 1);
     across->addWidget(m_saveAll);
@@ -230,8 +231,13 @@ void EntryPage::showFoot() {
     QStringList parts{tr("%1 of %2 saved").arg(m_work.count(RowState::Saved)).arg(m_work.rows().size())};
     if (typed + wrong > 0) parts << tr("%1 typed and not saved").arg(typed + wrong);
     if (wrong > 0) parts << tr("%1 with something wrong").arg(wrong);
-    const auto elsewhere = static_cast<int>(m_entry.drafts().all().size()) - typed - wrong;
-    if (elsewhere > 0) parts << tr("%1 half typed of another yard or day").arg(elsewhere);
+    constexpr qsizetype kNamed = 4;
+    if (const QStringList others = m_work.elsewhere(); !others.isEmpty()) {
+        const QString named = others.mid(0, kNamed).join(QStringLiteral(", "));
+        parts << (others.size() > kNamed
+                      ? tr("half typed elsewhere: %1 and %2 more").arg(named, QString::number(others.size() - kNamed))
+                      : tr("half typed elsewhere: %1").arg(named));
+    }
     if (const QString barred = m_desk.writeBarred(); !barred.isEmpty()) parts = QStringList{barred};
     m_count->setText(parts.join(QStringLiteral(" · ")));
     m_saveAll->setVisible(typed > 0);

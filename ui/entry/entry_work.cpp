@@ -4,6 +4,7 @@
 #include "core/edit/edits.h"
 #include "core/edit/put_right.h"
 #include "ui/form/book_options.h"
+#include "ui/look/words.h"
 #include "ui/pick/walking_order.h"
 #include "ui/records/odd.h"
 #include "ui/visit/visit_place.h"
@@ -126,6 +127,18 @@ int EntryWork::count(RowState s) const {
     int n = 0;
     for (int row = 0; row < static_cast<int>(m_rows.size()); ++row) n += state(row) == s;
     return n;
+}
+
+QStringList EntryWork::elsewhere() const {
+    QStringList out;
+    for (const visit::HalfTyped& half : m_entry.drafts().all()) {
+        const auto row = rowOf(half.colony);
+        const auto colony = m_desk.session().colony(half.colony);
+        if ((row && visitOf(*row) == half.was) || !colony) continue;
+        out << tr("%1 of %2")
+                   .arg(form::nameOn(m_desk.session(), *colony, half.draft.day), look::shortDayText(half.draft.day));
+    }
+    return out;
 }
 
 QString EntryWork::text(int row, TallyColumn column) const {

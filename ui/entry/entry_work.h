@@ -39,6 +39,8 @@ public:
 
     RowState state(int row) const;
     int count(RowState state) const;
+    /// What is half typed and stands in no row here, as "B4 of 3 Sep".
+    QStringList elsewhere() const;
     /// What is half typed of it; nullopt: nothing.
     std::optional<visit::VisitDraft> typed(int row) const;
     /// What typing goes on from: that, or the visit of the day, or a fresh one.
