@@ -94,6 +94,7 @@ void EntryPage::connectAll() {
         say({});
         showFoot();
     });
+    connect(&m_work, &EntryWork::rowsRead, this, &EntryPage::showFoot);
     connect(m_head, &EntryHead::carriedChanged, this,
             [this](const Carried& now) { guarded(m_dialogs, [&] { m_work.setCarried(now); }); });
     connect(m_head, &EntryHead::done, this, [this] { m_grid->setFocus(Qt::TabFocusReason); });
