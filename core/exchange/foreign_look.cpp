@@ -34,7 +34,7 @@ QByteArray headOf(const QByteArray& text) {
 FileKind guessedKind(const QByteArray& text, const CellForms& forms) {
     FileKind best = FileKind::Visits;
     int most = 0;
-    for (const FileKind kind : kFileKinds) {
+    for (const FileKind kind : kReadKinds) {
         const Mapping m = proposedMapping(kind, text, forms);
         int fits = 0;
         for (const Column& c : columnsOf(kind)) {
@@ -59,6 +59,10 @@ QStringList wordsOfColumn(FileKind kind, const QString& column) {
     if (is(FileKind::Results, "result")) return listOf<Verdict>();
     if (is(FileKind::Results, "method")) return listOf<Method>();
     if (is(FileKind::Lineage, "how")) return listOf<LineageHow>();
+    if (is(FileKind::Feedings, "what")) return listOf<FeedKind>();
+    if (is(FileKind::Queens, "fate")) return listOf<QueenFate>();
+    if (is(FileKind::Queens, "mark")) return listOf<QueenMark>();
+    if (is(FileKind::Queens, "origin")) return listOf<QueenOrigin>();
     if (is(FileKind::Treatments, "antibiotic")) return {QStringLiteral("yes"), QStringLiteral("no")};
     return {};
 }

@@ -50,7 +50,7 @@ std::optional<Encoding> encodingNamed(const QString& name) {
 }
 
 std::optional<FileKind> kindNamed(const QString& name) {
-    for (const FileKind kind : kFileKinds)
+    for (const FileKind kind : kReadKinds)
         if (optionName(kind) == name) return kind;
     return std::nullopt;
 }

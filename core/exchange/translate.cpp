@@ -13,7 +13,7 @@ namespace core::exchange {
 
 namespace {
 
-constexpr std::array kDays = {"date", "since", "ended", "bought", "disposed"};
+constexpr std::array kDays = {"date", "since", "until", "ended", "bought", "disposed"};
 constexpr std::array kNumbers = {"latitude_deg",
                                  "longitude_deg",
                                  "gate_x_m",
@@ -23,6 +23,9 @@ constexpr std::array kNumbers = {"latitude_deg",
                                  "heading_deg",
                                  "brood_boxes",
                                  "queen_born",
+                                 "born",
+                                 "amount_l",
+                                 "amount_kg",
                                  "boxes",
                                  "bees_top",
                                  "bees_bottom",

@@ -154,8 +154,31 @@ TEST(ForeignLook, GuessesTheKindByTheColumns) {
     EXPECT_EQ(guess("date,from,to,what,count"), FileKind::Transfers);
     EXPECT_EQ(guess("Colony,Yard,Stand,X m,Y m,Since"), FileKind::Colonies);
     EXPECT_EQ(guess("yard,latitude deg"), FileKind::Yards);
+    EXPECT_EQ(guess("Colony,Date,What,Amount L"), FileKind::Feedings);
+    EXPECT_EQ(guess("Colony,Since,Until,Fate,Born"), FileKind::Queens);
     EXPECT_EQ(guess("Volk,Datum"), FileKind::Visits) << "nothing fits";
     EXPECT_EQ(guess(""), FileKind::Visits);
+}
+
+TEST(MappingTest, FeedAndQueensAreReadWithOneToo) {
+    Mapping feed;
+    feed.kind = FileKind::Feedings;
+    feed.forms = {';', DecimalMark::Comma, DayOrder::DayMonthYear};
+    feed.columns = {column("Volk", "colony"), column("Datum", "date"), column("Futter", "what"),
+                    column("lb", "amount_kg", CellUnit::Pounds)};
+    feed.columns[2].words = {{f("Teig"), f("fondant")}};
+    EXPECT_EQ(mappingFromJson(toJson(feed)), feed) << "kept under a name and read again";
+    Faults faults;
+    EXPECT_EQ(translated("Volk;Datum;Futter;lb\nA;5.8.2026;Teig;5,5\n", feed, {}, faults),
+              "colony,date,what,amount_kg\nA,2026-08-05,fondant,2.494758\n");
+    Mapping queens;
+    queens.kind = FileKind::Queens;
+    queens.forms = feed.forms;
+    queens.columns = {column("Volk", "colony"), column("ab", "since"), column("bis", "until")};
+    EXPECT_EQ(translated("Volk;ab;bis\nA;5.8.2025;9.6.2026\n", queens, {}, faults),
+              "colony,since,until\nA,2025-08-05,2026-06-09\n");
+    EXPECT_TRUE(faults.none());
+    EXPECT_TRUE(wordsOfColumn(FileKind::Queens, f("fate")).contains(f("superseded")));
 }
 
 TEST(ForeignLook, ShowsWordsSamplesAndRowsAsTheyWouldComeIn) {

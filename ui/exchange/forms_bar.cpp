@@ -69,7 +69,7 @@ QComboBox* FormsBar::choice(const QString& text, const QString& name) {
 }
 
 void FormsBar::fill() {
-    for (const ex::FileKind kind : ex::kFileKinds) m_kind->addItem(ex::kindWords(kind), static_cast<int>(kind));
+    for (const ex::FileKind kind : ex::kReadKinds) m_kind->addItem(ex::kindWords(kind), static_cast<int>(kind));
     for (const ex::Encoding e :
          {ex::Encoding::Utf8, ex::Encoding::Utf16Little, ex::Encoding::Utf16Big, ex::Encoding::Windows1252})
         m_encoding->addItem(shownEncoding(e), static_cast<int>(e));
