@@ -24,6 +24,14 @@ const StayEntry& firstStay(const Ledger& ledger, const ColonyEntry& entry) {
     return ledger.stays[static_cast<size_t>(found == entry.stays.end() ? entry.stays.front() : *found)];
 }
 
+/// The year that the book has is that of the queen who heads it now; the file leaves it blank or says an earlier one's.
+bool saysOfQueens(const Ledger& ledger, const ColonyDraft& draft, const ColonyEntry& entry) {
+    if (draft.row.queenBorn == entry.row.queenBorn) return true;
+    const auto queens = ledger.c.queensOf(entry.row.id);
+    if (queens.empty() || queens.back().born != entry.row.queenBorn) return false;
+    return !draft.row.queenBorn || std::ranges::find(queens, draft.row.queenBorn, &Queen::born) != queens.end();
+}
+
 std::vector<Field> fieldsOf(const Ledger& ledger, const ColonyDraft& draft, const ColonyEntry& entry) {
     const StayEntry& stay = firstStay(ledger, entry);
     const StandEntry& stand = ledger.stands[static_cast<size_t>(stay.stand)];
@@ -42,7 +50,8 @@ std::vector<Field> fieldsOf(const Ledger& ledger, const ColonyDraft& draft, cons
             {"heading_deg", heading(draft.place.headingDeg), heading(stay.row.headingDeg)},
             {"brood_boxes", QString::number(draft.row.broodBoxes), QString::number(entry.row.broodBoxes)},
             {"box", name(draft.box, box), box},
-            {"queen_born", cellText(draft.row.queenBorn), cellText(entry.row.queenBorn)}};
+            {"queen_born", cellText(saysOfQueens(ledger, draft, entry) ? entry.row.queenBorn : draft.row.queenBorn),
+             cellText(entry.row.queenBorn)}};
 }
 
 /// A blank end may be filled in; one by a union or shake-out may be left blank.

@@ -115,6 +115,10 @@ TEST(KeptFiles, TheYearOfAQueenIsHerColonysToo) {
     EXPECT_EQ(born(), 2026) << "as where she is noted by hand";
     EXPECT_EQ(faultsOf(with("A,2025-05-01,2026-06-01,superseded,2023,,,,,,\n")), "");
     EXPECT_EQ(born(), 2026) << "she came before";
+    QByteArray colonies = smallYard()[f("colonies.csv")];
+    colonies.replace("2024,,\n", "2023,,\n");
+    EXPECT_EQ(faultsOf(bench.import({{f("colonies.csv"), colonies}})), "") << "an earlier queen's year";
+    EXPECT_EQ(born(), 2026);
     const auto session = bench.open();
     session->undo();
     session->undo();
