@@ -1,6 +1,7 @@
 #include "core/edit/edits.h"
 #include "core/edit/hive_row.h"
 #include "core/edit/phrases.h"
+#include "core/edit/put_right.h"
 #include "tests/ui/hand.h"
 #include "tests/ui/open_window.h"
 #include "ui/entry/entry_page.h"
@@ -277,6 +278,23 @@ TEST_F(WritingDown, AVisitOfTheDayIsChangedInItsRow) {
     hand->key(Qt::Key_Return, Qt::ControlModifier);
     ASSERT_EQ(visits("A1"), 1u);
     EXPECT_EQ(book.visitsOf(QStringLiteral("A1"))[0].beesTop, core::Quarters{14}) << page()->answer().toStdString();
+}
+
+TEST_F(WritingDown, AChangeOfAVisitThatIsTakenBackIsTypedStill) {
+    hand->key(Qt::Key_Escape);
+    hand->type(QStringLiteral("14.9."));
+    enter();
+    hand->type(QStringLiteral("5"));
+    EXPECT_EQ(row("A1"), "1|5|e|4|4|");
+    const core::VisitId was = book.visitsOf(QStringLiteral("A1"))[0].id;
+    window->desk()->save(QStringLiteral("x"),
+                         [&](const core::edit::EditContext& c) { return core::edit::takeBackVisit(c, was); });
+    ASSERT_EQ(visits("A1"), 0u);
+    EXPECT_EQ(row("A1"), "1|5|e|4|4|") << "as a new visit of that day";
+    hand->key(Qt::Key_Return, Qt::ControlModifier);
+    ASSERT_EQ(visits("A1"), 1u) << page()->answer().toStdString();
+    EXPECT_EQ(book.visitsOf(QStringLiteral("A1"))[0].beesTop, core::Quarters{20});
+    EXPECT_EQ(row("A1"), "3|5|e|4|4|");
 }
 
 TEST_F(WritingDown, ABriefWordAndF2AreASentence) {

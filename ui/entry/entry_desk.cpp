@@ -1,5 +1,6 @@
 #include "ui/entry/entry_desk.h"
 
+#include "core/edit/edit_context.h"
 #include "ui/entry/phrase_key.h"
 #include "ui/visit/visit_form.h"
 #include "ui/visit/visit_place.h"
@@ -18,8 +19,10 @@ EntryDesk::EntryDesk(desk::Desk& desk, visit::VisitForm& form, QObject* parent)
     connect(&m_form, &visit::VisitForm::typed, this, &EntryDesk::typed);
     connect(&m_form, &visit::VisitForm::leaveAsked, this, &EntryDesk::left);
     connect(&m_desk, &desk::Desk::read, this, &EntryDesk::readOnce);
+    connect(&m_desk, &desk::Desk::read, this, &EntryDesk::freeTyping);
     addPhraseKey(*m_form.note(), m_desk);
     readOnce();
+    freeTyping();
 }
 
 /// Once this window writes: what another types is its own.
@@ -49,9 +52,24 @@ bool EntryDesk::inBook(const visit::HalfTyped& half) const {
     const auto visits = book.visitsOf(half.colony, 1000);
     const auto it = std::ranges::find_if(
         visits, [&](const core::Visit& v) { return half.was.value > 0 ? v.id == half.was : v.day == half.draft.day; });
-    if (it == visits.end()) return half.was.value > 0; // the visit that was changed is gone
+    if (it == visits.end()) return false;
     const visit::VisitPlace place = visit::visitPlaceOf(book, half.colony, it->day, *it);
     return visit::problems(half.draft, place).empty() && visit::visitOf(half.draft, place) == *it;
+}
+
+/// A visit was taken back while a change of it was half typed: that is a new visit's from now on.
+void EntryDesk::freeTyping() {
+    if (!m_read) return;
+    const std::vector<visit::HalfTyped> all = m_drafts.all();
+    for (const visit::HalfTyped& half : all) {
+        const bool inForm = m_form.isVisible() && m_form.place().colony == half.colony && formsVisit() == half.was;
+        if (half.was.value == 0 || inForm || m_drafts.of(half.colony)) continue;
+        bool there = false;
+        m_desk.session().read([&](const core::edit::EditContext& c) { there = c.visit(half.was).has_value(); });
+        if (there) continue;
+        type(half.colony, {}, half.draft, {});
+        drop(half.colony, half.was);
+    }
 }
 
 void EntryDesk::tell() const {

@@ -47,6 +47,7 @@ signals:
 
 private:
     void readOnce();
+    void freeTyping();
     bool inBook(const visit::HalfTyped& half) const;
     void tell() const;
     void typed(const visit::VisitDraft& draft);
