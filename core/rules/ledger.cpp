@@ -43,7 +43,8 @@ Day nextOn(Day from, MonthDay md, bool southern) {
 /// The events of each yard, and where colonies stood, from the stays alone.
 class Book {
 public:
-    explicit Book(const Snapshot& s) : m_s(s), m_events(s.yards.size()), m_first(s.yards.size()) {
+    explicit Book(const Snapshot& s)
+        : m_s(s), m_events(s.yards.size()), m_first(s.yards.size()), m_who(s.yards.size()) {
         std::vector<bool> ofDivide(s.colonies.size(), false);
         for (const SnapLineage& l : s.lineage)
             if (l.how == LineageHow::Divided) ofDivide[static_cast<size_t>(l.into.value)] = true;
@@ -55,10 +56,10 @@ public:
     /// Living there as the day begins.
     int countAt(YardIx yard, Day day) const {
         int count = 0;
-        for (size_t i = 0; i < m_s.colonies.size(); ++i) {
-            const SnapColony& colony = m_s.colonies[i];
+        for (const ColonyIx c : m_who[at(yard)]) {
+            const SnapColony& colony = m_s.colony(c);
             if (colony.since >= day || (colony.ended && *colony.ended < day)) continue;
-            if (const SnapStay* stay = stayBefore({static_cast<qint32>(i)}, day); stay && stay->yard == yard) ++count;
+            if (const SnapStay* stay = stayBefore(c, day); stay && stay->yard == yard) ++count;
         }
         return count;
     }
@@ -91,6 +92,8 @@ private:
         for (const SnapStay& stay : stays) {
             auto& first = m_first[at(stay.yard)];
             first = first ? std::min(*first, stay.since) : stay.since;
+            auto& who = m_who[at(stay.yard)];
+            if (who.empty() || who.back() != c) who.push_back(c);
         }
         for (size_t i = 1; i < stays.size(); ++i) {
             if (stays[i].yard == stays[i - 1].yard) continue;
@@ -103,6 +106,7 @@ private:
     const Snapshot& m_s;
     std::vector<std::vector<Event>> m_events; ///< by yard
     std::vector<std::optional<Day>> m_first;  ///< by yard: the first day of a hive
+    std::vector<std::vector<ColonyIx>> m_who; ///< by yard: those that ever stood there, each once
 };
 
 /// The first days of fall, winter, summer and the next fall; seasons that settings turn round are empty.

@@ -7,6 +7,8 @@
 
 #include <gtest/gtest.h>
 
+#include <QElapsedTimer>
+
 #include <map>
 
 // Counts: own calculation, from the rows of each small book. Defaults: season.fall_start 08-20, season.fall_end 10-20,
@@ -176,6 +178,33 @@ TEST(Ledger, IsBalancedInInventedBooks) {
             expectBalanced(tests::support::snapshotOf(tables, *parseIsoDay(QString::fromStdString(book.days[i]))));
     }
     EXPECT_GT(asked, 300U);
+}
+
+// A hive is counted in the yards where it stood; it was looked at for every yard.
+TEST(Ledger, OfALargeBookIsNotWaitedFor) {
+    constexpr int kYards = 1000, kEach = 20;
+    Snapshot s;
+    s.on = dayOf(2026, 9, 20);
+    s.yards.resize(kYards);
+    for (int i = 0; i < kYards * kEach; ++i) {
+        SnapColony colony;
+        colony.id = ColonyId{i + 1};
+        colony.since = dayOf(2023, 5, 1);
+        if (i % kEach == 0) colony.ended = dayOf(2026, 2, 1);
+        s.colonies.push_back(colony);
+        SnapStay stay;
+        stay.colony = {i};
+        stay.yard = {i / kEach};
+        stay.since = colony.since;
+        s.stays.push_back(stay);
+    }
+    QElapsedTimer timer;
+    timer.start();
+    const auto years = ledger(s);
+    EXPECT_LT(timer.elapsed(), 10'000);
+    const auto last = std::ranges::find_if(years, [](const LedgerYear& y) { return !y.yard && y.year == 2025; });
+    ASSERT_NE(last, years.end());
+    EXPECT_EQ(told(last->of(LedgerSeason::Winter)->count), "20000 -dead 1000 = 19000");
 }
 
 } // namespace
