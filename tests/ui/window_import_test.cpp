@@ -86,6 +86,14 @@ QByteArray visits(int count) {
     return text;
 }
 
+TEST_F(ReadingFiles, NumbersOfTwoKindsAreADoubt) {
+    ui::exchange::ForeignDraft draft;
+    ASSERT_EQ(draft.open(write("Volk;Menge;Gewicht\nA1;1.500;61,5\nA2;2;30,5\n"), {}), QString());
+    EXPECT_TRUE(draft.doubtText().contains(QStringLiteral("points and commas"))) << draft.doubtText().toStdString();
+    ASSERT_EQ(draft.open(write("Volk;Menge;Gewicht\nA1;1,5;61,5\n"), {}), QString());
+    EXPECT_EQ(draft.doubtText().toStdString(), "");
+}
+
 TEST_F(ReadingFiles, AForeignFileComesInByKeysAlone) {
     QStringEncoder utf16(QStringConverter::Utf16LE, QStringConverter::Flag::WriteBom);
     read(write(utf16(kGerman)));

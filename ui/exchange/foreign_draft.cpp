@@ -117,6 +117,9 @@ QString ForeignDraft::foundText() const {
 QString ForeignDraft::doubtText() const {
     QStringList doubts;
     if (m_found.daysDoubtful) doubts << tr("Its days can be read in two ways: look at the first rows below.");
+    if (m_found.decimalDoubtful)
+        doubts << tr(
+            "Its numbers have points and commas: look at the first rows below, that 1.500 is not taken for 1.5.");
     if (m_header.size() < 2) doubts << tr("It has one column only: is the separator right?");
     return doubts.join(u' ');
 }
