@@ -1,11 +1,17 @@
 #include "core/edit/divide_day.h"
 #include "core/edit/edits.h"
+#include "core/edit/feedings.h"
+#include "core/edit/file_mappings.h"
 #include "core/edit/merge_day.h"
 #include "core/edit/people.h"
+#include "core/edit/phrases.h"
+#include "core/edit/queens.h"
+#include "core/edit/question.h"
 #include "core/edit/survey.h"
 #include "core/exchange/export.h"
 #include "core/exchange/import.h"
 #include "core/model/fixed_shape.h"
+#include "core/rules/question.h"
 #include "core/store/migration.h"
 #include "core/store/snapshot_reader.h"
 #include "tests/store/snapshot_text.h"
@@ -32,6 +38,32 @@ const Clock& clock() {
 
 QString golden(int version, const char* extension) {
     return QStringLiteral(YW_SOURCE_DIR "/tests/golden/version-%1.%2").arg(version).arg(QLatin1String(extension));
+}
+
+/// What version 6 brought.
+void addVisitsTables(const edit::Session& session, QStringList& lines) {
+    const auto shown = [](const auto& row) {
+        QStringList cells;
+        for (const Value& v : toRow(row))
+            cells << std::visit(
+                [](const auto& cell) {
+                    using Cell = std::decay_t<decltype(cell)>;
+                    if constexpr (std::is_same_v<Cell, std::monostate>)
+                        return QStringLiteral("-");
+                    else if constexpr (std::is_same_v<Cell, QString>)
+                        return cell;
+                    else
+                        return QString::number(cell);
+                },
+                v);
+        return cells.join(u' ');
+    };
+    for (const Feeding& f : session.feedingsBetween(dayOf(2000, 1, 1), dayOf(2100, 1, 1)))
+        lines << QStringLiteral("feeding ") + shown(f);
+    for (const Queen& q : session.queens()) lines << QStringLiteral("queen ") + shown(q);
+    for (const FileMapping& m : session.fileMappings()) lines << QStringLiteral("mapping ") + shown(m);
+    for (const Phrase& x : session.phrases()) lines << QStringLiteral("phrase ") + shown(x);
+    for (const Question& x : session.questions()) lines << QStringLiteral("question ") + shown(x);
 }
 
 QString textOf(const edit::Session& session) {
@@ -67,6 +99,7 @@ QString textOf(const edit::Session& session) {
                              .arg(x.parts)
                              .arg(word(x.queens), x.outcome ? word(*x.outcome) : QString(), x.note);
         }
+    addVisitsTables(session, lines);
     lines << QStringLiteral("history");
     for (const edit::HistoryLine& h : session.history(100))
         lines << QStringLiteral("%1 %2 %3: %4").arg(h.seq).arg(h.at.toString(Qt::ISODate), h.by, h.text);
@@ -133,6 +166,35 @@ void mergeDay(edit::Session& session) {
     session.apply([&](const edit::EditContext& c) { return edit::closeStrip(c, strip); });
 }
 
+void visits(edit::Session& session) {
+    const auto apply = [&](auto edit) { session.apply(edit); };
+    const auto colony = [](const edit::EditContext& c) { return c.colonyNamed(u"K1", clock().today()).value().id; };
+    apply([&](const edit::EditContext& c) {
+        return edit::logFeeding(
+            c, {{}, colony(c), dayOf(2026, 9, 1), FeedKind::Syrup, "3:2", Millilitres{4000}, {}, "A. Keeper", {}});
+    });
+    apply([&](const edit::EditContext& c) {
+        Queen queen;
+        queen.colony = colony(c);
+        queen.since = dayOf(2026, 6, 1);
+        queen.born = 2026;
+        queen.mark = QueenMark::White;
+        queen.tag = "14";
+        return edit::newQueen(c, queen);
+    });
+    apply([](const edit::EditContext& c) { return edit::addPhrase(c, "cb", "Calm on the comb."); });
+    apply([](const edit::EditContext& c) {
+        return edit::keepFileMapping(c, {{}, "scale", "visits", "day;hive;kg", R"({"kind":"visits"})"});
+    });
+    apply([](const edit::EditContext& c) {
+        return edit::keepQuestion(c, {{},
+                                      "Not seen for long",
+                                      "colonies",
+                                      rules::askJson({{rules::AskWhat::DaysUnvisited, rules::AskHow::Above, 14}}),
+                                      true});
+    });
+}
+
 void makeBook(const QString& path) {
     exchange::ImportFiles files;
     for (const char* yard : {"kiln-field", "brook-end", "tansy-lane"})
@@ -164,6 +226,7 @@ void makeBook(const QString& path) {
     session->apply([](const edit::EditContext& c) { return edit::changePerson(c, {{2}, "B. Keeper", false}); });
     survey(*session);
     mergeDay(*session);
+    visits(*session);
 }
 
 class Golden : public testing::Test {
