@@ -17,4 +17,6 @@ QT_QPA_PLATFORM=offscreen "$program" pictures "$book" --on 2026-09-20 --to "$out
 if [ "$out" = resources/pictures ]; then # of the worksheet its first page
     "$program" worksheet "$book" --on 2026-09-20 --yard "Larkspur Bottom" --pdf "$scratch/worksheet.pdf"
     pdftoppm -r 80 -f 1 -l 1 -png -singlefile "$scratch/worksheet.pdf" "$out/worksheet-1"
+    "$program" worksheet "$book" --on 2026-09-20 --yard "Larkspur Bottom" --sheet tally --pdf "$scratch/tally.pdf"
+    pdftoppm -r 80 -f 1 -l 1 -png -singlefile "$scratch/tally.pdf" "$out/tally-1"
 fi

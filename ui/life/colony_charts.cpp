@@ -138,7 +138,7 @@ private:
         Series brood{Over::tr("brood boxes"), Kind::Line, {}}, supers{Over::tr("with supers"), Kind::Dots, {}};
         for (const rules::WeightThen& t : rules::weightOverTime(m_life.visits)) {
             Point p{t.day.number, t.gross.kilograms() / core::kilogramsIn(unit), {}, {}, {}};
-            if (t.supers > 0) p.note = Over::tr("%n super(s)", nullptr, t.supers);
+            if (t.supers > 0) p.note = t.supers == 1 ? Over::tr("1 super") : Over::tr("%1 supers").arg(t.supers);
             (t.supers > 0 ? supers : brood).points.push_back(p);
         }
         c.series = {brood};

@@ -59,7 +59,8 @@ QVariant YardModel::data(const QModelIndex& index, int role) const {
         return line.name;
     case Qt::ToolTipRole:
     case Qt::AccessibleTextRole:
-        return tr("%1, %n hive(s), %2", nullptr, line.hives).arg(line.name, line.status);
+        return tr("%1, %2, %3")
+            .arg(line.name, line.hives == 1 ? tr("1 hive") : tr("%1 hives").arg(line.hives), line.status);
     default:
         return {};
     }
