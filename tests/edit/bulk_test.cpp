@@ -99,7 +99,8 @@ TEST_F(Bulk, IsNotUndoneWhereARowOfItIsMissing) {
     const auto before = rowsText(path());
     EXPECT_NE(thrownBy([&] { session->undo(); }).message.find("changed meanwhile"), std::string::npos);
     EXPECT_EQ(rowsText(path()), before);
-    EXPECT_EQ(problems(), "Table visit has 99 rows; by the history it should have 100.");
+    EXPECT_EQ(problems(), "note-words: The search over all notes has a note that is not there: visit 51.\n"
+                          "Table visit has 99 rows; by the history it should have 100.");
 }
 
 TEST_F(Bulk, LaterEditsOfItsRowsAreUndoneFirstAndComeBack) {

@@ -45,7 +45,7 @@ TEST(ColonyCharts, StandOnTheSameDaysAndSayWhatIsMissing) {
     EXPECT_EQ(ui::chart::spoken(charts[0], core::dayOf(2026, 5, 2).number), QStringLiteral("2 May 2026: 5.25 frames"));
     EXPECT_TRUE(ui::chart::isEmpty(charts[1])) << "no stores";
     EXPECT_EQ(ui::chart::spoken(charts[2], core::dayOf(2026, 8, 2).number),
-              QStringLiteral("2 Aug 2026: with supers 30.5 kg, 1 super(s)"));
+              QStringLiteral("2 Aug 2026: with supers 30.5 kg, 1 super"));
     // 12 of 300: 4 in 100, 2.1 to 6.9 (exact interval; scipy 1.10.1, as tests/calc has it)
     EXPECT_EQ(ui::chart::spoken(charts[3], core::dayOf(2026, 5, 2).number),
               QStringLiteral("2 May 2026: 4 in 100 (2.1 to 6.9), 12 in 300 bees"));
@@ -68,7 +68,7 @@ TEST(ColonyCharts, ShowPoundsWhereTheBookDoes) {
     const Chart weight = colonyCharts(life)[2];
     // own calculation: 30.5 kg / 0.45359237 kg = 67.24 lb
     EXPECT_EQ(ui::chart::spoken(weight, core::dayOf(2026, 8, 2).number),
-              QStringLiteral("2 Aug 2026: with supers 67.2 lb, 1 super(s)"));
+              QStringLiteral("2 Aug 2026: with supers 67.2 lb, 1 super"));
 }
 
 TEST(ColonyCharts, MarkHoldsLineageQueensAndTreatments) {

@@ -24,9 +24,10 @@ void expectNamed(const QWidget& within) {
     for (const QWidget* w : within.findChildren<QWidget*>()) {
         if (!(w->focusPolicy() & Qt::TabFocus) || qobject_cast<const QScrollBar*>(w)) continue;
         const auto* button = qobject_cast<const QAbstractButton*>(w);
-        const bool inner = w->parentWidget() && (w->parentWidget()->inherits("QAbstractSpinBox") ||
-                                                 w->parentWidget()->inherits("QComboBox") ||
-                                                 w->objectName().startsWith(QStringLiteral("qt_")));
+        const bool inner =
+            w->parentWidget() &&
+            (w->parentWidget()->inherits("QAbstractSpinBox") || w->parentWidget()->inherits("QComboBox") ||
+             w->inherits("QComboBoxListView") || w->objectName().startsWith(QStringLiteral("qt_")));
         const bool named = !w->accessibleName().isEmpty() || (button && !button->text().isEmpty()) || inner;
         EXPECT_TRUE(named) << w->metaObject()->className() << ' ' << w->objectName().toStdString();
     }

@@ -33,6 +33,7 @@ ChartPanel::ChartPanel(Dialogs& dialogs, QWidget* parent)
 void ChartPanel::build() {
     m_table->setModel(m_model);
     m_table->setObjectName(QStringLiteral("chartTableBehind"));
+    m_table->setAccessibleName(tr("The figures")); // until it has a chart
     m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_table->setSelectionMode(QAbstractItemView::SingleSelection);

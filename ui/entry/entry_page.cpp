@@ -40,7 +40,7 @@ EntryPage::EntryPage(desk::Desk& desk, EntryDesk& entry, Dialogs& dialogs, std::
       m_last(new QLabel(this)),
       m_answer(new QLabel(this)),
       m_count(new QLabel(this)),
-      m_saveAll(new QPushButton(this)),
+      m_saveAll(new QPushButton(tr("Save all typed"), this)), // until it is told how many
       m_deskDay(desk.day()) {
     build();
     connectAll();
