@@ -220,9 +220,21 @@ std::optional<QByteArray> oursOf(const QByteArray& bytes, const ImportFile& file
     });
 }
 
+/// More than is taken where there is more; in parts, so that a small file asks for little memory.
+QByteArray wholeOf(QIODevice& device) {
+    constexpr qint64 kPart = qint64(256) << 10;
+    QByteArray all;
+    while (all.size() <= kMostForeignBytes) {
+        const QByteArray part = device.read(kPart);
+        if (part.isEmpty()) break;
+        all += part;
+    }
+    return all;
+}
+
 void parseForeign(QIODevice& device, const ImportFile& file, Parsed& parsed, Faults& faults, Ticker& ticker,
                   qint64 begin) {
-    const QByteArray bytes = device.read(kMostForeignBytes + 1);
+    const QByteArray bytes = wholeOf(device);
     Faults found;
     const auto text = oursOf(bytes, file, found, ticker, begin);
     const QHash<QString, QString> names = theirNames(*file.mapping);
