@@ -1,7 +1,6 @@
 #include "core/report/contact_pages.h"
 
 #include "core/report/contact_drawing.h"
-#include "core/report/worksheet_flow.h"
 #include "core/rules/hold_words.h"
 
 #include <set>
@@ -111,18 +110,11 @@ Section drawingSection(const Snapshot& s, const ContactTold& told, std::span<con
 } // namespace
 
 std::vector<Page> contactPages(const Snapshot& s, const ContactTold& told, std::span<const rules::Hold> holds,
-                               const ContactOptions& options, const TextMeasure& measure) {
-    const PageSize size = pageSize(options.paper);
-    PageTexts texts;
-    texts.title = QStringLiteral("Contacts of %1").arg(s.colony(told.contacts.of).shown);
-    texts.summary = contactSummary(told);
-    texts.running = texts.title;
-    texts.page = QStringLiteral("page %1 of %2");
-    texts.continued = QStringLiteral("(continued)");
+                               const PageOrigin& origin, const TextMeasure& measure) {
+    const PageSize size = pageSize(origin.paper);
+    PageTexts texts =
+        textsFrom(origin, QStringLiteral("Contacts of %1").arg(s.colony(told.contacts.of).shown), contactSummary(told));
     texts.foot = QStringLiteral("Contacts that are not in the book are not here. Inspector and local law decide.");
-    texts.book = options.book;
-    texts.revision = QStringLiteral("revision %1").arg(options.revision);
-    if (options.printedOn) texts.revision += QStringLiteral(" · printed %1").arg(isoText(*options.printedOn));
     return pagesOf({drawingSection(s, told, holds, measure, size.contentWidth()),
                     listSection(s, told, measure, size.contentWidth())},
                    texts, size, measure);

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/report/worksheet.h"
+#include "core/report/page_origin.h"
 #include "core/rules/contacts.h"
 #include "core/rules/hold.h"
 
@@ -35,13 +35,7 @@ QString chainSentence(const Snapshot& s, const rules::Contacts& contacts, Colony
 /// "3 hives are linked by gifts from 2025-09-20 to 2026-09-20; 11 stood in a yard with it."
 QString contactSummary(const ContactTold& told);
 
-struct ContactOptions {
-    Paper paper = Paper::A4;
-    QString book;
-    qint64 revision = 0;
-    std::optional<Day> printedOn;
-};
 std::vector<Page> contactPages(const Snapshot& s, const ContactTold& told, std::span<const rules::Hold> holds,
-                               const ContactOptions& options, const TextMeasure& measure);
+                               const PageOrigin& origin, const TextMeasure& measure);
 
 } // namespace core::report

@@ -1,6 +1,5 @@
 #include "core/report/ledger_table.h"
 
-#include "core/report/worksheet_flow.h"
 #include "core/rules/calc/loss.h"
 #include "core/rules/limits.h"
 
@@ -169,18 +168,11 @@ Block yearBlock(const Snapshot& s, const LedgerYear& year, const std::vector<Led
 
 } // namespace
 
-std::vector<Page> ledgerPages(const Snapshot& s, const std::vector<LedgerYear>& years, const LedgerOptions& options,
+std::vector<Page> ledgerPages(const Snapshot& s, const std::vector<LedgerYear>& years, const PageOrigin& origin,
                               const TextMeasure& measure) {
-    const PageSize size = pageSize(options.paper);
-    PageTexts texts;
-    texts.title = QStringLiteral("Ledger of colonies");
-    texts.summary = QStringLiteral("up to %1").arg(isoText(s.on));
-    texts.running = texts.title;
-    texts.page = QStringLiteral("page %1 of %2");
-    texts.continued = QStringLiteral("(continued)");
-    texts.book = options.book;
-    texts.revision = QStringLiteral("revision %1").arg(options.revision);
-    if (options.printedOn) texts.revision += QStringLiteral(" · printed %1").arg(isoText(*options.printedOn));
+    const PageSize size = pageSize(origin.paper);
+    const PageTexts texts =
+        textsFrom(origin, QStringLiteral("Ledger of colonies"), QStringLiteral("up to %1").arg(isoText(s.on)));
     Section section;
     section.heading = QStringLiteral("By yard and year");
     section.note = ledgerKey(s.settings);

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/report/page.h"
-#include "core/report/worksheet.h"
+#include "core/report/page_origin.h"
 #include "core/rules/ledger.h"
 
 #include <QString>
@@ -33,14 +33,8 @@ QStringList ledgerSentences(const Snapshot& s, const rules::LedgerYear& year);
 /// Which seasons are meant, by their settings.
 QString ledgerKey(const Settings& settings);
 
-struct LedgerOptions {
-    Paper paper = Paper::A4;
-    QString book;
-    qint64 revision = 0;
-    std::optional<Day> printedOn;
-};
 /// A block a year and yard, none split over pages.
-std::vector<Page> ledgerPages(const Snapshot& s, const std::vector<rules::LedgerYear>& years,
-                              const LedgerOptions& options, const TextMeasure& measure);
+std::vector<Page> ledgerPages(const Snapshot& s, const std::vector<rules::LedgerYear>& years, const PageOrigin& origin,
+                              const TextMeasure& measure);
 
 } // namespace core::report

@@ -15,7 +15,7 @@ TEST(Ledger, ItsPagesHoldEveryYearOnceWithinThePaper) {
     const auto years = core::rules::ledger(sample.s);
     ASSERT_FALSE(years.empty());
     for (const Paper paper : {Paper::A4, Paper::Letter}) {
-        LedgerOptions options;
+        PageOrigin options;
         options.paper = paper;
         const auto pages = ledgerPages(sample.s, years, options, EvenMeasure());
         EXPECT_EQ(faultsOf(pages, EvenMeasure()).join("\n").toStdString(), "");

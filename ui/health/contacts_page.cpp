@@ -10,9 +10,9 @@
 #include "ui/health/supposed_text.h"
 #include "ui/look/type.h"
 #include "ui/look/wrapped_label.h"
+#include "ui/print/book_origin.h"
 #include "ui/print/font_measure.h"
 #include "ui/print/pages_file.h"
-#include "ui/print/worksheet_paper.h"
 
 #include <QComboBox>
 #include <QGridLayout>
@@ -240,14 +240,9 @@ void ContactsPage::writePdf() {
     const auto path = m_dialogs.fileToWrite(tr("Contacts as PDF"), tr("Contacts of %1.pdf").arg(name));
     if (!path) return;
     print::requireFonts();
-    report::ContactOptions options;
-    options.paper = print::usualPaper();
-    options.book = m_desk.session().bookTitle();
-    const auto history = m_desk.session().history(1);
-    options.revision = history.empty() ? 0 : history.front().seq;
-    options.printedOn = m_desk.today();
-    print::writePages(report::contactPages(m_snapshot, *m_told, m_holds, options, print::FontMeasure()), nullptr,
-                      tr("Contacts of %1").arg(name), *path);
+    print::writePages(
+        report::contactPages(m_snapshot, *m_told, m_holds, print::originOf(m_desk.session()), print::FontMeasure()),
+        nullptr, tr("Contacts of %1").arg(name), *path);
     emit m_desk.said(tr("The contacts of %1 are in %2.").arg(name, *path));
 }
 

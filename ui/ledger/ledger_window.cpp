@@ -3,6 +3,7 @@
 #include "core/exchange/csv_writer.h"
 #include "core/report/ledger_table.h"
 #include "ui/look/sheet.h"
+#include "ui/print/book_origin.h"
 #include "ui/print/ledger_paper.h"
 
 #include <QBoxLayout>
@@ -173,12 +174,7 @@ void LedgerWindow::writePdf() {
     const auto path =
         m_dialogs.fileToWrite(tr("Ledger as PDF"), tr("%1, ledger.pdf").arg(m_desk.session().bookTitle()));
     if (!path) return;
-    report::LedgerOptions options;
-    options.book = m_desk.session().bookTitle();
-    const auto history = m_desk.session().history(1);
-    options.revision = history.empty() ? 0 : history.front().seq;
-    options.printedOn = m_desk.today();
-    print::writeLedgerPdf(m_snapshot, shownYears(), options, *path);
+    print::writeLedgerPdf(m_snapshot, shownYears(), print::originOf(m_desk.session()), *path);
     m_said->setText(tr("The ledger is in %1.").arg(*path));
 }
 

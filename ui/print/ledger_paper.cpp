@@ -2,7 +2,6 @@
 
 #include "ui/print/font_measure.h"
 #include "ui/print/pages_file.h"
-#include "ui/print/worksheet_paper.h"
 
 #include <QCoreApplication>
 
@@ -17,10 +16,9 @@ struct LedgerPaper {
 } // namespace
 
 void writeLedgerPdf(const core::Snapshot& s, const std::vector<core::rules::LedgerYear>& years,
-                    core::report::LedgerOptions options, const QString& file) {
+                    const core::report::PageOrigin& origin, const QString& file) {
     requireFonts();
-    options.paper = usualPaper();
-    const auto pages = core::report::ledgerPages(s, years, options, FontMeasure());
+    const auto pages = core::report::ledgerPages(s, years, origin, FontMeasure());
     writePages(pages, nullptr, LedgerPaper::tr("Ledger of colonies"), file);
 }
 

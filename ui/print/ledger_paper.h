@@ -11,6 +11,6 @@ namespace ui::print {
 /// The ledger's pages as a PDF, on the usual paper; in place once it is whole. Throws Error(Book) where it cannot be
 /// written.
 void writeLedgerPdf(const core::Snapshot& s, const std::vector<core::rules::LedgerYear>& years,
-                    core::report::LedgerOptions options, const QString& file);
+                    const core::report::PageOrigin& origin, const QString& file);
 
 } // namespace ui::print

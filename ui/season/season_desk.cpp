@@ -2,6 +2,7 @@
 
 #include "core/rules/season.h"
 #include "ui/look/words.h"
+#include "ui/print/book_origin.h"
 
 #include <algorithm>
 #include <set>
@@ -79,10 +80,9 @@ QString SeasonDesk::spanText() const {
 }
 
 QString SeasonDesk::foot() const {
-    const auto history = m_desk.session().history(1);
     return tr("%1 · revision %2 · %3")
         .arg(m_desk.session().bookTitle())
-        .arg(history.empty() ? 0 : history.front().seq)
+        .arg(print::revisionOf(m_desk.session()))
         .arg(look::dayText(day()));
 }
 

@@ -3,8 +3,9 @@
 #include "ui/dialogs.h"
 #include "ui/pick/walking_order.h"
 #include "ui/plan/plan_view.h"
-#include "ui/print/plan_output.h"
+#include "ui/print/book_origin.h"
 #include "ui/print/paper_choice.h"
+#include "ui/print/plan_output.h"
 #include "ui/window/main_window.h"
 #include "ui/window/wiring.h"
 #include "ui/window/work_page.h"
@@ -25,8 +26,7 @@ std::optional<print::PlanSheetJob> jobOf(const MainWindow& window) {
     print::PlanSheetJob job;
     job.scene = scene;
     job.book = desk.session().bookTitle();
-    const auto history = desk.session().history(1);
-    job.revision = history.empty() ? 0 : history.front().seq;
+    job.revision = print::revisionOf(desk.session());
     job.day = desk.day();
     job.printedOn = desk.today();
     job.paper = print::lastPaperChoice().paper;
