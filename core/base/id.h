@@ -34,5 +34,11 @@ using QueenId = Id<struct QueenTag>;
 using FileMappingId = Id<struct FileMappingTag>;
 using PhraseId = Id<struct PhraseTag>;
 using QuestionId = Id<struct QuestionTag>;
+using SampleId = Id<struct SampleTag>;
+using MiteFallId = Id<struct MiteFallTag>;
+using StripsOutId = Id<struct StripsOutTag>;
+using KitEndId = Id<struct KitEndTag>;
+using NotifiableId = Id<struct NotifiableTag>;
+using KeeperId = Id<struct KeeperTag>;
 
 } // namespace core

@@ -194,11 +194,55 @@ constexpr FieldKind kQuestion[] = {{QT_TRANSLATE_NOOP("History", "Name"), CellKi
                                    {QT_TRANSLATE_NOOP("History", "What is asked"), CellKind::Hidden},
                                    {QT_TRANSLATE_NOOP("History", "Marked on the plan"), CellKind::YesNo}};
 
+constexpr FieldKind kSample[] = {{QT_TRANSLATE_NOOP("History", "Colony"), CellKind::Colony},
+                                 {QT_TRANSLATE_NOOP("History", "Taken"), CellKind::Text},
+                                 {QT_TRANSLATE_NOOP("History", "Disease"), CellKind::Word},
+                                 {QT_TRANSLATE_NOOP("History", "Sample of"), CellKind::Word},
+                                 {QT_TRANSLATE_NOOP("History", "Laboratory"), CellKind::Text},
+                                 {QT_TRANSLATE_NOOP("History", "Number"), CellKind::Text},
+                                 {QT_TRANSLATE_NOOP("History", "Sent"), CellKind::Text},
+                                 {QT_TRANSLATE_NOOP("History", "Result"), CellKind::Hidden},
+                                 {QT_TRANSLATE_NOOP("History", "Given up"), CellKind::Text},
+                                 {QT_TRANSLATE_NOOP("History", "By"), CellKind::Text},
+                                 {QT_TRANSLATE_NOOP("History", "Note"), CellKind::Text}};
+constexpr FieldKind kMiteFall[] = {{QT_TRANSLATE_NOOP("History", "Colony"), CellKind::Colony},
+                                   {QT_TRANSLATE_NOOP("History", "Counted"), CellKind::Text},
+                                   {QT_TRANSLATE_NOOP("History", "Days on the board"), CellKind::Number},
+                                   {QT_TRANSLATE_NOOP("History", "Mites"), CellKind::Number},
+                                   {QT_TRANSLATE_NOOP("History", "By"), CellKind::Text},
+                                   {QT_TRANSLATE_NOOP("History", "Note"), CellKind::Text}};
+constexpr FieldKind kStripsOut[] = {{QT_TRANSLATE_NOOP("History", "Treatment"), CellKind::Hidden},
+                                    {QT_TRANSLATE_NOOP("History", "Colony"), CellKind::Colony},
+                                    {QT_TRANSLATE_NOOP("History", "Taken out"), CellKind::Text},
+                                    {QT_TRANSLATE_NOOP("History", "By"), CellKind::Text},
+                                    {QT_TRANSLATE_NOOP("History", "Note"), CellKind::Text}};
+constexpr FieldKind kKitEnd[] = {{QT_TRANSLATE_NOOP("History", "Day"), CellKind::Text},
+                                 {QT_TRANSLATE_NOOP("History", "Yard"), CellKind::Yard},
+                                 {QT_TRANSLATE_NOOP("History", "Part"), CellKind::Text},
+                                 {QT_TRANSLATE_NOOP("History", "Came off"), CellKind::Colony},
+                                 {QT_TRANSLATE_NOOP("History", "How many"), CellKind::Number},
+                                 {QT_TRANSLATE_NOOP("History", "How"), CellKind::Word},
+                                 {QT_TRANSLATE_NOOP("History", "By"), CellKind::Text},
+                                 {QT_TRANSLATE_NOOP("History", "Paper"), CellKind::Text},
+                                 {QT_TRANSLATE_NOOP("History", "Note"), CellKind::Text}};
+constexpr FieldKind kNotifiable[] = {{QT_TRANSLATE_NOOP("History", "Place"), CellKind::Text},
+                                     kKey,
+                                     {QT_TRANSLATE_NOOP("History", "Disease"), CellKind::Word},
+                                     {QT_TRANSLATE_NOOP("History", "Must be reported"), CellKind::YesNo},
+                                     {QT_TRANSLATE_NOOP("History", "Whom to tell"), CellKind::Text},
+                                     {QT_TRANSLATE_NOOP("History", "Source"), CellKind::Text}};
+constexpr FieldKind kKeeper[] = {{QT_TRANSLATE_NOOP("History", "Name"), CellKind::Text},
+                                 {QT_TRANSLATE_NOOP("History", "Address"), CellKind::Text},
+                                 {QT_TRANSLATE_NOOP("History", "Contact"), CellKind::Text},
+                                 {QT_TRANSLATE_NOOP("History", "Registration"), CellKind::Text},
+                                 {QT_TRANSLATE_NOOP("History", "Place whose rules hold"), CellKind::Text}};
+
 /// In the order of enum Table.
 constexpr std::array<std::span<const FieldKind>, kTableCount> kFields = {
-    kYard,         kStand,       kBoxKind, kColony,  kPlacement,   kVisit,      kVisitSign, kTransfer,    kResult,
-    kTreatment,    kLineage,     kKit,     kSetting, kPerson,      kFixedThing, kMergeDay,  kMergeChoice, kMergeStrip,
-    kDivideChoice, kDivideStrip, kFeeding, kQueen,   kFileMapping, kPhrase,     kQuestion};
+    kYard,        kStand,      kBoxKind,      kColony,      kPlacement, kVisit,      kVisitSign,   kTransfer,
+    kResult,      kTreatment,  kLineage,      kKit,         kSetting,   kPerson,     kFixedThing,  kMergeDay,
+    kMergeChoice, kMergeStrip, kDivideChoice, kDivideStrip, kFeeding,   kQueen,      kFileMapping, kPhrase,
+    kQuestion,    kSample,     kMiteFall,     kStripsOut,   kKitEnd,    kNotifiable, kKeeper};
 
 constexpr std::array<std::pair<const char*, const char*>, kTableCount> kRecords = {{
     {QT_TRANSLATE_NOOP("History", "%1 yard"), QT_TRANSLATE_NOOP("History", "%1 yards")},
@@ -229,6 +273,14 @@ constexpr std::array<std::pair<const char*, const char*>, kTableCount> kRecords 
     {QT_TRANSLATE_NOOP("History", "%1 way to read a file"), QT_TRANSLATE_NOOP("History", "%1 ways to read files")},
     {QT_TRANSLATE_NOOP("History", "%1 quick sentence"), QT_TRANSLATE_NOOP("History", "%1 quick sentences")},
     {QT_TRANSLATE_NOOP("History", "%1 question"), QT_TRANSLATE_NOOP("History", "%1 questions")},
+    {QT_TRANSLATE_NOOP("History", "%1 sample"), QT_TRANSLATE_NOOP("History", "%1 samples")},
+    {QT_TRANSLATE_NOOP("History", "%1 count of fallen mites"),
+     QT_TRANSLATE_NOOP("History", "%1 counts of fallen mites")},
+    {QT_TRANSLATE_NOOP("History", "%1 end of a treatment"), QT_TRANSLATE_NOOP("History", "%1 ends of treatments")},
+    {QT_TRANSLATE_NOOP("History", "%1 end of kit"), QT_TRANSLATE_NOOP("History", "%1 ends of kit")},
+    {QT_TRANSLATE_NOOP("History", "%1 line of what must be reported"),
+     QT_TRANSLATE_NOOP("History", "%1 lines of what must be reported")},
+    {QT_TRANSLATE_NOOP("History", "%1 keeper of the book"), QT_TRANSLATE_NOOP("History", "%1 keepers of the book")},
 }};
 
 constexpr std::array<std::pair<const char*, const char*>, 9> kWords = {{

@@ -183,6 +183,22 @@ private:
             const auto q = row<Queen>();
             return History::tr("Queen of %1 from %2").arg(m_names.colony(q.colony, q.since), isoText(q.since));
         }
+        case Table::Sample: {
+            const auto s = row<Sample>();
+            return History::tr("Sample of %1 taken on %2").arg(m_names.colony(s.colony, s.day), isoText(s.day));
+        }
+        case Table::MiteFall: {
+            const auto f = row<MiteFall>();
+            return History::tr("Mites fallen at %1 by %2").arg(m_names.colony(f.colony, f.day), isoText(f.day));
+        }
+        case Table::StripsOut: {
+            const auto s = row<StripsOut>();
+            return History::tr("Treatment taken out of %1 on %2").arg(m_names.colony(s.colony, s.day), isoText(s.day));
+        }
+        case Table::KitEnd: {
+            const auto e = row<KitEnd>();
+            return History::tr("End of kit on %1: %2").arg(isoText(e.day), e.part);
+        }
         case Table::Lineage:
             return lineageWhat();
         case Table::Placement:
@@ -220,6 +236,12 @@ private:
             return History::tr("Quick sentence %1").arg(row<Phrase>().brief);
         case Table::Question:
             return History::tr("Question %1").arg(row<Question>().name);
+        case Table::Notifiable: {
+            const auto n = row<Notifiable>();
+            return History::tr("What must be reported in %1: %2").arg(n.place, wordText(word(n.disease)));
+        }
+        case Table::Keeper:
+            return History::tr("Keeper of the book: %1").arg(row<Keeper>().name);
         case Table::FixedThing:
             return fixedWhat();
         case Table::MergeDay: {

@@ -150,6 +150,12 @@ bool rowMatters(const RowChange& change, bool placementsToo) {
     case Table::FileMapping:
     case Table::Phrase:
     case Table::Question:
+    case Table::Sample:
+    case Table::MiteFall:
+    case Table::StripsOut:
+    case Table::KitEnd:
+    case Table::Notifiable:
+    case Table::Keeper:
         return false;
     }
     return true;
@@ -173,6 +179,12 @@ bool rangeMatters(const BulkDelete& range) {
     case Table::FileMapping:
     case Table::Phrase:
     case Table::Question:
+    case Table::Sample:
+    case Table::MiteFall:
+    case Table::StripsOut:
+    case Table::KitEnd:
+    case Table::Notifiable:
+    case Table::Keeper:
     case Table::Stand:
     case Table::Visit: // as for a single visit
         return false;

@@ -43,6 +43,18 @@ void needUnnamed(const EditContext& c, const Colony& colony) {
     for (const Feeding& f : c.feedingsOf(colony.id)) named(Edits::tr("a feeding"), f.day);
     for (const Queen& q : c.queensOf(colony.id)) named(Edits::tr("a queen"), q.since);
     for (const Queen& q : c.queensRaisedFrom(colony.id)) named(Edits::tr("a queen raised from it"), q.since);
+    c.each<Sample>([&](const Sample& s) {
+        if (s.colony == colony.id) named(Edits::tr("a sample"), s.day);
+    });
+    c.each<MiteFall>([&](const MiteFall& f) {
+        if (f.colony == colony.id) named(Edits::tr("a count of fallen mites"), f.day);
+    });
+    c.each<StripsOut>([&](const StripsOut& s) {
+        if (s.colony == colony.id) named(Edits::tr("a treatment taken out"), s.day);
+    });
+    c.each<KitEnd>([&](const KitEnd& e) {
+        if (e.colony == colony.id) named(Edits::tr("an end of its kit"), e.day);
+    });
     c.each<Kit>([&](const Kit& kit) {
         if (kit.colony == colony.id) refuse(Edits::tr("Kit that came off %1 is counted.").arg(colony.label));
     });
@@ -108,6 +120,10 @@ ChangeSet takeBackYard(const EditContext& c, YardId id) {
         refuse(Edits::tr("%1 has a merge day of %2; take that back first.").arg(yard.name, isoText(day.day)));
     c.each<Kit>([&](const Kit& kit) {
         if (kit.yard == id) refuse(Edits::tr("Kit is counted in %1.").arg(yard.name));
+    });
+    c.each<KitEnd>([&](const KitEnd& e) {
+        if (e.yard == id)
+            refuse(Edits::tr("%1 has an end of kit of %2; take that back first.").arg(yard.name, isoText(e.day)));
     });
     c.each<FixedThing>([&](const FixedThing& thing) {
         if (thing.yard == id)

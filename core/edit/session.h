@@ -105,8 +105,18 @@ public:
     std::vector<FileMapping> fileMappings() const;                   ///< natural order
     std::vector<Phrase> phrases() const;                             ///< natural order
     std::vector<Question> questions() const;                         ///< natural order
-    QString bookTitle() const;                                       ///< the file's name without its extension
-    QString bookId() const;                                          ///< the uuid that it was made with
+    std::vector<Result> results() const;                             ///< all, by day
+    std::vector<Treatment> treatments() const;                       ///< all, by day
+    std::vector<Sample> samples() const;                             ///< all, by day
+    std::vector<Sample> samplesOf(ColonyId id) const;                ///< by day
+    std::vector<MiteFall> miteFalls(Day from, Day until) const;      ///< counted on these days, both included; by day
+    std::vector<MiteFall> miteFallsOf(ColonyId id) const;            ///< by day
+    std::vector<StripsOut> stripsOut() const;                        ///< all, by day
+    std::vector<KitEnd> kitEnds() const;                             ///< all, by day
+    std::vector<Notifiable> notifiables() const;                     ///< the book's own lines, by place, then disease
+    std::optional<Keeper> keeper() const;
+    QString bookTitle() const; ///< the file's name without its extension
+    QString bookId() const;    ///< the uuid that it was made with
     std::optional<Yard> yard(YardId id) const;
     std::vector<Stand> standsOf(YardId id) const;           ///< removed ones too, natural order
     std::vector<FixedThing> fixedThingsOf(YardId id) const; ///< in the order they were drawn

@@ -100,6 +100,26 @@ std::vector<Phrase> Session::phrases() const { return store::phrases(*d->db); }
 
 std::vector<Question> Session::questions() const { return store::questions(*d->db); }
 
+std::vector<Result> Session::results() const { return store::results(*d->db); }
+
+std::vector<Treatment> Session::treatments() const { return store::treatments(*d->db); }
+
+std::vector<Sample> Session::samples() const { return store::samples(*d->db); }
+
+std::vector<Sample> Session::samplesOf(ColonyId id) const { return store::samplesOf(*d->db, id); }
+
+std::vector<MiteFall> Session::miteFalls(Day from, Day until) const { return store::miteFalls(*d->db, from, until); }
+
+std::vector<MiteFall> Session::miteFallsOf(ColonyId id) const { return store::miteFallsOf(*d->db, id); }
+
+std::vector<StripsOut> Session::stripsOut() const { return store::stripsOut(*d->db); }
+
+std::vector<KitEnd> Session::kitEnds() const { return store::kitEnds(*d->db); }
+
+std::vector<Notifiable> Session::notifiables() const { return store::notifiables(*d->db); }
+
+std::optional<Keeper> Session::keeper() const { return store::keeper(*d->db); }
+
 QString Session::bookTitle() const { return QFileInfo(path()).completeBaseName(); }
 
 QString Session::bookId() const { return d->db->bookId(); }

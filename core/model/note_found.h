@@ -11,8 +11,21 @@
 namespace core {
 
 /// The record that a note is of; its number is part of the key of the words in the book (note_words).
-enum class NoteOf { Visit, Colony, Yard, Transfer, Result, Treatment, Lineage, Feeding, Queen };
-constexpr int kNoteOfCount = 9;
+enum class NoteOf {
+    Visit,
+    Colony,
+    Yard,
+    Transfer,
+    Result,
+    Treatment,
+    Lineage,
+    Feeding,
+    Queen,
+    Sample,
+    MiteFall,
+    KitEnd
+};
+constexpr int kNoteOfCount = 12;
 
 /// A part of a text that was looked for.
 struct TextMark {

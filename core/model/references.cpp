@@ -39,6 +39,13 @@ constexpr Reference kReferences[] = {
     {Table::Feeding, 0, Table::Colony},
     {Table::Queen, 0, Table::Colony},
     {Table::Queen, 9, Table::Colony},
+    {Table::Sample, 0, Table::Colony},
+    {Table::Sample, 7, Table::Result},
+    {Table::MiteFall, 0, Table::Colony},
+    {Table::StripsOut, 0, Table::Treatment},
+    {Table::StripsOut, 1, Table::Colony},
+    {Table::KitEnd, 1, Table::Yard},
+    {Table::KitEnd, 3, Table::Colony},
 };
 
 constexpr std::array<size_t, 1> kFirst = {0};
@@ -52,13 +59,14 @@ constexpr std::array<size_t, 3> kFirstThree = {0, 1, 2};
 constexpr std::array<size_t, 4> kFirstFour = {0, 1, 2, 3};
 constexpr std::array<size_t, 2> kDayAndColony = {0, 2};
 constexpr std::array<size_t, 2> kDayAndMoved = {0, 3};
+constexpr std::array<size_t, 2> kPlaceAndDisease = {1, 2};
 
 } // namespace
 
 std::span<const Reference> references() { return kReferences; }
 
 std::span<const UniqueKey> uniqueKeys() {
-    static const std::array<UniqueKey, 27> keys{{
+    static const std::array<UniqueKey, 30> keys{{
         {Table::Yard, kSecond, -1, {}},
         {Table::Stand, kYardAndKey, -1, {}},
         {Table::BoxKind, kSecond, -1, {}},
@@ -86,6 +94,9 @@ std::span<const UniqueKey> uniqueKeys() {
         {Table::FileMapping, kSecond, -1, {}},
         {Table::Phrase, kSecond, -1, {}},
         {Table::Question, kSecond, -1, {}},
+        {Table::MiteFall, kFirstTwo, -1, {}},
+        {Table::StripsOut, kFirstTwo, -1, {}},
+        {Table::Notifiable, kPlaceAndDisease, -1, {}},
     }};
     return keys;
 }

@@ -35,9 +35,15 @@ enum class Table {
     Queen,
     FileMapping,
     Phrase,
-    Question
+    Question,
+    Sample,
+    MiteFall,
+    StripsOut,
+    KitEnd,
+    Notifiable,
+    Keeper
 };
-constexpr int kTableCount = 25;
+constexpr int kTableCount = 31;
 
 /// One stored cell: NULL, integer, real or text.
 using Value = std::variant<std::monostate, qint64, double, QString>;

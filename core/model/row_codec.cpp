@@ -366,4 +366,60 @@ template <> Question fromRow<Question>(qint64 id, const Row& row) {
     return q;
 }
 
+Row toRow(const Sample& s) {
+    return cells(s.colony, s.day, s.disease, s.material, s.laboratory, s.number, s.sent, s.result, s.lost, s.by,
+                 s.note);
+}
+
+template <> Sample fromRow<Sample>(qint64 id, const Row& row) {
+    Sample s;
+    readerOf(s, id, row)
+        .takeAll(s.colony, s.day, s.disease, s.material, s.laboratory, s.number, s.sent, s.result, s.lost, s.by,
+                 s.note);
+    return s;
+}
+
+Row toRow(const MiteFall& f) { return cells(f.colony, f.day, f.days, f.mites, f.by, f.note); }
+
+template <> MiteFall fromRow<MiteFall>(qint64 id, const Row& row) {
+    MiteFall f;
+    readerOf(f, id, row).takeAll(f.colony, f.day, f.days, f.mites, f.by, f.note);
+    return f;
+}
+
+Row toRow(const StripsOut& s) { return cells(s.treatment, s.colony, s.day, s.by, s.note); }
+
+template <> StripsOut fromRow<StripsOut>(qint64 id, const Row& row) {
+    StripsOut s;
+    readerOf(s, id, row).takeAll(s.treatment, s.colony, s.day, s.by, s.note);
+    return s;
+}
+
+Row toRow(const KitEnd& e) { return cells(e.day, e.yard, e.part, e.colony, e.count, e.how, e.by, e.paper, e.note); }
+
+template <> KitEnd fromRow<KitEnd>(qint64 id, const Row& row) {
+    KitEnd e;
+    readerOf(e, id, row).takeAll(e.day, e.yard, e.part, e.colony, e.count, e.how, e.by, e.paper, e.note);
+    return e;
+}
+
+Row toRow(const Notifiable& n) { return cells(n.place, folded(n.place), n.disease, n.must, n.tell, n.source); }
+
+template <> Notifiable fromRow<Notifiable>(qint64 id, const Row& row) {
+    Notifiable n;
+    CellReader r = readerOf(n, id, row);
+    r.take(n.place);
+    r.skip();
+    r.takeAll(n.disease, n.must, n.tell, n.source);
+    return n;
+}
+
+Row toRow(const Keeper& k) { return cells(k.name, k.address, k.contact, k.registration, k.place); }
+
+template <> Keeper fromRow<Keeper>(qint64 id, const Row& row) {
+    Keeper k;
+    readerOf(k, id, row).takeAll(k.name, k.address, k.contact, k.registration, k.place);
+    return k;
+}
+
 } // namespace core

@@ -31,6 +31,12 @@ Row toRow(const Queen&);
 Row toRow(const FileMapping&);
 Row toRow(const Phrase&);
 Row toRow(const Question&);
+Row toRow(const Sample&);
+Row toRow(const MiteFall&);
+Row toRow(const StripsOut&);
+Row toRow(const KitEnd&);
+Row toRow(const Notifiable&);
+Row toRow(const Keeper&);
 
 /// Throws Error(Book) when a cell is not what the column holds.
 template <class T> T fromRow(qint64 id, const Row& row);
@@ -57,6 +63,12 @@ template <> Queen fromRow<Queen>(qint64 id, const Row& row);
 template <> FileMapping fromRow<FileMapping>(qint64 id, const Row& row);
 template <> Phrase fromRow<Phrase>(qint64 id, const Row& row);
 template <> Question fromRow<Question>(qint64 id, const Row& row);
+template <> Sample fromRow<Sample>(qint64 id, const Row& row);
+template <> MiteFall fromRow<MiteFall>(qint64 id, const Row& row);
+template <> StripsOut fromRow<StripsOut>(qint64 id, const Row& row);
+template <> KitEnd fromRow<KitEnd>(qint64 id, const Row& row);
+template <> Notifiable fromRow<Notifiable>(qint64 id, const Row& row);
+template <> Keeper fromRow<Keeper>(qint64 id, const Row& row);
 
 template <class T> constexpr Table tableOf();
 template <> constexpr Table tableOf<Yard>() { return Table::Yard; }
@@ -82,5 +94,11 @@ template <> constexpr Table tableOf<Queen>() { return Table::Queen; }
 template <> constexpr Table tableOf<FileMapping>() { return Table::FileMapping; }
 template <> constexpr Table tableOf<Phrase>() { return Table::Phrase; }
 template <> constexpr Table tableOf<Question>() { return Table::Question; }
+template <> constexpr Table tableOf<Sample>() { return Table::Sample; }
+template <> constexpr Table tableOf<MiteFall>() { return Table::MiteFall; }
+template <> constexpr Table tableOf<StripsOut>() { return Table::StripsOut; }
+template <> constexpr Table tableOf<KitEnd>() { return Table::KitEnd; }
+template <> constexpr Table tableOf<Notifiable>() { return Table::Notifiable; }
+template <> constexpr Table tableOf<Keeper>() { return Table::Keeper; }
 
 } // namespace core

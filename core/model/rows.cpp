@@ -76,6 +76,13 @@ constexpr const char* kQueen[] = {"colony", "since",  "until",  "fate",   "born"
 constexpr const char* kFileMapping[] = {"name", "key", "kind", "header", "form"};
 constexpr const char* kPhrase[] = {"short", "key", "sentence"};
 constexpr const char* kQuestion[] = {"name", "key", "about", "ask", "on_plan"};
+constexpr const char* kSample[] = {"colony", "day",    "disease", "material", "laboratory", "number",
+                                   "sent",   "result", "lost",    "by_whom",  "note"};
+constexpr const char* kMiteFall[] = {"colony", "day", "days", "mites", "by_whom", "note"};
+constexpr const char* kStripsOut[] = {"treatment", "colony", "day", "by_whom", "note"};
+constexpr const char* kKitEnd[] = {"day", "yard", "part", "colony", "count", "how", "by_whom", "paper", "note"};
+constexpr const char* kNotifiable[] = {"place", "key", "disease", "must", "tell", "source"};
+constexpr const char* kKeeper[] = {"name", "address", "contact", "registration", "place"};
 
 struct TableInfo {
     const char* name;
@@ -107,7 +114,13 @@ constexpr std::array<TableInfo, kTableCount> kTables{{{"yard", kYard},
                                                       {"queen", kQueen},
                                                       {"file_mapping", kFileMapping},
                                                       {"phrase", kPhrase},
-                                                      {"question", kQuestion}}};
+                                                      {"question", kQuestion},
+                                                      {"sample", kSample},
+                                                      {"mite_fall", kMiteFall},
+                                                      {"strips_out", kStripsOut},
+                                                      {"kit_end", kKitEnd},
+                                                      {"notifiable", kNotifiable},
+                                                      {"keeper", kKeeper}}};
 
 } // namespace
 

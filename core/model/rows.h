@@ -318,4 +318,81 @@ struct Question {
     friend bool operator==(const Question&, const Question&) = default;
 };
 
+/// A sample of one colony sent to a laboratory; its answer is a Result. No rule reads it.
+struct Sample {
+    SampleId id;
+    ColonyId colony;
+    Day day; ///< taken
+    Disease disease = Disease::Afb;
+    SampleMaterial material = SampleMaterial::Brood;
+    QString laboratory; ///< where it goes; never empty
+    QString number;     ///< written on it
+    std::optional<Day> sent;
+    std::optional<ResultId> result; ///< its answer
+    std::optional<Day> lost;        ///< since when no answer is awaited; one of the two at most
+    QString by;                     ///< who took it
+    QString note;
+    friend bool operator==(const Sample&, const Sample&) = default;
+};
+
+/// Mites that fell onto a board under the hive: shown in mites a day, never turned into mites per 100 bees.
+struct MiteFall {
+    MiteFallId id;
+    ColonyId colony;
+    Day day;      ///< counted
+    int days = 1; ///< that the board lay there before, 1..60
+    int mites = 0;
+    QString by;
+    QString note;
+    friend bool operator==(const MiteFall&, const MiteFall&) = default;
+};
+
+/// What a treatment left in a hive is out again.
+struct StripsOut {
+    StripsOutId id;
+    TreatmentId treatment;
+    ColonyId colony; ///< of a yard's treatment: one row a colony
+    Day day;
+    QString by;
+    QString note;
+    friend bool operator==(const StripsOut&, const StripsOut&) = default;
+};
+
+/// How kit that was kept apart came to its end, or can be used again.
+struct KitEnd {
+    KitEndId id;
+    Day day;
+    std::optional<YardId> yard; ///< where it lay; not set: the store room
+    QString part;
+    std::optional<ColonyId> colony; ///< that it came off
+    int count = 1;
+    KitEndHow how = KitEndHow::Burned;
+    QString by;    ///< never empty
+    QString paper; ///< number of the order or certificate
+    QString note;  ///< of `other`: how
+    friend bool operator==(const KitEnd&, const KitEnd&) = default;
+};
+
+/// What must be reported where; stands in place of the shipped line of the same place and disease.
+struct Notifiable {
+    NotifiableId id;
+    QString place;
+    Reportable disease = Reportable::Afb;
+    bool must = true;
+    QString tell; ///< whom: office, telephone
+    QString source;
+    friend bool operator==(const Notifiable&, const Notifiable&) = default;
+};
+
+/// Whose book it is; at most one row.
+struct Keeper {
+    KeeperId id;
+    QString name; ///< never empty
+    QString address;
+    QString contact;
+    QString registration;
+    QString place; ///< whose rules hold: a place of what is notifiable
+    friend bool operator==(const Keeper&, const Keeper&) = default;
+};
+
 } // namespace core

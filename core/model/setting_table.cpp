@@ -23,6 +23,12 @@ constexpr char kWeights[] = "OMAFRA, Best Management Practices for Ontario Beeke
 constexpr char kEfbWeeks[] = "Scottish Government, European foulbrood control plan 2020: 6 weeks (two brood cycles)";
 constexpr char kNear[] = "Lindström, Korpela, Fries 2008, Apidologie 39:515-522: spread within 1 km likely; "
                          "Bienenseuchen-Verordnung § 10(1): at least 1 km";
+constexpr char kRobbing[] = "Lindström, Korpela, Fries 2008, Apidologie 39:515-522: clearly less at 2 km or more";
+constexpr char kDrop[] =
+    "assumption (a club in North Germany, buckfastimker-weser-ems.de: July over 10 treat, November over 1 "
+    "treat; natural fall over 5 days; the months between are filled in here)";
+constexpr char kRecords[] = "Regulation (EU) 2019/6 article 108 and UK Veterinary Medicines Regulations 2013: at least "
+                            "5 years; local law decides";
 constexpr char kCustom[] = "assumption (custom, 3 feet or 3 miles: a rule of thumb of trade guides, no law of nature)";
 constexpr char kSyrup[] = "own calculation from the CRC Handbook sucrose table at 20 °C: 0.8844 kg sugar a litre, "
                           "stores of 18 % water";
@@ -86,8 +92,14 @@ const SettingField kFields[] = {
      "More mites than this give a caution from January to July. South: six months later."},
     {"mites.fall", &Settings::mitesFall, 0, 100 * kMillion, kFree, "mites per 100 bees", kMites,
      "More mites than this give a caution from August to December. South: six months later."},
+    {"drop.summer", &Settings::dropSummer, 0, 10'000 * kMillion, kFree, "mites a day", kDrop,
+     "More mites than this fall naturally onto the board a day: treat, from July to October. South: six months later."},
+    {"drop.late", &Settings::dropLate, 0, 10'000 * kMillion, kFree, "mites a day", kDrop,
+     "The same in November and December. South: six months later."},
     {"afb.near_m", &Settings::afbNearM, 0, 100'000 * kMillion, kFree, "m", kNear,
      "A yard within this distance of the yard of a foulbrood source gives a caution."},
+    {"afb.rob_m", &Settings::afbRobM, 0, 100'000 * kMillion, kFree, "m", kRobbing,
+     "Yards within this distance of a foulbrood source are listed: their bees may rob it. Beyond it, clearly less."},
     {"move.drift_m", &Settings::moveDriftM, 0, 1000 * kMillion, kFree, "m", kAssumed,
      "A held colony within this distance of a stand that is emptied gives a caution: foragers drift."},
     {"move.step_m", &Settings::moveStepM, 0, 1000 * kMillion, kFree, "m", kCustom,
@@ -128,6 +140,11 @@ const SettingField kFields[] = {
      "Each part of a divide needs so many frames of bees."},
     {"follow.union_days", &Settings::followUnionDays, 0, 60, kFree, "days", kFiveDays,
      "A union is looked at so long after it was made."},
+    // Papers
+    {"records.years", &Settings::recordsYears, 1, 100, kFree, "years", kRecords,
+     "So long after its last day a treatment is kept in the medicine book: corrected, never erased."},
+    {"sample.late_days", &Settings::sampleLateDays, 1, kMostDays, kFree, "days", kAssumed,
+     "A sample without an answer so long after it was sent is asked after."},
     // The crew of a merge day
     {"crew.minutes_per_union", &Settings::crewMinutesPerUnion, 1, 240, kFree, "minutes", kAssumed,
      "What a union takes two people, from setting the host aside to the mark on the lid."},

@@ -60,7 +60,10 @@ struct Settings {
     // Cautions
     Millionths mitesSpring{2'000'000}; ///< mites per 100 bees
     Millionths mitesFall{3'000'000};
+    Millionths dropSummer{10'000'000}; ///< mites a day on the board
+    Millionths dropLate{1'000'000};
     Millionths afbNearM{1'000'000'000};
+    Millionths afbRobM{2'000'000'000};
     Millionths moveDriftM{3'000'000};
     Millionths moveStepM{900'000};
     Millionths moveFarM{4'800'000'000};
@@ -83,6 +86,9 @@ struct Settings {
     int broodPerPart = 4;
     int beesPerPart = 5;
     int followUnionDays = 5;
+    // Papers
+    int recordsYears = 5;    ///< that the medicine book is kept
+    int sampleLateDays = 21; ///< a sample without an answer is asked after
     // The crew of a merge day
     int crewMinutesPerUnion = 12;
     int crewPeople = 2;

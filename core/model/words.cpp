@@ -19,6 +19,9 @@ constexpr const char* kFeeds[] = {"syrup", "fondant", "sugar", "honey", "pollen"
 constexpr const char* kFates[] = {"superseded", "replaced", "dead", "missing", "swarmed", "sold", "moved"};
 constexpr const char* kMarks[] = {"white", "yellow", "red", "green", "blue", "unmarked"};
 constexpr const char* kOrigins[] = {"raised", "bought", "swarm", "emergency", "supersedure"};
+constexpr const char* kMaterials[] = {"brood", "bees", "honey", "debris", "other"};
+constexpr const char* kKitEnds[] = {"irradiated", "dipped", "burned", "other"};
+constexpr const char* kReportable[] = {"afb", "efb", "small-hive-beetle", "tropilaelaps", "varroa"};
 constexpr const char* kSigns[] = {"afb", "efb", "brood-doubt", "chalkbrood", "sacbrood", "nosema", "deformed-wings"};
 
 } // namespace
@@ -38,6 +41,9 @@ template <> std::span<const char* const> wordsOf<FeedKind>() { return kFeeds; }
 template <> std::span<const char* const> wordsOf<QueenFate>() { return kFates; }
 template <> std::span<const char* const> wordsOf<QueenMark>() { return kMarks; }
 template <> std::span<const char* const> wordsOf<QueenOrigin>() { return kOrigins; }
+template <> std::span<const char* const> wordsOf<SampleMaterial>() { return kMaterials; }
+template <> std::span<const char* const> wordsOf<KitEndHow>() { return kKitEnds; }
+template <> std::span<const char* const> wordsOf<Reportable>() { return kReportable; }
 template <> std::span<const char* const> wordsOf<Sign>() { return kSigns; }
 
 } // namespace core

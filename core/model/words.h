@@ -30,6 +30,12 @@ enum class QueenFate { Superseded, Replaced, Dead, Missing, Swarmed, Sold, Moved
 /// The paint or disc on a queen.
 enum class QueenMark { White, Yellow, Red, Green, Blue, Unmarked };
 enum class QueenOrigin { Raised, Bought, Swarm, Emergency, Supersedure };
+/// What a sample is of.
+enum class SampleMaterial { Brood, Bees, Honey, Debris, Other };
+/// How kit that was kept apart came to its end, or can be used again.
+enum class KitEndHow { Irradiated, Dipped, Burned, Other };
+/// What may have to be reported.
+enum class Reportable { Afb, Efb, SmallHiveBeetle, Tropilaelaps, Varroa };
 enum class Sign { Afb, Efb, BroodDoubt, Chalkbrood, Sacbrood, Nosema, DeformedWings };
 
 /// The words of files and of the store for an enum, in enum order ("drone-layer"). Never translated.
@@ -49,6 +55,9 @@ template <> std::span<const char* const> wordsOf<FeedKind>();
 template <> std::span<const char* const> wordsOf<QueenFate>();
 template <> std::span<const char* const> wordsOf<QueenMark>();
 template <> std::span<const char* const> wordsOf<QueenOrigin>();
+template <> std::span<const char* const> wordsOf<SampleMaterial>();
+template <> std::span<const char* const> wordsOf<KitEndHow>();
+template <> std::span<const char* const> wordsOf<Reportable>();
 template <> std::span<const char* const> wordsOf<Sign>();
 
 template <class E> QString word(E value) { return QString::fromLatin1(wordsOf<E>()[static_cast<size_t>(value)]); }

@@ -61,7 +61,8 @@ void checkKeys(const Database& db, std::vector<QString>& all) {
     Statement row = db.prepare("SELECT name, key FROM yard UNION ALL SELECT name, key FROM stand UNION ALL "
                                "SELECT name, key FROM box_kind UNION ALL SELECT label, key FROM colony UNION ALL "
                                "SELECT name, key FROM person UNION ALL SELECT name, key FROM file_mapping UNION ALL "
-                               "SELECT short, key FROM phrase UNION ALL SELECT name, key FROM question");
+                               "SELECT short, key FROM phrase UNION ALL SELECT name, key FROM question UNION ALL "
+                               "SELECT place, key FROM notifiable");
     while (row.step())
         if (folded(row.text(0)) != row.text(1))
             problems.add(QStringLiteral("A name is filed under another than its own: %1.").arg(row.text(0)));

@@ -18,7 +18,8 @@ namespace {
 
 constexpr const char* kFiles[] = {":/migrations/0001_book.sql",         ":/migrations/0002_people.sql",
                                   ":/migrations/0003_fixed_things.sql", ":/migrations/0004_merge_days.sql",
-                                  ":/migrations/0005_divides.sql",      ":/migrations/0006_visits.sql"};
+                                  ":/migrations/0005_divides.sql",      ":/migrations/0006_visits.sql",
+                                  ":/migrations/0007_health.sql"};
 
 std::vector<Migration> readMigrations() {
     registerMigrations();

@@ -24,7 +24,10 @@ inline constexpr std::array<Notes, kNoteOfCount> kNotes{{{Table::Visit, "note", 
                                                          {Table::Treatment, "reason", "day", "colony", "yard"},
                                                          {Table::Lineage, "note", "day", "colony", "NULL"},
                                                          {Table::Feeding, "note", "day", "colony", "NULL"},
-                                                         {Table::Queen, "note", "since", "colony", "NULL"}}};
+                                                         {Table::Queen, "note", "since", "colony", "NULL"},
+                                                         {Table::Sample, "note", "day", "colony", "NULL"},
+                                                         {Table::MiteFall, "note", "day", "colony", "NULL"},
+                                                         {Table::KitEnd, "note", "day", "colony", "yard"}}};
 /// The key of a record's words is kKinds × its id + its place in kNotes.
 constexpr int kKinds = 16;
 

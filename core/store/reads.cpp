@@ -271,6 +271,43 @@ std::vector<Phrase> phrases(const Database& db) {
 
 std::vector<Question> questions(const Database& db) { return byName(all<Question>(select<Question>(db, ""))); }
 
+std::vector<Result> results(const Database& db) { return all<Result>(select<Result>(db, "ORDER BY day, id")); }
+
+std::vector<Treatment> treatments(const Database& db) {
+    return all<Treatment>(select<Treatment>(db, "ORDER BY day, id"));
+}
+
+std::vector<Sample> samples(const Database& db) { return all<Sample>(select<Sample>(db, "ORDER BY day, id")); }
+
+std::vector<Sample> samplesOf(const Database& db, ColonyId colony) {
+    return ofOne<Sample>(db, "WHERE colony = ? ORDER BY day, id", colony);
+}
+
+std::vector<MiteFall> miteFalls(const Database& db, Day from, Day until) {
+    Statement s = select<MiteFall>(db, "WHERE day BETWEEN ? AND ? ORDER BY day, id");
+    s.bind(1, from).bind(2, until);
+    return all<MiteFall>(std::move(s));
+}
+
+std::vector<MiteFall> miteFallsOf(const Database& db, ColonyId colony) {
+    return ofOne<MiteFall>(db, "WHERE colony = ? ORDER BY day", colony);
+}
+
+std::vector<StripsOut> stripsOut(const Database& db) {
+    return all<StripsOut>(select<StripsOut>(db, "ORDER BY day, id"));
+}
+
+std::vector<KitEnd> kitEnds(const Database& db) { return all<KitEnd>(select<KitEnd>(db, "ORDER BY day, id")); }
+
+std::vector<Notifiable> notifiables(const Database& db) {
+    return all<Notifiable>(select<Notifiable>(db, "ORDER BY key, disease"));
+}
+
+std::optional<Keeper> keeper(const Database& db) {
+    const auto rows = all<Keeper>(select<Keeper>(db, "ORDER BY id LIMIT 1"));
+    return rows.empty() ? std::nullopt : std::optional(rows.front());
+}
+
 std::vector<Visit> visitsBetween(const Database& db, Day from, Day until, std::optional<YardId> yard) {
     constexpr const char* kThere = "WHERE day BETWEEN ?1 AND ?2 AND id IN (SELECT v.id FROM stand s "
                                    "JOIN placement p ON p.stand = s.id JOIN visit v ON v.colony = p.colony "

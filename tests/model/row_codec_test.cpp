@@ -109,6 +109,42 @@ Queen fullQueen() {
 FileMapping fullFileMapping() { return {{22}, "scale app", "visits", "day;hive;kg", "{}"}; }
 Phrase fullPhrase() { return {{23}, "q+", "Queen seen, laying well."}; }
 Question fullQuestion() { return {{24}, "Light in fall", "colonies", "{}", true}; }
+Sample fullSample(bool answered) {
+    Sample s{{25},
+             {6},
+             dayOf(2026, 8, 1),
+             Disease::Afb,
+             SampleMaterial::Debris,
+             "bee laboratory",
+             "S-12",
+             dayOf(2026, 8, 2),
+             {},
+             dayOf(2026, 9, 30),
+             "A. Keeper",
+             "from the floor"};
+    if (answered)
+        s = {{26},
+             {6},
+             dayOf(2026, 8, 1),
+             Disease::Efb,
+             SampleMaterial::Brood,
+             "bee laboratory",
+             "",
+             {},
+             ResultId{7},
+             {},
+             "",
+             ""};
+    return s;
+}
+MiteFall fullMiteFall() { return {{27}, {6}, dayOf(2026, 7, 20), 5, 20, "A. Keeper", "windy"}; }
+StripsOut fullStripsOut() { return {{28}, {8}, {6}, dayOf(2026, 9, 20), "A. Keeper", "one was gone"}; }
+KitEnd fullKitEnd() {
+    return {{29}, dayOf(2026, 6, 1), YardId{1},   "floor", ColonyId{6},
+            2,    KitEndHow::Dipped, "A. Keeper", "P-9",   "wax bath"};
+}
+Notifiable fullNotifiable() { return {{30}, "Åland", Reportable::SmallHiveBeetle, true, "the office", "its leaflet"}; }
+Keeper fullKeeper() { return {{31}, "A. Keeper", "1 Lane", "telephone", "R-1", "Åland"}; }
 
 template <class T> void expectRoundTrip(const T& row) {
     const Row cells = toRow(row);
@@ -139,6 +175,13 @@ TEST(RowCodec, GivesBackWhatItTook) {
     expectRoundTrip(fullFileMapping());
     expectRoundTrip(fullPhrase());
     expectRoundTrip(fullQuestion());
+    expectRoundTrip(fullSample(false));
+    expectRoundTrip(fullSample(true));
+    expectRoundTrip(fullMiteFall());
+    expectRoundTrip(fullStripsOut());
+    expectRoundTrip(fullKitEnd());
+    expectRoundTrip(fullNotifiable());
+    expectRoundTrip(fullKeeper());
     expectRoundTrip(Person{{14}, "Ana", true});
     expectRoundTrip(Person{{15}, "Åse", false});
     expectRoundTrip(FixedThing{{16}, {3}, FixedKind::Track, "", {{0, 0}, {-1500, 250}}, std::nullopt});
@@ -169,6 +212,11 @@ TEST(RowCodec, FillsEveryCellOfAFullRow) {
     expectFull(Table::FileMapping, toRow(fullFileMapping()));
     expectFull(Table::Phrase, toRow(fullPhrase()));
     expectFull(Table::Question, toRow(fullQuestion()));
+    expectFull(Table::MiteFall, toRow(fullMiteFall()));
+    expectFull(Table::StripsOut, toRow(fullStripsOut()));
+    expectFull(Table::KitEnd, toRow(fullKitEnd()));
+    expectFull(Table::Notifiable, toRow(fullNotifiable()));
+    expectFull(Table::Keeper, toRow(fullKeeper()));
     EXPECT_EQ(toRow(fullResult())[1], Value());    // one of colony and yard
     EXPECT_EQ(toRow(fullTreatment())[0], Value()); // likewise
 }

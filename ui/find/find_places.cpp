@@ -46,6 +46,9 @@ std::optional<records::RecordKind> kindOf(core::NoteOf of) {
     case core::NoteOf::Queen:
         return records::RecordKind::Queen;
     case core::NoteOf::Yard:
+    case core::NoteOf::Sample:
+    case core::NoteOf::MiteFall:
+    case core::NoteOf::KitEnd:
         break;
     }
     return std::nullopt;

@@ -46,6 +46,12 @@ QString noteOfText(core::NoteOf of) {
         return Notes::tr("Feed");
     case core::NoteOf::Queen:
         return Notes::tr("Queen");
+    case core::NoteOf::Sample:
+        return Notes::tr("Sample");
+    case core::NoteOf::MiteFall:
+        return Notes::tr("Fallen mites");
+    case core::NoteOf::KitEnd:
+        return Notes::tr("End of kit");
     }
     return {};
 }
