@@ -123,6 +123,16 @@ struct QueenDraft {
     Queen row; ///< colonies not set
 };
 
+struct KeeperDraft {
+    Origin at;
+    Keeper row;
+};
+
+struct NotifiableDraft {
+    Origin at;
+    Notifiable row;
+};
+
 struct Drafts {
     NamePool names;
     std::vector<QString> files; ///< path by Origin::file
@@ -145,6 +155,8 @@ struct Drafts {
     std::vector<ClosingDraft> closings;
     std::vector<FeedingDraft> feedings;
     std::vector<QueenDraft> queens;
+    std::vector<KeeperDraft> keepers;
+    std::vector<NotifiableDraft> notifiables;
 
     /// Of no use any more once a row has a fault.
     void dropRows();

@@ -37,6 +37,8 @@ void writeRows(FileKind kind, const EditContext& c, const ExportNames& names, Cs
     case FileKind::Closings: // none of the ten: see merge_strips.csv
     case FileKind::Feedings: // and these: see export_kept.h
     case FileKind::Queens:
+    case FileKind::Keeper:
+    case FileKind::Notifiables:
         return;
     }
 }

@@ -1,6 +1,9 @@
 #include "core/exchange/export_kept.h"
 
+#include "core/base/natural_order.h"
 #include "core/exchange/cell_text.h"
+
+#include <algorithm>
 
 namespace core::exchange {
 
@@ -44,6 +47,27 @@ std::vector<QStringList> queenRows(const edit::EditContext& c, const ExportNames
     std::vector<QStringList> rows;
     for (const Colony& colony : names.colonies())
         for (const Queen& q : c.queensOf(colony.id)) rows.push_back(queenCells(names, q));
+    return rows;
+}
+
+std::vector<QStringList> keeperRows(const edit::EditContext& c) {
+    std::vector<QStringList> rows;
+    c.each<Keeper>([&](const Keeper& k) {
+        rows.push_back(
+            {nameText(k.name), noteText(k.address), nameText(k.contact), nameText(k.registration), nameText(k.place)});
+    });
+    return rows;
+}
+
+std::vector<QStringList> notifiableRows(const edit::EditContext& c) {
+    std::vector<Notifiable> lines;
+    c.each<Notifiable>([&](const Notifiable& n) { lines.push_back(n); });
+    std::ranges::sort(lines, {}, &Notifiable::disease);
+    std::ranges::stable_sort(lines, NaturalLess(), &Notifiable::place);
+    std::vector<QStringList> rows;
+    for (const Notifiable& n : lines)
+        rows.push_back({n.place, word(n.disease), n.must ? QStringLiteral("yes") : QStringLiteral("no"),
+                        nameText(n.tell), nameText(n.source)});
     return rows;
 }
 

@@ -7,12 +7,15 @@
 
 #include <vector>
 
-// Feed given and queens as rows of files (columnsOf(FileKind::Feedings), ...Queens).
+// Rows of the files that are written where there are any, in the order of columnsOf(kind).
 
 namespace core::exchange {
 
 /// By colony, then by day.
 std::vector<QStringList> feedingRows(const edit::EditContext& c, const ExportNames& names);
 std::vector<QStringList> queenRows(const edit::EditContext& c, const ExportNames& names);
+std::vector<QStringList> keeperRows(const edit::EditContext& c); ///< one at most
+/// The book's own lines of what must be reported; by place, then disease.
+std::vector<QStringList> notifiableRows(const edit::EditContext& c);
 
 } // namespace core::exchange

@@ -168,6 +168,8 @@ void exportMore(const EditContext& c, const ExportNames& names, const QString& d
     add("quick_sentences.csv", QStringLiteral("brief sentence").split(u' '), phraseRows(c));
     add("feedings.csv", header(FileKind::Feedings), feedingRows(c, names));
     add("queens.csv", header(FileKind::Queens), queenRows(c, names));
+    add("keeper.csv", header(FileKind::Keeper), keeperRows(c));
+    add("notifiable.csv", header(FileKind::Notifiables), notifiableRows(c));
     add("people.csv", QStringLiteral("name active").split(u' '), personRows(c));
     add("questions.csv", QStringLiteral("name about ask on_plan").split(u' '), questionRows(c));
     add("mappings.csv", QStringLiteral("name kind header form").split(u' '), mappingRows(c));

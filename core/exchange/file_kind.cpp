@@ -87,6 +87,12 @@ constexpr Column kQueens[] = {{"colony", kMust}, {"since", kMust}, {"until", kMa
                               {"born", kMay},    {"mark", kMay},   {"tag", kMay},   {"origin", kMay},
                               {"source", kMay},  {"mother", kMay}, {"note", kMay}};
 
+constexpr Column kKeeper[] = {
+    {"name", kMust}, {"address", kMay}, {"contact", kMay}, {"registration", kMay}, {"place", kMay}};
+
+constexpr Column kNotifiables[] = {
+    {"place", kMust}, {"disease", kMust}, {"must", kMust}, {"tell", kMay}, {"source", kMay}};
+
 struct KindInfo {
     const char* file;
     const char* option;
@@ -108,6 +114,8 @@ const KindInfo kInfo[kFileKindCount] = {
     {"closings.csv", "day", "merge days", kClosings},
     {"feedings.csv", "feedings", "feedings", kFeedings},
     {"queens.csv", "queens", "queens", kQueens},
+    {"keeper.csv", "keeper", "keepers", kKeeper},
+    {"notifiable.csv", "notifiable", "what must be reported", kNotifiables},
 };
 
 const KindInfo& info(FileKind kind) { return kInfo[static_cast<size_t>(kind)]; }

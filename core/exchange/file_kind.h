@@ -9,7 +9,7 @@
 namespace core::exchange {
 
 /// The ten kinds of CSV file that hold a book, in the order in which they are told and written; what came of the strips
-/// of a merge day; and feed given and queens, which are written where there are any.
+/// of a merge day; and what is written where there is any: feed given, queens, the keeper, what must be reported.
 enum class FileKind {
     Yards,
     Colonies,
@@ -23,18 +23,20 @@ enum class FileKind {
     Settings,
     Closings,
     Feedings,
-    Queens
+    Queens,
+    Keeper,
+    Notifiables
 };
-constexpr int kFileKindCount = 13;
+constexpr int kFileKindCount = 15;
 constexpr std::array<FileKind, 10> kFileKinds = {
     FileKind::Yards,      FileKind::Colonies, FileKind::Visits,     FileKind::Transfers, FileKind::Results,
     FileKind::Treatments, FileKind::Lineage,  FileKind::Placements, FileKind::BoxKinds,  FileKind::Settings};
 
 /// Those that an import reads together.
-constexpr std::array<FileKind, 12> kReadKinds = {FileKind::Yards,     FileKind::Colonies,   FileKind::Visits,
-                                                 FileKind::Transfers, FileKind::Results,    FileKind::Treatments,
-                                                 FileKind::Lineage,   FileKind::Placements, FileKind::BoxKinds,
-                                                 FileKind::Settings,  FileKind::Feedings,   FileKind::Queens};
+constexpr std::array<FileKind, 14> kReadKinds = {
+    FileKind::Yards,      FileKind::Colonies, FileKind::Visits,     FileKind::Transfers,  FileKind::Results,
+    FileKind::Treatments, FileKind::Lineage,  FileKind::Placements, FileKind::BoxKinds,   FileKind::Settings,
+    FileKind::Feedings,   FileKind::Queens,   FileKind::Keeper,     FileKind::Notifiables};
 
 /// A column of a kind, in the order of templates and exports. Required: column and cell must be there.
 struct Column {

@@ -16,9 +16,10 @@ namespace core::exchange {
 namespace {
 
 using ParseRow = void (*)(Cells&, Drafts&);
-constexpr ParseRow kParse[kFileKindCount] = {parseYard,      parseColony,  parseVisit,     parseTransfer, parseResult,
-                                             parseTreatment, parseLineage, parsePlacement, parseBoxKind,  parseSetting,
-                                             parseClosing,   parseFeeding, parseQueen};
+constexpr ParseRow kParse[kFileKindCount] = {parseYard,    parseColony,    parseVisit,     parseTransfer,
+                                             parseResult,  parseTreatment, parseLineage,   parsePlacement,
+                                             parseBoxKind, parseSetting,   parseClosing,   parseFeeding,
+                                             parseQueen,   parseKeeper,    parseNotifiable};
 
 constexpr char kFileColumn[] = "file";
 constexpr qint64 kMostRows = 5'000'000; ///< more would take gigabytes
@@ -183,6 +184,8 @@ void Drafts::dropRows() {
     closings.clear();
     feedings.clear();
     queens.clear();
+    keepers.clear();
+    notifiables.clear();
 }
 
 namespace {

@@ -63,6 +63,8 @@ QStringList wordsOfColumn(FileKind kind, const QString& column) {
     if (is(FileKind::Queens, "fate")) return listOf<QueenFate>();
     if (is(FileKind::Queens, "mark")) return listOf<QueenMark>();
     if (is(FileKind::Queens, "origin")) return listOf<QueenOrigin>();
+    if (is(FileKind::Notifiables, "disease")) return listOf<Reportable>();
+    if (is(FileKind::Notifiables, "must")) return {QStringLiteral("yes"), QStringLiteral("no")};
     if (is(FileKind::Treatments, "antibiotic")) return {QStringLiteral("yes"), QStringLiteral("no")};
     return {};
 }

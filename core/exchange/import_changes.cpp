@@ -164,6 +164,7 @@ private:
         insertAbout(Table::Result, l.results);
         insertAbout(Table::Treatment, l.treatments);
         insertKept();
+        insertPapers();
     }
 
     void insertKept() {
@@ -181,6 +182,14 @@ private:
             if (entry.other >= 0) row.mother = l.colonies[static_cast<size_t>(entry.other)].row.id;
             return toRow(row);
         });
+    }
+
+    void insertPapers() {
+        const Ledger& l = m_ledger;
+        insert(Table::Keeper, l.keepers.size(), false,
+               [&l](qint64 i) { return toRow(l.keepers[static_cast<size_t>(i)]); });
+        insert(Table::Notifiable, l.notifiables.size(), false,
+               [&l](qint64 i) { return toRow(l.notifiables[static_cast<size_t>(i)]); });
     }
 
     /// Rows about a colony or a yard.

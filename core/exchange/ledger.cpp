@@ -137,6 +137,8 @@ void reconcile(Ledger& ledger) {
     mergeTreatments(ledger);
     mergeFeedings(ledger);
     mergeQueens(ledger);
+    mergeKeepers(ledger);
+    mergeNotifiables(ledger);
     mergeSettings(ledger);
     checkEndedNow(ledger);
 }

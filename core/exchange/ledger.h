@@ -100,6 +100,8 @@ struct Ledger {
     std::vector<RecordEntry<TreatmentDraft>> treatments;
     std::vector<RecordEntry<FeedingDraft>> feedings;
     std::vector<RecordEntry<QueenDraft>> queens; ///< `other`: the mother
+    std::vector<Keeper> keepers;                 ///< to be written, one at most
+    std::vector<Notifiable> notifiables;         ///< to be written
     std::vector<SettingEntry> settings;
 
     QHash<QString, int> yardByKey;
@@ -152,6 +154,8 @@ void mergeResults(Ledger& ledger);
 void mergeTreatments(Ledger& ledger);
 void mergeFeedings(Ledger& ledger);
 void mergeQueens(Ledger& ledger);
+void mergeKeepers(Ledger& ledger);
+void mergeNotifiables(Ledger& ledger);
 void mergeSettings(Ledger& ledger);
 /// Records of the book dated after an end that the files give.
 void checkEndedNow(Ledger& ledger);

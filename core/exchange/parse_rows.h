@@ -19,5 +19,7 @@ void parseSetting(Cells& cells, Drafts& drafts);
 void parseClosing(Cells& cells, Drafts& drafts);
 void parseFeeding(Cells& cells, Drafts& drafts);
 void parseQueen(Cells& cells, Drafts& drafts);
+void parseKeeper(Cells& cells, Drafts& drafts);
+void parseNotifiable(Cells& cells, Drafts& drafts);
 
 } // namespace core::exchange

@@ -1,5 +1,7 @@
 #include "tests/edit/every_edit.h"
 
+#include "core/edit/keeper.h"
+#include "core/edit/notifiables.h"
 #include "core/edit/phrases.h"
 #include "core/model/fixed_shape.h"
 #include "core/model/kit_words.h"
@@ -21,7 +23,7 @@ ColonyId EveryEdit::colony(const EditContext& c) {
 
 std::pair<std::string, ChangeSet> EveryEdit::next(const EditContext& c) {
     const int dice = upTo(15);
-    if (dice > 14) return upTo(1) ? phrase(c) : together(c);
+    if (dice > 14) return upTo(1) ? (upTo(1) ? phrase(c) : papers(c)) : together(c);
     if (dice > 13) return upTo(2) ? headed(c) : fed(c);
     if (dice == 13 && upTo(2) == 0) return question(c);
     if (dice > 12) return kit(c);
@@ -77,6 +79,20 @@ std::pair<std::string, ChangeSet> EveryEdit::phrase(const EditContext& c) {
     if (!old || upTo(1)) return {"addPhrase", addPhrase(c, brief, sentence)};
     if (upTo(2) == 0) return {"takeBackPhrase", takeBackPhrase(c, old->id)};
     return {"changePhrase", changePhrase(c, {old->id, brief, sentence})};
+}
+
+std::pair<std::string, ChangeSet> EveryEdit::papers(const EditContext& c) {
+    const QString n = QString::number(upTo(3));
+    if (upTo(2) == 0)
+        return {"setKeeper",
+                setKeeper(c, {{}, QStringLiteral("Keeper ") + n, n, {}, {}, QStringLiteral("Place ") + n})};
+    if (upTo(4) == 0) return {"takeBackKeeper", takeBackKeeper(c)};
+    const auto old = any<Notifiable>(c);
+    Notifiable line{{}, QStringLiteral("Place ") + n, static_cast<Reportable>(upTo(4)), upTo(1) == 0, n, {}};
+    if (!old || upTo(1)) return {"addNotifiable", addNotifiable(c, line)};
+    if (upTo(2) == 0) return {"takeBackNotifiable", takeBackNotifiable(c, old->id)};
+    line.id = old->id;
+    return {"changeNotifiable", changeNotifiable(c, line)};
 }
 
 ChangeSet EveryEdit::unite(const EditContext& c) {

@@ -51,6 +51,7 @@ private:
     ChangeSet visit(const EditContext& c);
     Divide divideDraft(const EditContext& c);
     std::pair<std::string, ChangeSet> phrase(const EditContext& c);
+    std::pair<std::string, ChangeSet> papers(const EditContext& c);
     ChangeSet unite(const EditContext& c);
     ChangeSet row(const EditContext& c);
     ChangeSet carrySome(const EditContext& c);
