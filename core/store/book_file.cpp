@@ -37,6 +37,17 @@ int giveName(const QByteArray& from, const QByteArray& to) {
     return 0;
 }
 
+/// What is at `book` goes to `aside` and `part` takes its name. Returns 0 or an errno, then nothing has changed.
+int exchange(const QByteArray& part, const QByteArray& book, const QByteArray& aside) {
+    if (renameat2(AT_FDCWD, part.constData(), AT_FDCWD, book.constData(), RENAME_EXCHANGE) == 0)
+        return rename(part.constData(), aside.constData()) == 0 ? 0 : errno;
+    if (errno != EINVAL && errno != ENOSYS) return errno;
+    if (const int error = giveName(book, aside)) return error;
+    const int error = giveName(part, book);
+    if (error != 0) giveName(aside, book);
+    return error;
+}
+
 /// A file or a folder: to the disk.
 void sync(const QString& path) {
     const int file = open(QFile::encodeName(path).constData(), O_RDONLY | O_CLOEXEC);
@@ -90,6 +101,29 @@ void NewBookFile::keep() {
     if (error != 0)
         throw refused(QStringLiteral("%1 cannot be made: the name is taken or not allowed."), m_path, error);
     sync(QFileInfo(m_path).absolutePath());
+}
+
+void takePlace(const QString& part, const QString& book, const QString& aside) {
+    const QByteArray from = QFile::encodeName(part);
+    const QByteArray to = QFile::encodeName(book);
+    const auto failed = [&](int error) {
+        return refused(QStringLiteral("%1 cannot be replaced: its folder cannot be written. Nothing was changed."),
+                       book, error);
+    };
+    sync(part);
+    if (!QFileInfo::exists(book)) {
+        if (const int error = giveName(from, to)) throw failed(error);
+    } else {
+        if (QFileInfo::exists(aside)) throw failed(EEXIST);
+        // A journal of the old book must never be read as one of the new.
+        const QString journal = QStringLiteral("-journal");
+        const bool hot = QFile::rename(book + journal, aside + journal);
+        if (const int error = exchange(from, to, QFile::encodeName(aside))) {
+            if (hot) QFile::rename(aside + journal, book + journal);
+            throw failed(error);
+        }
+    }
+    sync(QFileInfo(book).absolutePath());
 }
 
 Error olderBook(const QString& path) {

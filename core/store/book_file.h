@@ -36,6 +36,11 @@ private:
     BookFile m_part;
 };
 
+/// The book at `part` takes the place of the one at `book`, which goes to `aside` with what a killed program left
+/// beside it; where there is none it just takes the name. There is a whole book at `book` at any moment. Throws
+/// Error(Book), then nothing has changed.
+void takePlace(const QString& part, const QString& book, const QString& aside);
+
 /// As messages show a path.
 QString shownPath(const QString& path);
 

@@ -1,0 +1,193 @@
+#include "core/edit/backups.h"
+
+#include "core/edit/change_fields.h"
+#include "core/edit/session.h"
+#include "core/edit/session_private.h"
+#include "core/store/book_copy.h"
+#include "core/store/history_rows.h"
+
+#include <QDir>
+#include <QFile>
+#include <QFileInfo>
+#include <QRegularExpression>
+
+#include <algorithm>
+#include <set>
+
+namespace core::edit {
+
+namespace {
+
+constexpr size_t kNewest = 10;
+constexpr int kDays = 30;
+constexpr int kMonths = 12;
+constexpr char kStamp[] = "yyyy-MM-dd'T'HHmmss'Z'";
+
+QString idOf(const QString& bookId) { return bookId.left(8); }
+
+/// TITLE.ID.TIME.LINE.yardwright
+QString nameOf(const QString& title, const QString& bookId, const QDateTime& at, qint64 seq) {
+    return QStringLiteral("%1.%2.%3.%4.yardwright")
+        .arg(title, idOf(bookId), at.toString(QLatin1StringView(kStamp)), QString::number(seq));
+}
+
+std::optional<Backup> backupNamed(const QFileInfo& file, const QString& bookId) {
+    static const QRegularExpression form(
+        QStringLiteral("^(.+)\\.([0-9a-f]{8})\\.(\\d{4}-\\d\\d-\\d\\dT\\d{6}Z)\\.(\\d{1,18})\\.yardwright$"));
+    const auto found = form.match(file.fileName());
+    if (!found.hasMatch() || found.captured(2) != idOf(bookId)) return {};
+    QDateTime at = QDateTime::fromString(found.captured(3), QLatin1StringView(kStamp));
+    at.setTimeSpec(Qt::UTC);
+    if (!at.isValid()) return {};
+    return Backup{file.absoluteFilePath(), found.captured(1), at, found.captured(4).toLongLong(), file.size()};
+}
+
+qint64 lastSeqOf(const store::Database& db) { return db.number("SELECT max(seq) FROM history"); }
+
+/// What a program that was killed left of its copying.
+void dropHalfMade(const QString& folder, const QDateTime& now) {
+    const QStringList names = {QStringLiteral(".new-*.yardwright"), QStringLiteral("*.yardwright.part")};
+    for (const QFileInfo& file : QDir(folder).entryInfoList(names, QDir::Files | QDir::Hidden))
+        if (file.lastModified().daysTo(now) >= 1) QFile::remove(file.absoluteFilePath());
+}
+
+int monthOf(const QDate& day) { return day.year() * 12 + day.month(); }
+
+} // namespace
+
+std::vector<size_t> outlived(const std::vector<QDateTime>& at, const QDateTime& now) {
+    std::vector<size_t> order(at.size());
+    for (size_t i = 0; i < order.size(); ++i) order[i] = i;
+    std::ranges::stable_sort(order, [&](size_t a, size_t b) { return at[a] > at[b]; });
+    const QDate today = now.date();
+    std::set<QDate> days;
+    std::set<int> months;
+    std::vector<size_t> gone;
+    for (size_t place = 0; place < order.size(); ++place) {
+        const QDate day = at[order[place]].date();
+        const bool ofDay = day.daysTo(today) < kDays && days.insert(day).second;
+        const bool ofMonth = monthOf(today) - monthOf(day) < kMonths && months.insert(monthOf(day)).second;
+        if (place >= kNewest && !ofDay && !ofMonth) gone.push_back(order[place]);
+    }
+    return gone;
+}
+
+std::vector<Backup> backupsIn(const QString& folder, const QString& bookId) {
+    std::vector<Backup> all;
+    for (const QFileInfo& file : QDir(folder).entryInfoList({QStringLiteral("*.yardwright")}, QDir::Files))
+        if (auto backup = backupNamed(file, bookId)) all.push_back(*std::move(backup));
+    std::ranges::stable_sort(all, [](const Backup& a, const Backup& b) { return a.at > b.at; });
+    return all;
+}
+
+BackupRun::BackupRun(const Session& session, const QString& folder)
+    : m_folder(folder), m_bookId(session.bookId()), m_now(session.clock().nowUtc()) {
+    if (!QDir().mkpath(folder))
+        throw Error(Error::Kind::Book,
+                    QStringLiteral("No backup was made: the folder %1 cannot be made.").arg(store::shownPath(folder)));
+    m_made.title = session.bookTitle();
+    m_made.at = m_now;
+    // The copy's last line is known once it is made; it gets its name then.
+    m_part = QDir(folder).filePath(nameOf(m_made.title, m_bookId, m_now, 0) + QStringLiteral(".part"));
+    QFile::remove(m_part);
+    m_copy = std::make_unique<store::BookCopy>(session.path(), m_part);
+}
+
+BackupRun::~BackupRun() {
+    m_copy.reset();
+    QFile::remove(m_part);
+}
+
+bool BackupRun::step(int milliseconds) {
+    if (m_copy->step(milliseconds)) return true;
+    m_made.seq = m_copy->lastSeq();
+    m_made.path = QDir(m_folder).filePath(nameOf(m_made.title, m_bookId, m_now, m_made.seq));
+    m_copy.reset();
+    QFile::remove(m_made.path); // of the same second and line: the same content
+    if (!QFile::rename(m_part, m_made.path))
+        throw Error(Error::Kind::Book,
+                    QStringLiteral("No backup was made: %1 cannot be written.").arg(store::shownPath(m_made.path)));
+    m_made.bytes = QFileInfo(m_made.path).size();
+    clear();
+    dropHalfMade(m_folder, m_now);
+    return false;
+}
+
+double BackupRun::share() const { return m_copy ? m_copy->share() : 1; }
+
+/// Those of this title that are outlived go: the new one is there and checked.
+void BackupRun::clear() const {
+    std::vector<Backup> all = backupsIn(m_folder, m_bookId);
+    std::erase_if(all, [&](const Backup& b) { return b.title != m_made.title; });
+    std::vector<QDateTime> at;
+    for (const Backup& b : all) at.push_back(b.at);
+    for (const size_t i : outlived(at, m_now))
+        if (all[i].path != m_made.path) QFile::remove(all[i].path);
+}
+
+bool backupNeeded(const Session& session, const QString& folder) {
+    const auto newest = session.history(1);
+    if (newest.empty()) return false;
+    for (const Backup& b : backupsIn(folder, session.bookId()))
+        if (b.title == session.bookTitle()) return b.seq != newest.front().seq;
+    return true;
+}
+
+namespace {
+
+constexpr size_t kLinesShown = 200;
+
+bool sameLine(const std::optional<store::HistoryRow>& a, const std::optional<store::HistoryRow>& b) {
+    return a && b && a->seq == b->seq && a->at == b->at && a->sentence == b->sentence && a->by == b->by;
+}
+
+void compareHistory(const store::Database& book, const store::Database& backup, BackupCompared& compared) {
+    const qint64 last = lastSeqOf(backup);
+    compared.earlier = last == 0 || sameLine(store::readHistory(book, last), store::readHistory(backup, last));
+    if (const auto line = store::readHistory(backup, last)) compared.lastEdit = shownLine(*line).at;
+    store::eachHistoryBefore(book, {}, [&](const store::HistoryRow& row) {
+        if (compared.earlier && row.seq <= last) return false;
+        ++compared.lost;
+        if (compared.lostLines.size() < kLinesShown) compared.lostLines.push_back(shownLine(row));
+        return true;
+    });
+}
+
+} // namespace
+
+BackupCompared compareWith(const Session& session, const QString& backup) {
+    const auto copy = Session::open(backup, session.clock(), Session::Access::ReadOnly);
+    BackupCompared compared;
+    compared.sameBook = copy->bookId() == session.bookId();
+    compared.problems = copy->check();
+    const auto there = store::Database::open(backup, store::Access::ReadOnly);
+    const auto here = store::Database::open(session.path(), store::Access::ReadOnly);
+    compareHistory(*here, *there, compared);
+    for (int i = 0; i < kTableCount; ++i) {
+        const auto table = static_cast<Table>(i);
+        const std::string sql = std::string("SELECT count(*) FROM ") + tableName(table);
+        const qint64 now = here->number(sql);
+        const qint64 then = there->number(sql);
+        if (now != then) compared.counts.push_back({recordsText(table, now), recordsText(table, then)});
+    }
+    return compared;
+}
+
+void putInPlace(const QString& backup, const QString& book, const QString& aside) {
+    const QString part = book + QStringLiteral(".restored");
+    QFile::remove(part);
+    {
+        store::BookCopy copy(backup, part);
+        constexpr int kSlice = 200;
+        while (copy.step(kSlice)) {
+        }
+    }
+    try {
+        store::takePlace(part, book, aside);
+    } catch (const Error&) {
+        QFile::remove(part);
+        throw;
+    }
+}
+
+} // namespace core::edit

@@ -1,0 +1,228 @@
+#include "core/edit/backups.h"
+
+#include "tests/edit/edit_fixture.h"
+
+#include <QDir>
+#include <QFile>
+
+namespace tests::edit {
+
+namespace {
+
+QDateTime at(int year, int month, int day, int hour = 12) {
+    return QDateTime(QDate(year, month, day), QTime(hour, 0), Qt::UTC);
+}
+
+struct MovedClock : Clock {
+    QDateTime now = at(2026, 9, 20);
+    QDateTime nowUtc() const override { return now; }
+    Day today() const override { return dayOf(2026, 9, 20); }
+};
+
+/// Day by day `perDay` backups for so many days, each time those that are outlived go.
+std::vector<QDateTime> keptAfter(int days, int perDay) {
+    std::vector<QDateTime> all;
+    for (int i = 0; i < days * perDay; ++i) {
+        const QDateTime now = at(2024, 1, 1, 0).addSecs(i * 86400LL / perDay);
+        all.push_back(now);
+        std::vector<size_t> gone = outlived(all, now);
+        std::ranges::sort(gone, std::greater<>());
+        for (const size_t g : gone) all.erase(all.begin() + static_cast<std::ptrdiff_t>(g));
+    }
+    return all;
+}
+
+TEST(Outlived, KeepsTenNewestADayForThirtyDaysAndAMonthForAYear) {
+    const auto kept = keptAfter(800, 4);
+    // Four a day: of today and the two days before all (ten), of the 27 days before those one each, and of the ten
+    // months before the last 30 days one each; own calculation, counted by hand from 2026-03-10 back.
+    const QDateTime now = at(2024, 1, 1, 0).addDays(800).addSecs(-6 * 3600);
+    std::set<QDate> days;
+    std::set<std::pair<int, int>> months;
+    for (const QDateTime& t : kept) {
+        if (t.daysTo(now) < 30) days.insert(t.date());
+        months.insert({t.date().year(), t.date().month()});
+    }
+    EXPECT_EQ(days.size(), 30u);
+    EXPECT_EQ(months.size(), 12u);
+    EXPECT_LE(kept.size(), 10u + 30u + 12u);
+    for (int i = 0; i < 10; ++i) // the newest ten are there
+        EXPECT_EQ(kept[kept.size() - 1 - static_cast<size_t>(i)], now.addSecs(-i * 6 * 3600));
+}
+
+TEST(Outlived, ABackupOfLongAgoIsKeptWhileThereAreFew) {
+    EXPECT_TRUE(outlived({at(2001, 1, 1), at(2026, 9, 20)}, at(2026, 9, 20)).empty());
+    EXPECT_TRUE(outlived({}, at(2026, 9, 20)).empty());
+    std::vector<QDateTime> many(11, at(2001, 1, 1));
+    for (size_t i = 0; i < many.size(); ++i) many[i] = many[i].addSecs(static_cast<qint64>(i));
+    EXPECT_EQ(outlived(many, at(2026, 9, 20)), std::vector<size_t>{0});
+}
+
+class Backups : public testing::Test {
+protected:
+    Backups() {
+        session = Session::create(path(), clock);
+        addYard(QStringLiteral("North"));
+    }
+    QString path() const { return dir.filePath(QStringLiteral("home.yardwright")); }
+    QString shelf() const { return dir.filePath(QStringLiteral("shelf")); }
+    void addYard(const QString& name) {
+        session->apply([&](const EditContext& c) {
+            Yard yard;
+            yard.name = name;
+            return core::edit::newYard(c, yard);
+        });
+    }
+    Backup backUp() {
+        BackupRun run(*session, shelf());
+        while (run.step(5)) {
+        }
+        return run.made();
+    }
+    void later(int days) { clock.now = clock.now.addDays(days); }
+    std::vector<Backup> there() const { return backupsIn(shelf(), session->bookId()); }
+
+    QTemporaryDir dir;
+    MovedClock clock;
+    std::unique_ptr<Session> session;
+};
+
+TEST_F(Backups, AreMadeCheckedAndFoundByName) {
+    EXPECT_TRUE(backupNeeded(*session, shelf()));
+    const Backup made = backUp();
+    EXPECT_EQ(made.seq, session->history(1).front().seq);
+    EXPECT_FALSE(backupNeeded(*session, shelf()));
+    const auto all = there();
+    ASSERT_EQ(all.size(), 1u);
+    EXPECT_EQ(all[0].path, made.path);
+    EXPECT_EQ(all[0].title, "home");
+    EXPECT_EQ(all[0].at, clock.now);
+    EXPECT_GT(all[0].bytes, 0);
+    EXPECT_EQ(rowsText(made.path), rowsText(path()));
+    addYard(QStringLiteral("South"));
+    EXPECT_TRUE(backupNeeded(*session, shelf()));
+}
+
+TEST_F(Backups, ABookWrittenMeanwhileIsCopiedAsItIsInTheEnd) {
+    BackupRun run(*session, shelf());
+    ASSERT_TRUE(run.step(0));
+    ASSERT_LT(run.share(), 1);
+    addYard(QStringLiteral("South"));
+    while (run.step(1)) {
+    }
+    EXPECT_EQ(rowsText(run.made().path), rowsText(path()));
+    EXPECT_EQ(run.made().seq, session->history(1).front().seq);
+}
+
+TEST_F(Backups, GivenUpLeavesNothing) {
+    {
+        BackupRun run(*session, shelf());
+        run.step(0);
+    }
+    EXPECT_TRUE(QDir(shelf()).entryList(QDir::Files | QDir::Hidden).isEmpty());
+}
+
+TEST_F(Backups, OthersFilesInTheFolderAreNeverTouched) {
+    QDir().mkpath(shelf());
+    const QStringList others = {QStringLiteral("notes.txt"), QStringLiteral("home.yardwright"),
+                                QStringLiteral("home.00000000.2020-01-01T000000Z.1.yardwright")};
+    for (const QString& name : others) {
+        QFile file(QDir(shelf()).filePath(name));
+        ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    }
+    for (int i = 0; i < 13; ++i) {
+        backUp();
+        addYard(QStringLiteral("Y%1").arg(i));
+        clock.now = clock.now.addSecs(60);
+    }
+    EXPECT_EQ(there().size(), 10u); // of one day: the newest ten
+    for (const QString& name : others) EXPECT_TRUE(QFile::exists(QDir(shelf()).filePath(name))) << name.toStdString();
+}
+
+TEST_F(Backups, ADamagedBookTakesNoBackupAway) {
+    for (int i = 0; i < 10; ++i) {
+        backUp();
+        addYard(QStringLiteral("Y%1").arg(i));
+        clock.now = clock.now.addSecs(60);
+    }
+    ASSERT_EQ(there().size(), 10u);
+    QFile file(path());
+    ASSERT_TRUE(file.open(QIODevice::ReadWrite));
+    constexpr int kPage = 4096;
+    file.seek(3 * kPage);
+    file.write(QByteArray(40 * kPage, 'x'));
+    file.close();
+    EXPECT_FALSE(thrownBy([&] { backUp(); }).message.empty());
+    EXPECT_EQ(there().size(), 10u);
+    EXPECT_EQ(QDir(shelf()).entryList(QDir::Files | QDir::Hidden).size(), 10);
+}
+
+TEST_F(Backups, ComparedSayWhatIsLostAndWhatDiffers) {
+    const Backup made = backUp();
+    addYard(QStringLiteral("South"));
+    session->undo();
+    addYard(QStringLiteral("East"));
+    const BackupCompared compared = compareWith(*session, made.path);
+    EXPECT_TRUE(compared.sameBook);
+    EXPECT_TRUE(compared.earlier);
+    EXPECT_TRUE(compared.problems.isEmpty());
+    EXPECT_EQ(compared.lost, 3);
+    ASSERT_EQ(compared.lostLines.size(), 3u);
+    EXPECT_EQ(compared.lostLines[0].text, "Added yard East");
+    ASSERT_EQ(compared.counts.size(), 1u);
+    EXPECT_EQ(compared.counts[0].now, "2 yards");
+    EXPECT_EQ(compared.counts[0].then, "1 yard");
+}
+
+TEST_F(Backups, OfACopyThatWentItsOwnWayAreNotEarlier) {
+    const Backup made = backUp();
+    {
+        const auto copy = Session::open(made.path, clock);
+        copy->apply([](const EditContext& c) {
+            Yard yard;
+            yard.name = QStringLiteral("Elsewhere");
+            return core::edit::newYard(c, yard);
+        });
+    }
+    addYard(QStringLiteral("South"));
+    const BackupCompared compared = compareWith(*session, made.path);
+    EXPECT_TRUE(compared.sameBook);
+    EXPECT_FALSE(compared.earlier);
+    EXPECT_EQ(compared.lost, static_cast<int>(session->history(1000).size()));
+}
+
+TEST_F(Backups, PutInPlaceIsTheBookAndTheOneOfBeforeIsKept) {
+    const Backup made = backUp();
+    const std::string then = rowsText(path());
+    addYard(QStringLiteral("South"));
+    const std::string now = rowsText(path());
+    session.reset();
+    const QString aside = dir.filePath(QStringLiteral("aside.yardwright"));
+    putInPlace(made.path, path(), aside);
+    EXPECT_EQ(rowsText(path()), then);
+    EXPECT_EQ(rowsText(aside), now);
+    EXPECT_TRUE(Session::open(path(), clock)->check().isEmpty());
+    EXPECT_EQ(rowsText(made.path), then);
+}
+
+TEST_F(Backups, WhatCannotTakeThePlaceChangesNothing) {
+    const Backup made = backUp();
+    addYard(QStringLiteral("South"));
+    const std::string now = rowsText(path());
+    session.reset();
+    const QString aside = dir.filePath(QStringLiteral("aside.yardwright"));
+    ASSERT_TRUE(QFile::copy(made.path, aside));
+    EXPECT_FALSE(thrownBy([&] { putInPlace(made.path, path(), aside); }).message.empty());
+    EXPECT_EQ(rowsText(path()), now);
+    QFile damaged(made.path);
+    ASSERT_TRUE(damaged.resize(damaged.size() / 2));
+    QFile::remove(aside);
+    EXPECT_FALSE(thrownBy([&] { putInPlace(made.path, path(), aside); }).message.empty());
+    EXPECT_EQ(rowsText(path()), now);
+    EXPECT_FALSE(QFile::exists(aside));
+    EXPECT_FALSE(QFile::exists(path() + QStringLiteral(".restored")));
+}
+
+} // namespace
+
+} // namespace tests::edit
