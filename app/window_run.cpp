@@ -1,7 +1,10 @@
 #include "app/window_run.h"
 
 #include "app/cli.h"
+#include "ui/backup/keeping.h"
 #include "ui/look/sheet.h"
+#include "ui/window/backup_commands.h"
+#include "ui/window/commands.h"
 #include "ui/window/furniture.h"
 #include "ui/window/main_window.h"
 #include "ui/window/real_dialogs.h"
@@ -23,9 +26,12 @@ int runWindow(const QStringList& words, const core::Clock& clock, QTextStream& e
     ui::window::RealDialogs dialogs;
     ui::window::MainWindow window(clock, dialogs);
     const ui::window::Furniture furniture(window);
+    window.commands()->backups()->keepByItself();
     window.show();
     if (!words.isEmpty() && !window.openBook(words.first())) return 5;
-    return QApplication::exec();
+    const int status = QApplication::exec();
+    if (auto* backups = window.commands()->backups()->keeping()) backups->finish();
+    return status;
 }
 
 } // namespace app

@@ -1,5 +1,6 @@
 #include "ui/window/commands.h"
 
+#include "ui/window/backup_commands.h"
 #include "ui/window/find_commands.h"
 #include "ui/window/pick_commands.h"
 #include "ui/window/plan_paper.h"
@@ -42,6 +43,7 @@ Commands::Commands(QMenuBar* bar, QWidget* window) : QObject(window), m_window(w
     m_visitPaper = new VisitPaper(book, window);
     m_planPaper = new PlanPaper(book, window);
     book->addSeparator();
+    m_backups = new BackupCommands(book, window);
     settings =
         add(book, tr("&Settings…"), QStringLiteral("Ctrl+,"), tr("Limits, seasons, weights and units of this book"));
     m_authors = book->addMenu(tr("Written &by"));
@@ -112,6 +114,7 @@ void Commands::setBookOpen(bool open, bool writable) {
     m_pick->setBookOpen(open, writable);
     m_visitPaper->setBookOpen(open);
     m_find->setBookOpen(open);
+    m_backups->setBookOpen(open);
     m_planPaper->setBookOpen(open);
     m_yards->setBookOpen(open, writable);
     m_time->setBookOpen(open);

@@ -15,6 +15,7 @@ class QMenuBar;
 
 namespace ui::window {
 
+class BackupCommands;
 class FindCommands;
 class PickCommands;
 class PlanPaper;
@@ -46,6 +47,7 @@ public:
     YardCommands* yards() const { return m_yards; }
     PickCommands* pick() const { return m_pick; }
     FindCommands* find() const { return m_find; }
+    BackupCommands* backups() const { return m_backups; }
     PlanPaper* planPaper() const { return m_planPaper; }
     VisitPaper* visitPaper() const { return m_visitPaper; }
     TimeCommands* time() const { return m_time; }
@@ -60,6 +62,7 @@ private:
     QWidget* m_window;
     PickCommands* m_pick;
     FindCommands* m_find;
+    BackupCommands* m_backups;
     PlanPaper* m_planPaper;
     VisitPaper* m_visitPaper;
     YardCommands* m_yards;

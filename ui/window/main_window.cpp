@@ -108,13 +108,32 @@ bool MainWindow::makeBook(const QString& path) {
     return made;
 }
 
-/// The book on the desk; the one before is put away.
-void MainWindow::lay(std::unique_ptr<core::edit::Session> session, const QString& onlyRead) {
-    auto desk = std::make_unique<desk::Desk>(std::move(session), m_dialogs, onlyRead);
+bool MainWindow::replaceBook(const std::function<void(const QString& book)>& work) {
+    if (!m_desk) return false;
+    const QString book = m_desk->session().path();
+    putAway();
+    m_desk.reset();
+    settle();
+    bool done = false;
+    guarded(m_dialogs, [&] {
+        work(book);
+        done = true;
+    });
+    return openBook(book) && done;
+}
+
+/// What shows the book on the desk.
+void MainWindow::putAway() {
     if (m_page) emit bookLeaving();
     delete findChild<settings::SettingsDialog*>();
     delete m_page;
     m_page = nullptr;
+}
+
+/// The book on the desk; the one before is put away.
+void MainWindow::lay(std::unique_ptr<core::edit::Session> session, const QString& onlyRead) {
+    auto desk = std::make_unique<desk::Desk>(std::move(session), m_dialogs, onlyRead);
+    putAway();
     m_desk = std::move(desk);
     m_page = new WorkPage(*m_desk, m_dialogs, m_stack);
     m_stack->addWidget(m_page);

@@ -8,6 +8,7 @@
 
 #include <QMainWindow>
 
+#include <functional>
 #include <memory>
 
 class QStackedWidget;
@@ -37,6 +38,8 @@ public:
     bool openBook(const QString& path, bool remember = true);
     bool makeBook(const QString& path);
     bool importFolder(const QString& folder);
+    /// Closes the book, lets `work` change the file at its path, and opens it again; false where either cannot be.
+    bool replaceBook(const std::function<void(const QString& book)>& work);
     void setPlace(Place place);
     void setPaper(Paper paper);
     void undo();
@@ -72,6 +75,7 @@ protected:
 private:
     void buildFrame();
     void lay(std::unique_ptr<core::edit::Session> session, const QString& onlyRead = {});
+    void putAway();
     void connectBook();
     void settle();
     void settleUndo();

@@ -10,6 +10,7 @@
 #include "ui/settings/phrases_page.h"
 #include "ui/settings/settings_dialog.h"
 #include "ui/table/hive_table.h"
+#include "ui/window/backup_commands.h"
 #include "ui/window/commands.h"
 #include "ui/window/find_commands.h"
 #include "ui/window/pick_commands.h"
@@ -135,6 +136,7 @@ void wire(MainWindow& window, Commands& commands, Dialogs& dialogs) {
     wireView(window, commands, dialogs);
     commands.pick()->wire(window, dialogs);
     commands.find()->wire(window);
+    commands.backups()->wire(window, dialogs);
     commands.planPaper()->wire(window, dialogs);
     commands.visitPaper()->wire(window, dialogs);
     new PlanMenu(window, commands); // the window's
