@@ -60,13 +60,14 @@ constexpr std::array<size_t, 4> kFirstFour = {0, 1, 2, 3};
 constexpr std::array<size_t, 2> kDayAndColony = {0, 2};
 constexpr std::array<size_t, 2> kDayAndMoved = {0, 3};
 constexpr std::array<size_t, 2> kPlaceAndDisease = {1, 2};
+constexpr std::array<size_t, 1> kAnswer = {7};
 
 } // namespace
 
 std::span<const Reference> references() { return kReferences; }
 
 std::span<const UniqueKey> uniqueKeys() {
-    static const std::array<UniqueKey, 30> keys{{
+    static const std::array<UniqueKey, 31> keys{{
         {Table::Yard, kSecond, -1, {}},
         {Table::Stand, kYardAndKey, -1, {}},
         {Table::BoxKind, kSecond, -1, {}},
@@ -94,6 +95,7 @@ std::span<const UniqueKey> uniqueKeys() {
         {Table::FileMapping, kSecond, -1, {}},
         {Table::Phrase, kSecond, -1, {}},
         {Table::Question, kSecond, -1, {}},
+        {Table::Sample, kAnswer, -1, {}},
         {Table::MiteFall, kFirstTwo, -1, {}},
         {Table::StripsOut, kFirstTwo, -1, {}},
         {Table::Notifiable, kPlaceAndDisease, -1, {}},

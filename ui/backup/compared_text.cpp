@@ -21,11 +21,12 @@ QString lossText(const core::edit::BackupCompared& c) {
     if (!c.sameBook) return Compared::tr("It is a backup of another book.");
     if (c.lost == 0) return Compared::tr("It has every change that the book has.");
     if (!c.earlier)
-        return Compared::tr("It is of the same book but went its own way: its changes are not those of the book. %1 "
-                            "changes of the book are not in it:")
+        return Compared::tr("It is of the same book but went its own way: its changes are not those of the book. "
+                            "Changes of the book that are not in it: %1.")
             .arg(c.lost);
-    return Compared::tr("%1 changes since then would be gone from the book (they stay in the book as it is now, which "
-                        "is kept):")
+    return Compared::tr(
+               "Changes since then that would be gone from the book (they stay in the book of now, which is kept "
+               "beside it): %1.")
         .arg(c.lost);
 }
 
