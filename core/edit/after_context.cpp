@@ -202,6 +202,17 @@ std::vector<Feeding> AfterContext::feedingsOf(ColonyId colony) const {
     return byDay(merged(m_book.feedingsOf(colony), [&](const Feeding& f) { return f.colony == colony; }));
 }
 
+std::vector<Sample> AfterContext::samplesOf(ColonyId colony) const {
+    return byDay(merged(m_book.samplesOf(colony), [&](const Sample& s) { return s.colony == colony; }));
+}
+
+std::optional<Sample> AfterContext::sampleAnsweredBy(ResultId result) const {
+    std::vector<Sample> found;
+    if (auto sample = m_book.sampleAnsweredBy(result)) found.push_back(*std::move(sample));
+    found = merged(std::move(found), [&](const Sample& s) { return s.result == result; });
+    return found.empty() ? std::nullopt : std::optional(found.front());
+}
+
 std::vector<Queen> AfterContext::queensOf(ColonyId colony) const {
     return bySince(merged(m_book.queensOf(colony), [&](const Queen& q) { return q.colony == colony; }));
 }

@@ -45,6 +45,8 @@ public:
     std::vector<Feeding> feedingsOf(ColonyId colony) const override;
     std::vector<Queen> queensOf(ColonyId colony) const override;
     std::vector<Queen> queensRaisedFrom(ColonyId mother) const override;
+    std::vector<Sample> samplesOf(ColonyId colony) const override;
+    std::optional<Sample> sampleAnsweredBy(ResultId result) const override;
     std::vector<MergeDay> mergeDaysOf(YardId yard) const override { return m_book.mergeDaysOf(yard); }
     std::vector<MergeChoice> choicesOf(MergeDayId mergeDay) const override { return m_book.choicesOf(mergeDay); }
     std::vector<MergeStrip> stripsOf(MergeDayId mergeDay) const override { return m_book.stripsOf(mergeDay); }

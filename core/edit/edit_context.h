@@ -65,6 +65,8 @@ public:
     virtual std::vector<Feeding> feedingsOf(ColonyId colony) const = 0;     ///< by day
     virtual std::vector<Queen> queensOf(ColonyId colony) const = 0;         ///< that headed it, by since
     virtual std::vector<Queen> queensRaisedFrom(ColonyId mother) const = 0; ///< by since
+    virtual std::vector<Sample> samplesOf(ColonyId colony) const = 0;       ///< by day taken
+    virtual std::optional<Sample> sampleAnsweredBy(ResultId result) const = 0;
     /// The stand was made by the very edit that first put this colony's hive on it.
     virtual bool madeByCarry(StandId stand, ColonyId colony) const = 0;
     virtual std::vector<Visit> visitsOf(ColonyId colony, int most) const = 0; ///< newest first, with signs; −1: all

@@ -2,6 +2,7 @@
 #include "core/edit/edits.h"
 #include "core/edit/put_right.h"
 #include "core/edit/row_change.h"
+#include "core/edit/samples.h"
 
 namespace core::edit {
 
@@ -137,7 +138,9 @@ ChangeSet logTransfer(const EditContext& c, const Transfer& typed) {
 ChangeSet logResult(const EditContext& c, const Result& typed) {
     Result r = checkedResult(c, typed);
     r.id = ResultId{c.nextId(Table::Result)};
-    return {Edits::tr("Noted %1").arg(nameOf(c, r)), {added(r)}, {}, {}, {}};
+    ChangeSet change{Edits::tr("Noted %1").arg(nameOf(c, r)), {added(r)}, {}, {}, {}};
+    answerAwaited(c, r, change);
+    return change;
 }
 
 ChangeSet logTreatment(const EditContext& c, const Treatment& typed) {
@@ -153,7 +156,10 @@ ChangeSet changeTransfer(const EditContext& c, const Transfer& typed) {
 
 ChangeSet changeResult(const EditContext& c, const Result& typed) {
     const auto old = needRecord<Result>(c, typed.id);
-    return changeOf(old, checkedResult(c, typed), Edits::tr("Changed %1").arg(nameOf(c, old)));
+    const Result now = checkedResult(c, typed);
+    ChangeSet change = changeOf(old, now, Edits::tr("Changed %1").arg(nameOf(c, old)));
+    followAnswer(c, old, now, change);
+    return change;
 }
 
 ChangeSet changeTreatment(const EditContext& c, const Treatment& typed) {
@@ -168,7 +174,9 @@ ChangeSet takeBackTransfer(const EditContext& c, TransferId id) {
 
 ChangeSet takeBackResult(const EditContext& c, ResultId id) {
     const auto old = needRecord<Result>(c, id);
-    return {Edits::tr("Took back %1").arg(nameOf(c, old)), {deleted(old)}, {}, {}, {}};
+    ChangeSet change{Edits::tr("Took back %1").arg(nameOf(c, old)), {deleted(old)}, {}, {}, {}};
+    followAnswer(c, old, std::nullopt, change);
+    return change;
 }
 
 ChangeSet takeBackTreatment(const EditContext& c, TreatmentId id) {

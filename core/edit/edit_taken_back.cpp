@@ -43,9 +43,7 @@ void needUnnamed(const EditContext& c, const Colony& colony) {
     for (const Feeding& f : c.feedingsOf(colony.id)) named(Edits::tr("a feeding"), f.day);
     for (const Queen& q : c.queensOf(colony.id)) named(Edits::tr("a queen"), q.since);
     for (const Queen& q : c.queensRaisedFrom(colony.id)) named(Edits::tr("a queen raised from it"), q.since);
-    c.each<Sample>([&](const Sample& s) {
-        if (s.colony == colony.id) named(Edits::tr("a sample"), s.day);
-    });
+    for (const Sample& s : c.samplesOf(colony.id)) named(Edits::tr("a sample"), s.day);
     c.each<MiteFall>([&](const MiteFall& f) {
         if (f.colony == colony.id) named(Edits::tr("a count of fallen mites"), f.day);
     });

@@ -88,6 +88,9 @@ void judgeLife(const EditContext& after, const Colony& colony) {
         if (!p.first) needWithin(after, colony, p.since, Edits::tr("a carry"));
     for (const Treatment& t : after.treatmentsOf(colony.id)) needWithin(after, colony, t.day, Edits::tr("a treatment"));
     for (const Feeding& f : after.feedingsOf(colony.id)) needWithin(after, colony, f.day, Edits::tr("a feeding"));
+    // What a colony leaves behind may be sampled after its end: comb, dead bees, honey, debris.
+    for (const Sample& s : after.samplesOf(colony.id))
+        if (s.day < colony.since) needWithin(after, colony, s.day, Edits::tr("a sample"));
     for (const Queen& q : after.queensOf(colony.id)) {
         needWithin(after, colony, q.since, Edits::tr("a queen"));
         if (q.until) needWithin(after, colony, *q.until, Edits::tr("the end of a queen"));

@@ -144,6 +144,24 @@ QString moveText(const EditContext& c, const KitPlace& from, const KitPlace& to,
     return colony ? Edits::tr("%1 (off %2)").arg(text, shownName(c, needColony(c, *colony), c.today())) : text;
 }
 
+/// Adds to the change, and to what it says: how quarantined kit ended.
+void addEnd(const EditContext& c, const KitPlace& from, const KitMove& move, ChangeSet& change) {
+    const bool ends =
+        from.state == kit::kQuarantined && (move.toState == kit::kBurned || move.toState == kit::kSterilised);
+    if (!ends) return;
+    if (!move.end)
+        refuse(Edits::tr("Kit that is kept apart is written as %1 with how that was done, when and by whom.")
+                   .arg(wordText(move.toState)));
+    const KitEnding& said = *move.end;
+    const KitEnd end = checkedKitEnd(c,
+                                     {KitEndId{c.nextId(Table::KitEnd)}, said.day, from.yard, from.part, from.colony,
+                                      move.count, said.how, said.by, said.paper, said.note},
+                                     move.toState);
+    change.rows.push_back(added(end));
+    const QString how = end.how == KitEndHow::Other ? end.note : word(end.how);
+    change.text = Edits::tr("%1: %2 on %3 by %4").arg(change.text, how, isoText(end.day), end.by);
+}
+
 /// The pieces at their new place: a whole lot goes as it is, of another a new lot is made.
 void bring(const EditContext& c, const std::vector<KitPiece>& pieces, const KitPlace& to, ChangeSet& change) {
     std::vector<Kit> fresh;
@@ -185,6 +203,7 @@ ChangeSet moveKit(const EditContext& c, const KitMove& move) {
     if (leaves && to.yard != leaves && !change.against)
         change.against = [leaves](const EditContext& book) { return againstLeaving(book, *leaves); };
     change.text = moveText(c, from, to, move.count);
+    addEnd(c, from, asked, change);
     return change;
 }
 

@@ -2,6 +2,7 @@
 
 #include "core/edit/change_set.h"
 #include "core/edit/edit_context.h"
+#include "core/edit/kit_end.h"
 #include "core/model/rows.h"
 #include "core/rules/kit_piles.h"
 
@@ -26,10 +27,11 @@ struct KitMove {
     std::optional<YardId> toYard; ///< not set: the store room
     QString toState;
     std::optional<ColonyId> colony = {}; ///< of what comes into quarantine: what it came off
+    std::optional<KitEnding> end = {};   ///< of quarantined kit that becomes burned or sterilised: how, who, when
 };
-/// Quarantined kit becomes burned or sterilised; anything else, and another yard, only once no hold of its colony
-/// stands, then with a reason and a name. Burned kit stays so. Kit leaves a yard in which a hive is held, other than
-/// for a missing brood check, only as a fact (ChangeSet::against).
+/// Quarantined kit becomes burned or sterilised, which writes its end too (`end` says how); anything else, and another
+/// yard, only once no hold of its colony stands, then with a reason and a name. Burned kit stays so. Kit leaves a yard
+/// in which a hive is held, other than for a missing brood check, only as a fact (ChangeSet::against).
 ChangeSet moveKit(const EditContext& c, const KitMove& move);
 
 /// The pile was never counted: its lots go.

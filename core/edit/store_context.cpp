@@ -82,6 +82,12 @@ std::vector<Result> StoreContext::resultsOf(YardId yard) const { return store::r
 
 std::vector<Feeding> StoreContext::feedingsOf(ColonyId colony) const { return store::feedingsOf(m_db, colony); }
 
+std::vector<Sample> StoreContext::samplesOf(ColonyId colony) const { return store::samplesOf(m_db, colony); }
+
+std::optional<Sample> StoreContext::sampleAnsweredBy(ResultId result) const {
+    return store::sampleAnsweredBy(m_db, result);
+}
+
 std::vector<Queen> StoreContext::queensOf(ColonyId colony) const { return store::queensOf(m_db, colony); }
 
 std::vector<Queen> StoreContext::queensRaisedFrom(ColonyId mother) const {

@@ -51,6 +51,7 @@ constexpr Reference kReferences[] = {
 constexpr std::array<size_t, 1> kFirst = {0};
 constexpr std::array<size_t, 1> kSecond = {1};
 constexpr std::array<size_t, 2> kFirstTwo = {0, 1};
+constexpr std::array<size_t, 1> kAnswer = {7};
 constexpr std::array<size_t, 2> kYardAndKey = {0, 2};
 constexpr std::array<size_t, 2> kKeyAndSince = {1, 2};
 constexpr std::array<size_t, 2> kColonyAndSince = {0, 3};

@@ -118,6 +118,14 @@ constexpr Invariant kInvariants[] = {
      "SELECT c.label || ', ' || q.since FROM queen q JOIN colony c ON c.id = q.colony "
      "JOIN colony m ON m.id = q.mother WHERE q.since < m.since"},
 
+    {"sample-too-early", "A sample is taken before its colony began",
+     "SELECT c.label || ', ' || s.day FROM sample s JOIN colony c ON c.id = s.colony WHERE s.day < c.since"},
+
+    {"sample-answer", "The answer to a sample is of another colony, disease or day, or no finding of a laboratory",
+     "SELECT c.label || ', ' || s.day FROM sample s JOIN colony c ON c.id = s.colony JOIN result r ON r.id = s.result "
+     "WHERE r.colony IS NOT s.colony OR r.disease <> s.disease OR r.day <> s.day OR r.method = 'field' "
+     "OR r.verdict NOT IN ('positive', 'negative')"},
+
     {"book-id", "The book's own row is not there", "SELECT 'book' WHERE (SELECT count(*) FROM book) <> 1"},
 
     {"history-numbers", "A line of the history is missing",

@@ -283,6 +283,13 @@ std::vector<Sample> samplesOf(const Database& db, ColonyId colony) {
     return ofOne<Sample>(db, "WHERE colony = ? ORDER BY day, id", colony);
 }
 
+std::optional<Sample> sampleAnsweredBy(const Database& db, ResultId result) {
+    Statement s = select<Sample>(db, "WHERE result = ?");
+    s.bind(1, result.value);
+    const auto rows = all<Sample>(std::move(s));
+    return rows.empty() ? std::nullopt : std::optional(rows.front());
+}
+
 std::vector<MiteFall> miteFalls(const Database& db, Day from, Day until) {
     Statement s = select<MiteFall>(db, "WHERE day BETWEEN ? AND ? ORDER BY day, id");
     s.bind(1, from).bind(2, until);

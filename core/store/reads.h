@@ -72,11 +72,12 @@ std::vector<Result> results(const Database& db);                               /
 std::vector<Treatment> treatments(const Database& db);                         ///< all, by day
 std::vector<Sample> samples(const Database& db);                               ///< all, by day taken
 std::vector<Sample> samplesOf(const Database& db, ColonyId colony);            ///< by day taken
-std::vector<MiteFall> miteFalls(const Database& db, Day from, Day until);      ///< both days included; by day
-std::vector<MiteFall> miteFallsOf(const Database& db, ColonyId colony);        ///< by day
-std::vector<StripsOut> stripsOut(const Database& db);                          ///< all, by day
-std::vector<KitEnd> kitEnds(const Database& db);                               ///< all, by day
-std::vector<Notifiable> notifiables(const Database& db);                       ///< by place, then disease
+std::optional<Sample> sampleAnsweredBy(const Database& db, ResultId result);
+std::vector<MiteFall> miteFalls(const Database& db, Day from, Day until); ///< both days included; by day
+std::vector<MiteFall> miteFallsOf(const Database& db, ColonyId colony);   ///< by day
+std::vector<StripsOut> stripsOut(const Database& db);                     ///< all, by day
+std::vector<KitEnd> kitEnds(const Database& db);                          ///< all, by day
+std::vector<Notifiable> notifiables(const Database& db);                  ///< by place, then disease
 std::optional<Keeper> keeper(const Database& db);
 /// Of all colonies, both days included, with signs; by day, then colony. `yard`: of hives that stood there that day.
 std::vector<Visit> visitsBetween(const Database& db, Day from, Day until, std::optional<YardId> yard);

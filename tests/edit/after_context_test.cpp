@@ -64,6 +64,7 @@ private:
         addRows("treatments", c.treatmentsOf(id));
         addRows("results", c.resultsOf(id));
         addRows("feedings", c.feedingsOf(id));
+        addRows("samples", c.samplesOf(id));
         addRows("queens", c.queensOf(id));
         addRows("raised", c.queensRaisedFrom(id));
         for (const int most : {1, -1}) addVisits(c.visitsOf(id, most));

@@ -26,6 +26,7 @@ std::pair<std::string, ChangeSet> EveryEdit::next(const EditContext& c) {
     if (dice > 14) return upTo(1) ? (upTo(1) ? phrase(c) : papers(c)) : together(c);
     if (dice > 13) return upTo(2) ? headed(c) : fed(c);
     if (dice == 13 && upTo(2) == 0) return question(c);
+    if (dice == 12 && upTo(1)) return sampled(c);
     if (dice > 12) return kit(c);
     if (dice > 11) return divided(c);
     if (dice > 10) return merged(c);
@@ -360,7 +361,9 @@ std::pair<std::string, ChangeSet> EveryEdit::kit(const EditContext& c) {
         return {"countKit", countKit(c, place, upTo(4))};
     default: {
         const KitPlace to = pile(c);
-        return {"moveKit", moveKit(c, {place, 1 + upTo(2), to.yard, to.state, to.colony})};
+        const KitEnding end{
+            to.state == kit::kBurned ? KitEndHow::Burned : KitEndHow::Dipped, day(), QStringLiteral("Ana"), {}, {}};
+        return {"moveKit", moveKit(c, {place, 1 + upTo(2), to.yard, to.state, to.colony, end})};
     }
     }
 }

@@ -9,6 +9,7 @@
 #include "core/edit/put_right.h"
 #include "core/edit/queens.h"
 #include "core/edit/question.h"
+#include "core/edit/samples.h"
 #include "core/edit/survey.h"
 #include "tests/edit/random_edits.h"
 
@@ -43,6 +44,8 @@ private:
     std::pair<std::string, ChangeSet> kit(const EditContext& c);
     std::pair<std::string, ChangeSet> fed(const EditContext& c);
     std::pair<std::string, ChangeSet> headed(const EditContext& c);
+    std::pair<std::string, ChangeSet> sampled(const EditContext& c);
+    std::pair<std::string, ChangeSet> kitEnded(const EditContext& c);
     std::pair<std::string, ChangeSet> question(const EditContext& c);
     std::pair<std::string, ChangeSet> together(const EditContext& c);
     KitPlace pile(const EditContext& c);

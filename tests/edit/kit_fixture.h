@@ -44,7 +44,17 @@ protected:
     }
     static Work move(const KitPlace& from, int count, std::optional<YardId> yard, const QString& state,
                      std::optional<ColonyId> colony = {}) {
-        return [=](const EditContext& c) { return moveKit(c, {from, count, yard, state, colony}); };
+        KitMove move{from, count, yard, state, colony, {}};
+        const bool ends = state == core::kit::kBurned || state == core::kit::kSterilised;
+        if (from.state == core::kit::kQuarantined && ends) move.end = ending(state);
+        return [=](const EditContext& c) { return moveKit(c, move); };
+    }
+    static KitEnding ending(const QString& state) {
+        return {state == core::kit::kBurned ? KitEndHow::Burned : KitEndHow::Irradiated,
+                kDay,
+                QStringLiteral("Ana"),
+                QStringLiteral("K-7"),
+                {}};
     }
     /// A sign of American foulbrood at a visit.
     void suspect(ColonyId colony, Day day) {

@@ -70,9 +70,10 @@ TEST_F(KitTest, QuarantineIsLeftOnlyBurnedOrSterilisedWhileTheHoldStands) {
             << refused.message;
         EXPECT_THROW(session->apply(move(apart, 1, north, to), kInspected), Error) << "not with a reason either";
     }
-    EXPECT_EQ(done(move(apart, 1, north, kBurned)), "Kit in North: 1 × lid, quarantined, is now burned (off 5)");
+    EXPECT_EQ(done(move(apart, 1, north, kBurned)),
+              "Kit in North: 1 × lid, quarantined, is now burned (off 5): burned on 2026-09-10 by Ana");
     EXPECT_EQ(done(move(apart, 1, north, kSterilised)),
-              "Kit in North: 1 × lid, quarantined, is now sterilised (off 5)");
+              "Kit in North: 1 × lid, quarantined, is now sterilised (off 5): irradiated on 2026-09-10 by Ana");
     EXPECT_EQ(kit(), "North lid quarantined 5 1; North lid burned 5 1; North lid sterilised 5 1");
 }
 

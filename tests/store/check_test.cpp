@@ -59,6 +59,12 @@ void fill(TestBook& book) {
     r.day = day("2026-08-05");
     r.by = "laboratory";
     book.add(r);
+    Sample s;
+    s.colony = c.id;
+    s.day = r.day;
+    s.laboratory = "laboratory";
+    s.result = ResultId{1};
+    book.add(s);
     Feeding f;
     f.colony = c.id;
     f.day = day("2026-08-01");
@@ -160,6 +166,12 @@ constexpr Break kBreaks[] = {
     {"queens-together", "UPDATE queen SET until = '2026-06-02' WHERE id = 1"},
     {"queen-born", "UPDATE queen SET born = 2027 WHERE id = 2"},
     {"queen-mother", "UPDATE queen SET mother = 6 WHERE id = 2"},
+    {"sample-too-early", "UPDATE sample SET day = '2025-04-30'"},
+    {"sample-answer", "UPDATE sample SET day = '2026-08-04'"},
+    {"sample-answer", "UPDATE sample SET colony = 1"},
+    {"sample-answer", "UPDATE sample SET disease = 'efb'"},
+    {"sample-answer", "UPDATE result SET method = 'field'"},
+    {"sample-answer", "UPDATE result SET method = 'inspector', verdict = 'order', paper = '7'"},
     {"book-id", "DELETE FROM book"},
     {"history-numbers", "UPDATE history SET seq = 3 WHERE seq = 2"},
     {"history-undo", "INSERT INTO history VALUES (3, '', NULL, 'Undone', NULL, 'undo', 2, x'00', NULL)"},

@@ -142,7 +142,11 @@ TEST_F(KeepingKit, WhatCameOffASuspectedColonyIsKeptApart) {
     EXPECT_EQ(book.history().size(), lines);
     set("state", kBurned);
     kit()->panel()->save();
-    EXPECT_EQ(book.history().front(), "Kit in Kiln Field: 1 × lid, quarantined, is now burned (off A1)");
+    EXPECT_NE(shownProblem().find("Who did it, or saw to it?"), std::string::npos) << shownProblem();
+    set("by", QStringLiteral("Ana"));
+    kit()->panel()->save();
+    EXPECT_EQ(book.history().front(),
+              "Kit in Kiln Field: 1 × lid, quarantined, is now burned (off A1): burned on 2026-09-15 by Ana");
     choose(kFloor, kQuarantined, a1);
     dialogs.expectCorrection = true; // and no answer is given
     key(Qt::Key_Delete);

@@ -45,10 +45,12 @@ std::optional<records::RecordKind> kindOf(core::NoteOf of) {
         return records::RecordKind::Feeding;
     case core::NoteOf::Queen:
         return records::RecordKind::Queen;
-    case core::NoteOf::Yard:
     case core::NoteOf::Sample:
-    case core::NoteOf::MiteFall:
+        return records::RecordKind::Sample;
     case core::NoteOf::KitEnd:
+        return records::RecordKind::KitEnd;
+    case core::NoteOf::Yard:
+    case core::NoteOf::MiteFall:
         break;
     }
     return std::nullopt;

@@ -4,6 +4,7 @@
 #include "ui/form/book_options.h"
 #include "ui/form/typed.h"
 #include "ui/kit/kit_book.h"
+#include "ui/records/kit_end_form.h"
 
 namespace ui::kit {
 
@@ -137,18 +138,26 @@ public:
                                      : KitWords::tr("Out of quarantine: only once no hold stands, with a reason and a "
                                                     "name. Inspectors and local rules decide.");
             };
-        return {countField(KitWords::tr("&How many of %1").arg(m_there)), state,
-                offField([known](const Values& values) { return !known && keeps(values); }), to};
+        std::vector<Field> out{countField(KitWords::tr("&How many of %1").arg(m_there)), state,
+                               offField([known](const Values& values) { return !known && keeps(values); }), to};
+        if (apart()) addEnd(out);
+        return out;
     }
     Values start() const override {
         const auto yard = pile().yard ? book().yard(*pile().yard) : std::nullopt;
         return {{kCount, QString::number(m_there)},
                 {kState, usualNext()},
-                {records::kYard, yard ? yard->name : kStoreRoom}};
+                {records::kYard, yard ? yard->name : kStoreRoom},
+                {records::kDay, form::typedDay(today())}};
     }
     edit::Edit edit(const Values& values) const override {
-        edit::KitMove move{pile(), form::wholeOf(values, kCount).value_or(0), yardOf(values, records::kYard),
-                           form::typed(values, kState), pile().colony ? std::nullopt : off(values)};
+        edit::KitMove move{pile(),
+                           form::wholeOf(values, kCount).value_or(0),
+                           yardOf(values, records::kYard),
+                           form::typed(values, kState),
+                           pile().colony ? std::nullopt : off(values),
+                           {}};
+        if (ends(values)) move.end = records::kitEndingOf(values, kState, today());
         return [=](const edit::EditContext& c) { return edit::moveKit(c, move); };
     }
 
@@ -156,9 +165,25 @@ protected:
     void judge(form::Judge& judge, const Values& values) const override {
         if (judge.need(kCount, KitWords::tr("How many?"))) judge.whole(kCount, 1, m_there);
         if (!pile().colony) judgeOff(judge, values);
+        if (ends(values)) records::judgeKitEnd(judge, values, kState);
     }
 
 private:
+    bool apart() const { return pile().state == core::kit::kQuarantined; }
+    /// Kit that is kept apart comes to its end.
+    bool ends(const Values& values) const {
+        const QString state = form::typed(values, kState);
+        return apart() && (state == core::kit::kBurned || state == core::kit::kSterilised);
+    }
+    /// How, who, when and by which paper.
+    void addEnd(std::vector<Field>& out) const {
+        for (Field& field : records::kitEndFields(kState)) out.push_back(std::move(field));
+        for (Field field : {dayField(KitWords::tr("Day on which it was done")),
+                            byField(KitWords::tr("&By"), KitWords::tr("Who did it or saw to it")), noteField()}) {
+            field.shown = [this](const Values& values) { return ends(values); };
+            out.push_back(std::move(field));
+        }
+    }
     /// What becomes of such kit most often.
     QString usualNext() const {
         if (pile().state == core::kit::kToClean) return core::kit::kUsable;

@@ -8,6 +8,7 @@
 #include "ui/records/queen_end_form.h"
 #include "ui/records/queen_form.h"
 #include "ui/records/result_form.h"
+#include "ui/records/sample_form.h"
 #include "ui/records/transfer_form.h"
 #include "ui/records/treatment_form.h"
 #include "ui/records/union_form.h"
@@ -39,6 +40,8 @@ std::vector<NewRecordWords> newRecordWords() {
              Records::tr("Bees, brood, comb, a box or feed given to another colony or taken from one")},
             {NewRecord::Treatment, Records::tr("T&reatment…"), shift('M'),
              Records::tr("A medicine given to the colony or its yard")},
+            {NewRecord::Sample, Records::tr("Sam&ple taken…"), QStringLiteral("Ctrl+Alt+S"),
+             Records::tr("A sample for a laboratory, of this hive or of all that are selected")},
             {NewRecord::Result, Records::tr("Re&sult or order…"), shift('R'),
              Records::tr("What a laboratory or an inspector found; an order or a release")},
             {NewRecord::Queen, Records::tr("New &queen…"), shift('Q'),
@@ -66,6 +69,7 @@ bool isOf(NewRecord what, const core::Colony& colony) {
     case NewRecord::Feeding:
     case NewRecord::Transfer:
     case NewRecord::Treatment:
+    case NewRecord::Sample:
     case NewRecord::Result:
     case NewRecord::Queen:
     case NewRecord::QueenEnd:
@@ -91,6 +95,9 @@ std::unique_ptr<form::Form> newForm(const edit::Session& book, NewRecord what, c
         return std::make_unique<TransferForm>(book, colony.id, begun);
     case NewRecord::Treatment:
         return std::make_unique<TreatmentForm>(book, Subject{colony.id, yard}, begun);
+    case NewRecord::Sample:
+        if (selected.size() > 1) return std::make_unique<SampleForm>(book, selected, day);
+        return std::make_unique<SampleForm>(book, std::vector{colony.id}, day);
     case NewRecord::Result:
         return std::make_unique<ResultForm>(book, Subject{colony.id, yard}, day);
     case NewRecord::Queen:

@@ -14,6 +14,7 @@ namespace ui::records {
 enum class NewRecord {
     Feeding,
     Transfer,
+    Sample,
     Result,
     Treatment,
     Queen,
@@ -38,7 +39,7 @@ std::vector<NewRecordWords> newRecordWords();
 bool isOf(NewRecord what, const core::Colony& colony);
 
 /// The form of a new record of this colony, begun on `day`. Throws Error(BadData) with a sentence where it cannot be.
-/// `selected`: feed is given to all of them alike where there are several.
+/// `selected`: feed is given to all of them, a sample taken of all of them alike where there are several.
 std::unique_ptr<form::Form> newForm(const core::edit::Session& book, NewRecord what, const core::Colony& colony,
                                     core::Day day, const std::vector<core::ColonyId>& selected = {});
 

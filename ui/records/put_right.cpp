@@ -1,15 +1,19 @@
 #include "ui/records/put_right.h"
 
 #include "core/edit/feedings.h"
+#include "core/edit/kit_end.h"
 #include "core/edit/put_right.h"
 #include "core/edit/queens.h"
+#include "core/edit/samples.h"
 #include "ui/look/words.h"
 #include "ui/records/colony_form.h"
 #include "ui/records/end_form.h"
 #include "ui/records/feeding_form.h"
+#include "ui/records/kit_end_form.h"
 #include "ui/records/place_form.h"
 #include "ui/records/queen_form.h"
 #include "ui/records/result_form.h"
+#include "ui/records/sample_form.h"
 #include "ui/records/transfer_form.h"
 #include "ui/records/treatment_form.h"
 #include "ui/records/union_form.h"
@@ -48,6 +52,10 @@ std::unique_ptr<form::Form> formOf(const edit::Session& book, const RecordRow& r
     case RecordKind::Queen:
     case RecordKind::QueenEnd:
         return std::make_unique<QueenForm>(book, needed<core::Queen>(book, record.id));
+    case RecordKind::Sample:
+        return std::make_unique<SampleForm>(book, needed<core::Sample>(book, record.id));
+    case RecordKind::KitEnd:
+        return std::make_unique<KitEndForm>(book, needed<core::KitEnd>(book, record.id));
     case RecordKind::Result:
         return std::make_unique<ResultForm>(book, needed<core::Result>(book, record.id));
     case RecordKind::Treatment:
@@ -76,6 +84,10 @@ edit::Edit takingBack(const RecordRow& record) {
         return [id](const EditContext& c) { return edit::takeBackQueen(c, {id}); };
     case RecordKind::QueenEnd:
         return [id](const EditContext& c) { return edit::takeBackQueenEnd(c, {id}); };
+    case RecordKind::Sample:
+        return [id](const EditContext& c) { return edit::takeBackSample(c, {id}); };
+    case RecordKind::KitEnd:
+        return [id](const EditContext& c) { return edit::takeBackKitEnd(c, {id}); };
     case RecordKind::Result:
         return [id](const EditContext& c) { return edit::takeBackResult(c, {id}); };
     case RecordKind::Treatment:

@@ -37,6 +37,8 @@ public:
         transfers();
         feedings();
         queens();
+        for (const core::Sample& s : m_book.samplesOf(m_colony.id))
+            add(RecordKind::Sample, s.id.value, s.day, Rows::tr("Sample"), sampleText(s));
         for (const core::Result& r : m_book.resultsOf(m_colony.id)) result(r, false);
         for (const core::Treatment& t : m_book.treatmentsOf(m_colony.id)) treatment(t, false);
         yards();
@@ -44,6 +46,9 @@ public:
         const bool joined = m_colony.end == core::EndKind::United || m_colony.end == core::EndKind::ShakenOut;
         if (m_colony.ended && !joined)
             add(RecordKind::End, m_colony.id.value, *m_colony.ended, Rows::tr("End"), look::endText(m_colony));
+        for (const core::KitEnd& e : m_book.kitEnds())
+            if (e.colony == m_colony.id)
+                add(RecordKind::KitEnd, e.id.value, e.day, Rows::tr("End of its kit"), kitEndText(e));
         std::ranges::stable_sort(m_out, [](const RecordRow& a, const RecordRow& b) {
             if (a.day != b.day) return b.day < a.day;
             if (a.kind != b.kind) return b.kind < a.kind;

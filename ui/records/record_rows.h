@@ -9,7 +9,21 @@
 namespace ui::records {
 
 /// QueenEnd: the end of a queen that has one, of the same row as the Queen.
-enum class RecordKind { Began, Queen, Carry, Treatment, Result, Transfer, Feeding, Visit, QueenEnd, Lineage, End };
+enum class RecordKind {
+    Began,
+    Queen,
+    Carry,
+    Treatment,
+    Sample,
+    Result,
+    Transfer,
+    Feeding,
+    Visit,
+    QueenEnd,
+    Lineage,
+    End,
+    KitEnd
+};
 
 /// One record of a colony, or of a yard where it stood, as its card lists it.
 struct RecordRow {
@@ -23,8 +37,8 @@ struct RecordRow {
 };
 
 /// All records of a colony, living or ended, newest first: its beginning, queens, carries, visits, feedings, transfers,
-/// results (and those of yards where it stood), treatments (and those of its yard), unions, shake-outs and divides on
-/// either side, its end. Throws Error(Book).
+/// samples, results (and those of yards where it stood), treatments (and those of its yard), unions, shake-outs and
+/// divides on either side, its end, the ends of kit that came off it. Throws Error(Book).
 std::vector<RecordRow> recordsOf(const core::edit::Session& book, core::ColonyId colony);
 
 } // namespace ui::records

@@ -100,6 +100,36 @@ QString methodWord(core::Method method) {
     return {};
 }
 
+QString materialWord(core::SampleMaterial material) {
+    switch (material) {
+    case core::SampleMaterial::Brood:
+        return RecordWords::tr("brood comb");
+    case core::SampleMaterial::Bees:
+        return RecordWords::tr("bees");
+    case core::SampleMaterial::Honey:
+        return RecordWords::tr("honey");
+    case core::SampleMaterial::Debris:
+        return RecordWords::tr("hive debris");
+    case core::SampleMaterial::Other:
+        break;
+    }
+    return RecordWords::tr("something else");
+}
+
+QString kitEndWord(core::KitEndHow how) {
+    switch (how) {
+    case core::KitEndHow::Irradiated:
+        return RecordWords::tr("irradiated");
+    case core::KitEndHow::Dipped:
+        return RecordWords::tr("dipped in hot wax");
+    case core::KitEndHow::Burned:
+        return RecordWords::tr("burned");
+    case core::KitEndHow::Other:
+        break;
+    }
+    return RecordWords::tr("otherwise");
+}
+
 QString howWord(core::LineageHow how) {
     switch (how) {
     case core::LineageHow::United:
@@ -166,6 +196,30 @@ QString resultText(const core::Result& r) {
     if (!r.by.isEmpty()) parts << RecordWords::tr("by %1").arg(r.by);
     if (!r.paper.isEmpty()) parts << RecordWords::tr("paper %1").arg(r.paper);
     if (!r.note.isEmpty()) parts << r.note;
+    return joined(parts);
+}
+
+QString sampleText(const core::Sample& s) {
+    QStringList parts{RecordWords::tr("%1, for %2").arg(materialWord(s.material), diseaseWord(s.disease))};
+    parts << RecordWords::tr("to %1").arg(s.laboratory);
+    if (!s.number.isEmpty()) parts << RecordWords::tr("number %1").arg(s.number);
+    if (s.result)
+        parts << RecordWords::tr("answered");
+    else if (s.lost)
+        parts << RecordWords::tr("given up on %1").arg(look::dayText(*s.lost));
+    else
+        parts << (s.sent ? RecordWords::tr("sent on %1, awaited").arg(look::dayText(*s.sent))
+                         : RecordWords::tr("not sent yet"));
+    if (!s.by.isEmpty()) parts << RecordWords::tr("by %1").arg(s.by);
+    if (!s.note.isEmpty()) parts << s.note;
+    return joined(parts);
+}
+
+QString kitEndText(const core::KitEnd& e) {
+    QStringList parts{RecordWords::tr("%1 × %2: %3").arg(QString::number(e.count), e.part, kitEndWord(e.how)),
+                      RecordWords::tr("by %1").arg(e.by)};
+    if (!e.paper.isEmpty()) parts << RecordWords::tr("paper %1").arg(e.paper);
+    if (!e.note.isEmpty()) parts << e.note;
     return joined(parts);
 }
 
