@@ -30,7 +30,7 @@ constexpr Command kCommands[] = {
     {"template", "DIR", "the ten CSV files, header only", runTemplate},
     {"set", "BOOK NAME VALUE", "change a setting", runSet},
     {"settings", "BOOK [--json]", "list the settings", runSettings},
-    {"export", "BOOK --to DIR", "write the book as CSV files", runExport},
+    {"export", "BOOK --to DIR [--for-spreadsheets]", "write the book as CSV files", runExport},
     {"backup", "BOOK [--to FILE]", "a verified copy", runBackup},
     {"check", "BOOK", "the health of a book", runCheck},
     {"demo", "BOOK [--colonies N] [--years N] [--seed S]", "make an invented book", runDemo},

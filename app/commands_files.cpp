@@ -2,6 +2,7 @@
 
 #include "core/exchange/close_days.h"
 #include "core/exchange/export.h"
+#include "core/exchange/for_spreadsheets.h"
 #include "core/exchange/import.h"
 #include "core/exchange/template.h"
 
@@ -52,11 +53,15 @@ int runTemplate(const QStringList& words, const core::Clock&, Streams) {
 }
 
 int runExport(const QStringList& words, const core::Clock& clock, Streams) {
-    const Arguments a(words, {{QStringLiteral("to")}}, {QStringLiteral("BOOK")});
+    const Arguments a(words, {{QStringLiteral("to")}, {QStringLiteral("for-spreadsheets"), false}},
+                      {QStringLiteral("BOOK")});
     const QString dir = a.required(QStringLiteral("to"));
     const auto session =
         core::edit::Session::open(a.word(QStringLiteral("BOOK")), clock, core::edit::Session::Access::ReadOnly);
-    core::exchange::exportBook(*session, dir);
+    if (a.has(QStringLiteral("for-spreadsheets")))
+        core::exchange::exportForSpreadsheets(*session, dir);
+    else
+        core::exchange::exportBook(*session, dir);
     return 0;
 }
 

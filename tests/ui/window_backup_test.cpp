@@ -80,8 +80,8 @@ TEST_F(BackedUp, ByKeysABackupIsMadeComparedAndPutInPlaceAndTheBookOfBeforeIsKep
     const QDir beside(QFileInfo(window->desk()->session().path()).absolutePath());
     const QStringList aside = beside.entryList({QStringLiteral("* before *.yardwright")}, QDir::Files);
     ASSERT_EQ(aside.size(), 1);
-    const auto before = core::edit::Session::open(beside.filePath(aside.front()), core::SystemClock(),
-                                                  core::edit::Session::Access::ReadOnly);
+    const auto before =
+        core::edit::Session::open(beside.filePath(aside.front()), book.clock(), core::edit::Session::Access::ReadOnly);
     EXPECT_TRUE(std::ranges::any_of(before->yards(),
                                     [](const core::Yard& y) { return y.name == QStringLiteral("Late yard"); }));
 }
