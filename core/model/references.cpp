@@ -61,7 +61,6 @@ constexpr std::array<size_t, 4> kFirstFour = {0, 1, 2, 3};
 constexpr std::array<size_t, 2> kDayAndColony = {0, 2};
 constexpr std::array<size_t, 2> kDayAndMoved = {0, 3};
 constexpr std::array<size_t, 2> kPlaceAndDisease = {1, 2};
-constexpr std::array<size_t, 1> kAnswer = {7};
 
 } // namespace
 
