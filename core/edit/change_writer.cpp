@@ -153,6 +153,16 @@ std::optional<Row> deletedRow(const store::Database& db, qint64 seq, const Histo
     return std::nullopt;
 }
 
+void eachDeletedRow(const store::Database& db, qint64 seq, const HistoryRecord& record, Table table,
+                    const std::function<void(qint64 id, Row&& row)>& take) {
+    for (size_t i = 0; i < record.deleted.size(); ++i) {
+        const RowRange& range = record.deleted[i];
+        if (range.table != table) continue;
+        PartReader reader(db, table, seq, static_cast<int>(i));
+        for (qint64 n = 0; n < range.count; ++n) take(range.firstId + n, reader.next());
+    }
+}
+
 std::vector<Attachment> attachmentsOf(const store::Database& db, qint64 seq) {
     const auto line = store::readHistory(db, seq);
     if (!line || line->attachments.isEmpty()) return {};

@@ -20,6 +20,10 @@ ChangeSet reversal(const store::Database& db, qint64 seq);
 std::optional<Row> deletedRow(const store::Database& db, qint64 seq, const HistoryRecord& record, Table table,
                               qint64 id);
 
+/// The rows of a table that line `seq` packed when it deleted them as ranges, in id order within each.
+void eachDeletedRow(const store::Database& db, qint64 seq, const HistoryRecord& record, Table table,
+                    const std::function<void(qint64 id, Row&& row)>& take);
+
 /// The attachments of a line; none: empty.
 std::vector<Attachment> attachmentsOf(const store::Database& db, qint64 seq);
 

@@ -1,6 +1,5 @@
 #include "core/edit/correction_check.h"
 
-#include "core/base/error.h"
 #include "core/edit/correction_days.h"
 #include "core/edit/yard_stays.h"
 #include "core/store/reads.h"
@@ -38,18 +37,18 @@ void CorrectionCheck::readBefore(const ChangeSet& change, Day today) {
     m_ended = std::move(touched.endedNow);
 }
 
-void CorrectionCheck::afterwards() const {
+QString CorrectionCheck::afterwards() const {
     // The latest day first: what holds now matters most.
     for (auto day = m_before.rbegin(); day != m_before.rend(); ++day) {
         const QStringList lifted = liftedHolds(day->second, store::readSnapshot(m_db, day->first), m_ended);
-        if (!lifted.isEmpty()) throw Error(Error::Kind::Correction, correctionSentence(lifted, day->first));
+        if (!lifted.isEmpty()) return correctionSentence(lifted, day->first);
     }
-    if (m_beginnings.empty()) return;
+    if (m_beginnings.empty()) return {};
     const Day day = m_beginnings.front().day;
     QStringList names;
     for (const Beginning& beginning : m_beginnings)
         if (beginning.day == day && !names.contains(beginning.hold)) names << beginning.hold;
-    throw Error(Error::Kind::Correction, beginningSentence(names, day));
+    return beginningSentence(names, day);
 }
 
 } // namespace core::edit

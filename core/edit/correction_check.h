@@ -4,6 +4,8 @@
 #include "core/edit/correction_sources.h"
 #include "core/store/database.h"
 
+#include <QString>
+
 namespace core::edit {
 
 /// Judges one change within its transaction: by the holds that begin with the records it takes away or alters, and by
@@ -12,8 +14,8 @@ class CorrectionCheck {
 public:
     /// Reads the holds before, where the change is one that may lift any.
     CorrectionCheck(const store::Database& db, const ChangeSet& change, Day today);
-    /// Once the change is written: throws Error(Correction) naming the holds that are gone.
-    void afterwards() const;
+    /// Once the change is written: the question that names the holds that are gone; empty: none is.
+    QString afterwards() const;
 
 private:
     void readBefore(const ChangeSet& change, Day today);

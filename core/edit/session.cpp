@@ -4,6 +4,8 @@
 #include "core/edit/correction_check.h"
 #include "core/edit/edit_checks.h"
 #include "core/edit/kit_guard.h"
+#include "core/edit/medicine_guard.h"
+#include "core/edit/medicine_lines.h"
 #include "core/edit/session_private.h"
 #include "core/edit/store_context.h"
 #include "core/store/row_store.h"
@@ -78,6 +80,11 @@ void needNothingAgainst(const QString& sentence) {
     if (!sentence.isEmpty()) throw Error(Error::Kind::Correction, sentence);
 }
 
+void writeLine(const store::Database& db, const ChangeSet& change, store::HistoryRow& line) {
+    line.seq = writeChange(db, change, line);
+    noteMedicine(db, line.seq, line.kind, change);
+}
+
 /// What listeners are told: of inserted ranges the table and ids.
 ChangeSet told(ChangeSet change) {
     for (BulkInsert& range : change.bulk) range.row = nullptr;
@@ -111,15 +118,19 @@ HistoryLine Session::Private::write(const ChangeSet& change, store::HistoryKind 
     const RoomForRanges room(*db, change);
     if (why) {
         needReason(*why);
-        line.seq = writeChange(*db, change, line);
+        writeLine(*db, change, line);
         if (written) written();
-    } else {
-        needNothingAgainst(keptApartLost(StoreContext(*db, clock->today()), change));
-        const CorrectionCheck check(*db, change, clock->today());
-        line.seq = writeChange(*db, change, line);
-        if (written) written();
-        check.afterwards();
+        return shownLine(line);
     }
+    // All that a correction would answer for is said at once: a hold never goes behind another question.
+    QStringList asked{keptApartLost(StoreContext(*db, clock->today()), change),
+                      medicineAltered(*db, change, clock->today())};
+    const CorrectionCheck check(*db, change, clock->today());
+    writeLine(*db, change, line);
+    if (written) written();
+    asked.push_front(check.afterwards());
+    asked.removeAll(QString());
+    needNothingAgainst(asked.join(u' '));
     return shownLine(line);
 }
 

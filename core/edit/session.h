@@ -3,6 +3,7 @@
 #include "core/base/clock.h"
 #include "core/edit/change_set.h"
 #include "core/edit/history.h"
+#include "core/model/medicine_change.h"
 #include "core/model/note_found.h"
 #include "core/model/recorded_day.h"
 #include "core/model/rows.h"
@@ -107,13 +108,15 @@ public:
     std::vector<Question> questions() const;                         ///< natural order
     std::vector<Result> results() const;                             ///< all, by day
     std::vector<Treatment> treatments() const;                       ///< all, by day
-    std::vector<Sample> samples() const;                             ///< all, by day
-    std::vector<Sample> samplesOf(ColonyId id) const;                ///< by day
-    std::vector<MiteFall> miteFalls(Day from, Day until) const;      ///< counted on these days, both included; by day
-    std::vector<MiteFall> miteFallsOf(ColonyId id) const;            ///< by day
-    std::vector<StripsOut> stripsOut() const;                        ///< all, by day
-    std::vector<KitEnd> kitEnds() const;                             ///< all, by day
-    std::vector<Notifiable> notifiables() const;                     ///< the book's own lines, by place, then disease
+    /// What was altered in the medicine book, removed from it or put back, by treatment, then line of the history.
+    std::vector<MedicineChange> medicineChanges() const;
+    std::vector<Sample> samples() const;                        ///< all, by day
+    std::vector<Sample> samplesOf(ColonyId id) const;           ///< by day
+    std::vector<MiteFall> miteFalls(Day from, Day until) const; ///< counted on these days, both included; by day
+    std::vector<MiteFall> miteFallsOf(ColonyId id) const;       ///< by day
+    std::vector<StripsOut> stripsOut() const;                   ///< all, by day
+    std::vector<KitEnd> kitEnds() const;                        ///< all, by day
+    std::vector<Notifiable> notifiables() const;                ///< the book's own lines, by place, then disease
     std::optional<Keeper> keeper() const;
     QString bookTitle() const; ///< the file's name without its extension
     QString bookId() const;    ///< the uuid that it was made with

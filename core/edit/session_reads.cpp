@@ -2,6 +2,7 @@
 #include "core/edit/history_check.h"
 #include "core/edit/history_detail.h"
 #include "core/edit/history_reader.h"
+#include "core/edit/medicine_lines.h"
 #include "core/edit/session.h"
 #include "core/edit/session_private.h"
 #include "core/edit/store_context.h"
@@ -104,6 +105,8 @@ std::vector<Result> Session::results() const { return store::results(*d->db); }
 
 std::vector<Treatment> Session::treatments() const { return store::treatments(*d->db); }
 
+std::vector<MedicineChange> Session::medicineChanges() const { return edit::medicineChanges(*d->db); }
+
 std::vector<Sample> Session::samples() const { return store::samples(*d->db); }
 
 std::vector<Sample> Session::samplesOf(ColonyId id) const { return store::samplesOf(*d->db, id); }
@@ -188,7 +191,7 @@ QStringList Session::check() const {
     const store::ReadTransaction steady(*d->db);
     QStringList problems;
     for (const QString& problem : store::checkBook(*d->db)) problems << problem;
-    return problems << historyProblems(*d->db);
+    return problems << historyProblems(*d->db) << medicineLineProblems(*d->db);
 }
 
 std::optional<Day> Session::lastDay() const { return store::lastDay(*d->db); }

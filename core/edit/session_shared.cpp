@@ -1,3 +1,4 @@
+#include "core/edit/medicine_lines.h"
 #include "core/edit/session.h"
 #include "core/edit/session_private.h"
 
@@ -22,6 +23,7 @@ void Session::Private::sign() const {
 
 void Session::Private::begin(std::unique_ptr<store::Database> opened) {
     db = std::move(opened);
+    if (!db->readOnly()) makeMedicineLines(*db);
     tops.reset();
     since = clock->nowUtc();
     othersSeen = db->othersVersion();

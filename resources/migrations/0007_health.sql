@@ -83,9 +83,11 @@ CREATE TABLE keeper (
     place TEXT CHECK (place <> '')                     -- whose rules hold: a place of what is notifiable
 ) STRICT;
 
--- Lines of the history that altered or removed a treatment. Not records: made from the history anew at any time.
+-- Lines of the history that altered or removed a treatment, or put it back. Not records: made from the history anew at
+-- any time. A row of treatment 0 says that this is still to be done: of a book that had a history before.
 CREATE TABLE medicine_line (
     treatment INTEGER NOT NULL,
     seq INTEGER NOT NULL REFERENCES history (seq),
     PRIMARY KEY (treatment, seq)
 ) STRICT, WITHOUT ROWID;
+INSERT INTO medicine_line (treatment, seq) SELECT 0, max(seq) FROM history HAVING max(seq) IS NOT NULL;

@@ -22,15 +22,15 @@ protected:
         return thrown.message;
     }
     /// Applies it, and sees that its undo gives the rows back; the text of its line.
-    std::string done(const Work& e) {
+    std::string done(const Work& e, const std::optional<Correction>& why = {}) {
         const auto before = rowsText(path());
-        const auto line = apply(e);
+        const auto line = session->apply(e, why);
         if (!line) return {};
         const auto after = rowsText(path());
         EXPECT_EQ(problems(), "");
-        session->undo();
+        session->undo(why);
         EXPECT_EQ(rowsText(path()), before);
-        session->redo();
+        session->redo(why);
         EXPECT_EQ(rowsText(path()), after);
         return line->text.toStdString();
     }

@@ -105,12 +105,14 @@ TEST_F(PutRight, TransfersResultsAndTreatmentsAreChangedAndTakenBack) {
     apply([&](const EditContext& c) { return logTreatment(c, t); });
     t.id = TreatmentId{1};
     t.days = 42;
-    EXPECT_EQ(done([&](const EditContext& c) { return changeTreatment(c, t); }),
+    // What stands in the medicine book is altered with a reason and a name alone.
+    const Correction why{QStringLiteral("Ana"), QStringLiteral("wrong product noted")};
+    EXPECT_EQ(done([&](const EditContext& c) { return changeTreatment(c, t); }, why),
               "Changed the treatment of North with strips on 2026-09-10");
     t.days = 1001;
     EXPECT_EQ(refusal([&](const EditContext& c) { return changeTreatment(c, t); }),
               "Days: 1001 is not from 0 to 1000.");
-    EXPECT_EQ(done([&](const EditContext& c) { return takeBackTreatment(c, t.id); }),
+    EXPECT_EQ(done([&](const EditContext& c) { return takeBackTreatment(c, t.id); }, why),
               "Took back the treatment of North with strips on 2026-09-10");
 }
 

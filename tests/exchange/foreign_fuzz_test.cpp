@@ -185,7 +185,7 @@ public:
         EXPECT_TRUE(report.good() || !report.line) << "faults, and yet something was written";
         EXPECT_EQ(seq(), m_seq + (report.line ? 1 : 0));
         if (!report.line) return false;
-        m_session->undo();
+        m_session->undo(core::edit::Correction{f("Ana"), f("the file was not what it seemed")}); // medicine is in some
         m_seq = seq();
         return true;
     }
