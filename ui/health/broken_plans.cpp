@@ -5,8 +5,6 @@
 
 #include <QSet>
 
-#include <set>
-
 namespace ui::health {
 
 namespace {
@@ -14,9 +12,7 @@ namespace {
 /// Held colonies that a merge day names, each once, as they are shown.
 class Barred {
 public:
-    explicit Barred(const desk::Reading& reading) : m_reading(reading) {
-        for (const core::rules::Hold& h : reading.plan.holds) m_held.insert(reading.snapshot.colony(h.colony).id);
-    }
+    Barred(const desk::Reading& reading, const std::set<core::ColonyId>& held) : m_reading(reading), m_held(held) {}
     void look(core::ColonyId colony) {
         const auto ix = m_reading.find(colony);
         if (ix && m_held.contains(colony)) m_names.insert(m_reading.snapshot.colony(*ix).shown);
@@ -25,15 +21,22 @@ public:
 
 private:
     const desk::Reading& m_reading;
-    std::set<core::ColonyId> m_held;
+    const std::set<core::ColonyId>& m_held;
     QSet<QString> m_names;
 };
 
 } // namespace
 
 QStringList brokenPlans(const desk::Desk& desk) {
+    const desk::Reading& reading = desk.reading();
+    std::set<core::ColonyId> held;
+    for (const core::rules::Hold& h : reading.plan.holds) held.insert(reading.snapshot.colony(h.colony).id);
+    return brokenPlans(desk, held);
+}
+
+QStringList brokenPlans(const desk::Desk& desk, const std::set<core::ColonyId>& held) {
     const core::edit::Session& book = desk.session();
-    Barred barred(desk.reading());
+    Barred barred(desk.reading(), held);
     QStringList out;
     for (const core::Yard& yard : book.yards())
         for (const core::MergeDay& day : book.mergeDays(yard.id)) {

@@ -1,6 +1,7 @@
 #include "ui/health/held_rows.h"
 
 #include "ui/health/health_words.h"
+#include "ui/health/what_now.h"
 
 #include <algorithm>
 #include <set>
@@ -59,10 +60,7 @@ QString alarmText(const desk::Reading& reading, const std::vector<core::YardIx>&
     constexpr qsizetype kNamed = 6;
     QString names = suspected.mid(0, kNamed).join(QStringLiteral(", "));
     if (suspected.size() > kNamed) names += Health::tr(" and %1 more").arg(suspected.size() - kNamed);
-    return Health::tr("American foulbrood, suspected or confirmed: %1. Now: stop work in the yard, close the hives, "
-                      "clean hands and tools, let nothing leave or enter, and tell the inspector: it is notifiable "
-                      "nearly everywhere. The authority decides what is done; the program only advises.")
-        .arg(names);
+    return Health::tr("American foulbrood, suspected or confirmed: %1. %2").arg(names, whatNow(core::Sign::Afb));
 }
 
 } // namespace ui::health

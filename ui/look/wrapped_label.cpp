@@ -20,10 +20,28 @@ void WrappedLabel::tell(const QString& text) {
     fit();
 }
 
-/// Layouts do not ask wrapped text for its height.
+/// Layouts do not ask wrapped text for its height. Until it has its width it takes none: a height for the width that it
+/// had before could make the window grow.
 void WrappedLabel::fit() {
     setMinimumHeight(0); // what it would need counts that
-    setFixedHeight(text().isEmpty() ? 0 : std::max(0, heightForWidth(width())));
+    setFixedHeight(text().isEmpty() || !m_laid ? 0 : std::max(0, heightForWidth(width())));
+}
+
+void WrappedLabel::showEvent(QShowEvent* event) {
+    QLabel::showEvent(event);
+    QMetaObject::invokeMethod(
+        this,
+        [this] {
+            m_laid = isVisible();
+            fit();
+        },
+        Qt::QueuedConnection); // once all layouts around it are done
+}
+
+void WrappedLabel::hideEvent(QHideEvent* event) {
+    QLabel::hideEvent(event);
+    m_laid = false;
+    fit();
 }
 
 void WrappedLabel::resizeEvent(QResizeEvent* event) {

@@ -14,11 +14,15 @@ public:
     void tell(const QString& text);
 
 protected:
+    void showEvent(QShowEvent* event) override;
+    void hideEvent(QHideEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
     void changeEvent(QEvent* event) override;
 
 private:
     void fit();
+
+    bool m_laid = false; ///< shown, and given its width
 };
 
 } // namespace ui::look

@@ -13,6 +13,7 @@
 #include "ui/window/backup_commands.h"
 #include "ui/window/commands.h"
 #include "ui/window/find_commands.h"
+#include "ui/window/notice_place.h"
 #include "ui/window/pick_commands.h"
 #include "ui/window/plan_menu.h"
 #include "ui/window/plan_paper.h"
@@ -142,6 +143,7 @@ void wire(MainWindow& window, Commands& commands, Dialogs& dialogs) {
     new PlanMenu(window, commands); // the window's
     commands.yards()->wire(window, dialogs);
     commands.time()->wire(window);
+    wireSignNotice(window, dialogs);
     wireWelcome(window, commands);
     QObject::connect(window.topBar(), &TopBar::undoAsked, &window, &MainWindow::undo);
     QObject::connect(window.topBar(), &TopBar::placeAsked, &window, &MainWindow::setPlace);
