@@ -2,11 +2,16 @@
 #include "core/edit/edits.h"
 #include "core/edit/feedings.h"
 #include "core/edit/file_mappings.h"
+#include "core/edit/keeper.h"
 #include "core/edit/merge_day.h"
+#include "core/edit/notifiables.h"
 #include "core/edit/people.h"
 #include "core/edit/phrases.h"
+#include "core/edit/put_right.h"
 #include "core/edit/queens.h"
 #include "core/edit/question.h"
+#include "core/edit/row_change.h"
+#include "core/edit/samples.h"
 #include "core/edit/survey.h"
 #include "core/exchange/export.h"
 #include "core/exchange/import.h"
@@ -64,6 +69,14 @@ void addVisitsTables(const edit::Session& session, QStringList& lines) {
     for (const FileMapping& m : session.fileMappings()) lines << QStringLiteral("mapping ") + shown(m);
     for (const Phrase& x : session.phrases()) lines << QStringLiteral("phrase ") + shown(x);
     for (const Question& x : session.questions()) lines << QStringLiteral("question ") + shown(x);
+    // Version 7
+    for (const Sample& x : session.samples()) lines << QStringLiteral("sample ") + shown(x);
+    for (const MiteFall& x : session.miteFalls(dayOf(2000, 1, 1), dayOf(2100, 1, 1)))
+        lines << QStringLiteral("fallen ") + shown(x);
+    for (const StripsOut& x : session.stripsOut()) lines << QStringLiteral("out ") + shown(x);
+    for (const KitEnd& x : session.kitEnds()) lines << QStringLiteral("end ") + shown(x);
+    for (const Notifiable& x : session.notifiables()) lines << QStringLiteral("notifiable ") + shown(x);
+    if (const auto keeper = session.keeper()) lines << QStringLiteral("keeper ") + shown(*keeper);
 }
 
 QString textOf(const edit::Session& session) {
@@ -195,6 +208,56 @@ void visits(edit::Session& session) {
     });
 }
 
+void health(edit::Session& session) {
+    const auto apply = [&](auto edit) { session.apply(edit); };
+    const auto colony = [](const edit::EditContext& c) { return c.colonyNamed(u"K1", clock().today()).value().id; };
+    apply([](const edit::EditContext& c) {
+        return edit::setKeeper(c, {{}, "A. Keeper", "1 Lane", "", "R-1", "Inland"});
+    });
+    apply([](const edit::EditContext& c) {
+        return edit::addNotifiable(c, {{}, "Inland", Reportable::Efb, true, "the office", "its leaflet"});
+    });
+    for (const char* number : {"S-1", "S-2"})
+        apply([&](const edit::EditContext& c) {
+            Sample sample;
+            sample.colony = colony(c);
+            sample.day = dayOf(2026, 8, 20);
+            sample.disease = number[2] == '1' ? Disease::Afb : Disease::Efb;
+            sample.laboratory = "bee laboratory";
+            sample.number = number;
+            sample.sent = dayOf(2026, 8, 21);
+            return edit::takeSample(c, sample);
+        });
+    const SampleId first = session.samples().front().id;
+    apply([&](const edit::EditContext& c) { return edit::answerSample(c, first, {false, "", "P-7", ""}); });
+    Treatment treatment;
+    apply([&](const edit::EditContext& c) {
+        treatment.colony = colony(c);
+        treatment.day = dayOf(2026, 9, 1);
+        treatment.product = "strips";
+        treatment.substance = "thymol";
+        treatment.days = 20;
+        treatment.withdrawalDays = 0;
+        return edit::logTreatment(c, treatment);
+    });
+    treatment = session.treatments().back();
+    treatment.batch = "B 12";
+    treatment.days = 21;
+    session.apply([&](const edit::EditContext& c) { return edit::changeTreatment(c, treatment); },
+                  edit::Correction{"A. Keeper", "read off the box"});
+    apply([&](const edit::EditContext& c) {
+        return edit::ChangeSet{
+            QStringLiteral("Wrote down mites and strips"),
+            {edit::added(MiteFall{{1}, colony(c), dayOf(2026, 7, 20), 5, 20, "A. Keeper", ""}),
+             edit::added(StripsOut{{1}, treatment.id, colony(c), dayOf(2026, 9, 22), "A. Keeper", ""}),
+             edit::added(KitEnd{
+                 {1}, dayOf(2026, 6, 1), {}, "floor", colony(c), 2, KitEndHow::Other, "A. Keeper", "", "scorched"})},
+            {},
+            {},
+            {}};
+    });
+}
+
 void makeBook(const QString& path) {
     exchange::ImportFiles files;
     for (const char* yard : {"kiln-field", "brook-end", "tansy-lane"})
@@ -227,6 +290,7 @@ void makeBook(const QString& path) {
     survey(*session);
     mergeDay(*session);
     visits(*session);
+    health(*session);
 }
 
 class Golden : public testing::Test {
