@@ -25,6 +25,10 @@ constexpr Command kCommands[] = {
      "the worksheet as PDF, of the merge day saved for that yard and day, else of advise; the book is only read: that "
      "it was printed is kept by the window alone",
      runWorksheet},
+    {"report", "BOOK --to FILE.pdf|DIR [--from DATE] [--until DATE] [--yard YARD]... [--paper a4|letter]",
+     "the report for an inspector: as PDF, or into a folder as CSV files; twelve months up to today where nothing else "
+     "is said",
+     runReport},
     {"close", "BOOK --day FILE", "take a merge day back: what came of each strip, as one edit", runClose},
     {"due", "BOOK --on DATE [--json]", "what is due", runDue},
     {"template", "DIR", "the ten CSV files, header only", runTemplate},
@@ -94,7 +98,7 @@ std::span<const Command> commands() { return kCommands; }
 Needs needs(const QStringList& words) {
     if (words.isEmpty()) return Needs::Window;
     const QString& first = words.first();
-    if (first == QLatin1StringView("worksheet")) return Needs::Pages;
+    if (first == QLatin1StringView("worksheet") || first == QLatin1StringView("report")) return Needs::Pages;
     if (first == QLatin1StringView("pictures")) return Needs::Window;
     if (commandNamed(first) || first.startsWith(u'-')) return Needs::Console;
     return Needs::Window;

@@ -180,6 +180,13 @@ const LedgerPeriod* LedgerYear::of(LedgerSeason season) const {
     return at == periods.end() ? nullptr : &*at;
 }
 
+std::vector<LedgerCount> ledgerCounts(const Snapshot& s, Day from, Day next) {
+    const Book book(s);
+    std::vector<LedgerCount> counts;
+    for (size_t i = 0; i < s.yards.size(); ++i) counts.push_back(book.count({static_cast<qint32>(i)}, from, next));
+    return counts;
+}
+
 std::vector<LedgerYear> ledger(const Snapshot& s) {
     const Book book(s);
     std::vector<LedgerYear> all;

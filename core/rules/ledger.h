@@ -64,4 +64,8 @@ struct LedgerYear {
 /// are two yards or more of one half of the earth.
 std::vector<LedgerYear> ledger(const Snapshot& s);
 
+/// Any days of each yard, by YardIx: from the beginning of `from` to that of `next`, which lies after it and at most a
+/// day after the snapshot's.
+std::vector<LedgerCount> ledgerCounts(const Snapshot& s, Day from, Day next);
+
 } // namespace core::rules

@@ -4,6 +4,7 @@
 #include "ui/history/history_window.h"
 #include "ui/look/text_size.h"
 #include "ui/merge/merge_place.h"
+#include "ui/people/keeper_page.h"
 #include "ui/people/people_page.h"
 #include "ui/plan/plan_view.h"
 #include "ui/settings/box_kinds_page.h"
@@ -41,6 +42,7 @@ void showSettings(MainWindow& w, Dialogs& dialogs, bool people) {
             dialog = new settings::SettingsDialog(*w.desk(), dialogs, &w);
             dialog->addPage(QObject::tr("Box kinds"), new settings::BoxKindsPage(*w.desk(), dialog));
             dialog->addPage(QObject::tr("Quick sentences"), new settings::PhrasesPage(*w.desk(), dialog));
+            dialog->addPage(QObject::tr("Keeper"), new people::KeeperPage(*w.desk(), dialog));
             dialog->addPage(QObject::tr("People"), new people::PeoplePage(*w.desk(), dialog));
         }
         if (people) dialog->showPage(dialog->findChild<people::PeoplePage*>());

@@ -1,0 +1,21 @@
+#pragma once
+
+#include <QString>
+#include <QStringList>
+
+#include <vector>
+
+namespace core::exchange {
+
+/// A table to be one CSV file: its name without ".csv", a head, a row a line.
+struct TableFile {
+    QString name;
+    QStringList head;
+    std::vector<QStringList> rows;
+};
+
+/// Writes them into the folder, which is made where it is missing: each whole or not at all, and none before all are
+/// ready. A file of the same name is replaced; others stay. Throws Error(Book) where one cannot be written.
+void writeTables(const QString& dir, const std::vector<TableFile>& tables);
+
+} // namespace core::exchange
