@@ -1,6 +1,7 @@
 #include "core/exchange/table_folder.h"
 
 #include "core/exchange/csv_writer.h"
+#include "core/exchange/for_spreadsheets.h"
 
 #include <memory>
 
@@ -12,7 +13,11 @@ void writeTables(const QString& dir, const std::vector<TableFile>& tables) {
     for (const TableFile& table : tables) {
         files.push_back(std::make_unique<CsvWriter>(dir, table.name + QStringLiteral(".csv")));
         files.back()->row(table.head);
-        for (const QStringList& row : table.rows) files.back()->row(row);
+        for (const QStringList& row : table.rows) {
+            QStringList cells;
+            for (const QString& cell : row) cells << cellForSpreadsheets(cell);
+            files.back()->row(cells);
+        }
     }
     for (const auto& file : files) file->commit();
 }

@@ -15,7 +15,8 @@ struct TableFile {
 };
 
 /// Writes them into the folder, which is made where it is missing: each whole or not at all, and none before all are
-/// ready. A file of the same name is replaced; others stay. Throws Error(Book) where one cannot be written.
+/// ready. A file of the same name is replaced; others stay. They are for spreadsheets: no cell is a formula. Throws
+/// Error(Book) where one cannot be written.
 void writeTables(const QString& dir, const std::vector<TableFile>& tables);
 
 } // namespace core::exchange
