@@ -50,8 +50,8 @@ void Database::connect(const QString& uri) {
 
 void Database::configure() {
     exec("PRAGMA foreign_keys = ON");
-    // EXTRA: the journal's deletion, which is the commit, is on the disk before the edit is acknowledged. With FULL a power
-    // cut brings the journal back, and with it the book as it was before the edit.
+    // EXTRA: the journal's deletion, which is the commit, is on the disk before the edit is acknowledged. With FULL a
+    // power cut brings the journal back, and with it the book as it was before the edit.
     exec("PRAGMA synchronous = EXTRA");
     setCacheMegabytes(16);
     if (readOnly())
@@ -203,10 +203,15 @@ void Database::setCacheMegabytes(int megabytes) const {
 Transaction::Transaction(const Database& db) : m_db(db) { db.exec("BEGIN IMMEDIATE"); }
 
 Transaction::~Transaction() {
+    if (m_done) return;
+    sqlite3* const db = m_db.handle();
     // SQLite has rolled back by itself after some failures (full disk): then there is no transaction any more.
-    if (m_done || !m_db.inTransaction()) return;
-    if (sqlite3_exec(m_db.handle(), "ROLLBACK", nullptr, nullptr, nullptr) != SQLITE_OK)
-        qWarning("rollback failed: %s", sqlite3_errmsg(m_db.handle()));
+    if (m_db.inTransaction() && sqlite3_exec(db, "ROLLBACK", nullptr, nullptr, nullptr) != SQLITE_OK)
+        qWarning("rollback failed: %s", sqlite3_errmsg(db));
+    // Where the disk did not even take that, the file stays locked, and fails, until another rollback lets it go: the
+    // journal is beside it, and whoever reads next takes the half edit back.
+    if (sqlite3_txn_state(db, nullptr) != SQLITE_TXN_NONE)
+        sqlite3_exec(db, "BEGIN; ROLLBACK", nullptr, nullptr, nullptr);
 }
 
 void Transaction::commit() {

@@ -7,6 +7,10 @@ namespace core::store {
 namespace {
 
 QString sentenceFor(int code, const QString& message) {
+    if (code == SQLITE_READONLY_DBMOVED)
+        return QStringLiteral(
+            "The book's file was moved, renamed or deleted while it was open: nothing was written. Put "
+            "it back, or open it where it is now.");
     switch (code & 0xff) {
     case SQLITE_FULL:
         return QStringLiteral("The disk is full: nothing was written. Make room and try again.");
@@ -16,7 +20,9 @@ QString sentenceFor(int code, const QString& message) {
     case SQLITE_PERM:
         return QStringLiteral("The book cannot be written here: the file or its folder is read-only.");
     case SQLITE_CANTOPEN:
-        return QStringLiteral("The book, or a file beside it, cannot be opened.");
+        return QStringLiteral(
+            "The book, or a file beside it, cannot be opened. Is its folder still there, and may it be "
+            "written?");
     case SQLITE_BUSY:
     case SQLITE_LOCKED:
         return QStringLiteral("The book is held by another program at this moment. Try again.");

@@ -1,12 +1,11 @@
 #include "tests/reliability/figures.h"
 #include "tests/reliability/workload.h"
 #include "tests/support/cut_vfs.h"
+#include "tests/support/little_memory.h"
 
 #include "core/edit/edit_context.h"
 
 #include <QDir>
-
-#include <sqlite3.h>
 
 #include <fstream>
 #include <set>
@@ -22,14 +21,6 @@ namespace {
 using cut::Image;
 using cut::Op;
 using cut::Reach;
-
-/// SQLite has little memory while this lives: it writes pages of the book's file long before a commit.
-struct LittleMemory {
-    LittleMemory() { sqlite3_soft_heap_limit64(1); }
-    ~LittleMemory() { sqlite3_soft_heap_limit64(0); }
-    LittleMemory(const LittleMemory&) = delete;
-    LittleMemory& operator=(const LittleMemory&) = delete;
-};
 
 struct Figures {
     qint64 operations = 0;
@@ -133,7 +124,7 @@ Figures PowerCut::cutThrough(int random, int stride, int seeds, bool littleMemor
     learn(random);
     copyFile(at("empty.yardwright"), at("cut/b.yardwright"));
     cut::CutVfs vfs(at("cut").toStdString());
-    std::optional<LittleMemory> little;
+    std::optional<cut::LittleMemory> little;
     if (littleMemory) little.emplace();
     vfs.setLying(m_lyingDisk);
     vfs.setBefore([&](Op op) {

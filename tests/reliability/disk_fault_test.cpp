@@ -1,0 +1,240 @@
+#include "tests/reliability/figures.h"
+#include "tests/reliability/workload.h"
+#include "tests/support/cut_vfs.h"
+#include "tests/support/little_memory.h"
+
+#include "core/edit/edit_context.h"
+
+#include <QDir>
+
+#include <sqlite3.h>
+
+// A call to the disk fails, each in turn, once or until it is mended, under each kind of edit; one Session lives
+// through all of it. The codes are those that SQLite's unix file system gives for what the system says (os_unix.c): it
+// calls a write that a disk by now read-only refuses a failing one, too.
+
+namespace tests::reliability {
+
+namespace {
+
+using cut::CutVfs;
+using cut::Fault;
+using cut::Op;
+
+struct Trouble {
+    const char* name;
+    Op op;
+    int code;
+    const char* sentence;
+};
+
+constexpr const char* kFull = "The disk is full: nothing was written. Make room and try again.";
+constexpr const char* kFailed = "The disk failed while the book was read or written: nothing was changed.";
+constexpr const char* kReadOnly = "The book cannot be written here: the file or its folder is read-only.";
+constexpr const char* kNoFile =
+    "The book, or a file beside it, cannot be opened. Is its folder still there, and may it be written?";
+
+constexpr Trouble kTroubles[] = {
+    {"a full disk", Op::Write, SQLITE_FULL, kFull},
+    {"no room for the journal", Op::Create, SQLITE_FULL, kFull},
+    {"a failing write", Op::Write, SQLITE_IOERR_WRITE, kFailed},
+    {"a failing sync", Op::Sync, SQLITE_IOERR_FSYNC, kFailed},
+    {"a failing read", Op::Read, SQLITE_IOERR_READ, kFailed},
+    {"a journal that cannot be deleted", Op::Delete, SQLITE_IOERR_DELETE, kFailed},
+    {"a file that cannot be shortened", Op::Truncate, SQLITE_IOERR_TRUNCATE, kFailed},
+    {"a journal that cannot be made", Op::Create, SQLITE_CANTOPEN, kNoFile},
+    {"a folder that may not be written", Op::Create, SQLITE_READONLY_DIRECTORY, kReadOnly},
+};
+
+class DiskFault : public testing::Test {
+protected:
+    void SetUp() override {
+        QDir().mkpath(m_dir.filePath(QStringLiteral("book")));
+        const QString path = m_dir.filePath(QStringLiteral("book/b.yardwright"));
+        session = Session::create(path, m_clock);
+        std::vector<Step> steps = workSteps(m_dir.path(), 0);
+        steps.resize(14); // yards, hives and a visit of each
+        for (const Step& step : steps) step.run(*session);
+        session.reset();
+        vfs = std::make_unique<CutVfs>(m_dir.filePath(QStringLiteral("book")).toStdString());
+        session = Session::open(path, m_clock);
+    }
+    void TearDown() override {
+        session.reset();
+        vfs.reset();
+    }
+
+    /// Lets each call of the trouble's kind fail in turn, until the edit meets none any more.
+    void troubleAtEach(const Trouble& trouble, bool lasting, int stride, const std::function<void()>& edit);
+    void expectAllInOrder() {
+        EXPECT_EQ(session->check().join(u'\n').toStdString(), "");
+        const QString path = session->path();
+        const std::string state = stateOf(*session);
+        session.reset();
+        session = Session::open(path, m_clock);
+        EXPECT_EQ(stateOf(*session), state);
+    }
+    /// A visit that is new each time.
+    void visit();
+    /// A range of yards in one go, or its undo.
+    void manyRows();
+
+    std::unique_ptr<CutVfs> vfs;
+    std::unique_ptr<Session> session;
+    qint64 faults = 0;
+    qint64 losses = 0;
+
+private:
+    QTemporaryDir m_dir{memoryFolder()};
+    FixedClock m_clock;
+    int m_days = 0;
+};
+
+void DiskFault::visit() {
+    Visit v;
+    v.colony = ColonyId{1 + m_days % 6};
+    v.day = dayOf(2026, 5, 2) + m_days / 6;
+    v.note = QStringLiteral("as it was seen");
+    session->apply([&](const EditContext& c) { return logVisit(c, v); });
+    m_days = (m_days + 1) % 800;
+}
+
+void DiskFault::manyRows() {
+    if (session->undoText() == QStringLiteral("Imported yards")) {
+        session->undo();
+        return;
+    }
+    session->apply([](const EditContext& c) {
+        ChangeSet change{QStringLiteral("Imported yards"), {}, {}, {}, {}};
+        change.bulk.push_back({Table::Yard, c.nextId(Table::Yard), 400, [](qint64 i) {
+                                   Yard yard;
+                                   yard.name = QStringLiteral("yard %1").arg(i);
+                                   yard.note = QString(60, u'x');
+                                   return toRow(yard);
+                               }});
+        return change;
+    });
+}
+
+void DiskFault::troubleAtEach(const Trouble& trouble, bool lasting, int stride, const std::function<void()>& edit) {
+    for (int at = 1;; at += stride) {
+        SCOPED_TRACE(std::string(trouble.name) + (lasting ? ", lasting, at " : ", once, at ") + std::to_string(at));
+        const std::string before = stateOf(*session);
+        vfs->fail({trouble.op, at, trouble.code, lasting});
+        std::string said;
+        try {
+            edit();
+        } catch (const Error& e) {
+            EXPECT_EQ(e.kind(), Error::Kind::Book) << e.what() << e.detail().toStdString();
+            said = e.what();
+        }
+        const bool met = vfs->failed();
+        vfs->mend();
+        std::string now;
+        ASSERT_NO_THROW(now = stateOf(*session)) << "said: " << said;
+        if (!met) {
+            EXPECT_EQ(said, "");
+            EXPECT_NE(now, before);
+            return;
+        }
+        ++faults;
+        if (said.empty()) {
+            EXPECT_NE(now, before) << "acknowledged and not there";
+            losses += now == before;
+            continue; // it could do without that call
+        }
+        EXPECT_EQ(said, trouble.sentence);
+        EXPECT_TRUE(now == before) << "something of a refused edit is there";
+        losses += now != before;
+        ASSERT_NO_THROW(edit()) << "once the trouble is over";
+        EXPECT_NE(stateOf(*session), before);
+        if (testing::Test::HasFailure()) return;
+    }
+}
+
+TEST_F(DiskFault, OfASmallEditChangesNothingAndTheSameSessionGoesOn) {
+    for (const Trouble& trouble : kTroubles)
+        for (const bool lasting : {false, true}) {
+            troubleAtEach(trouble, lasting, longRun() ? 1 : 3, [&] { visit(); });
+            if (HasFailure()) return;
+        }
+    expectAllInOrder();
+    EXPECT_GT(faults, 30);
+    figure("disk_faults", "faults met by a small edit", faults);
+    figure("disk_faults", "losses", losses);
+}
+
+TEST_F(DiskFault, OfManyRowsAndTheirUndoLikewise) {
+    const cut::LittleMemory little;
+    for (const Trouble& trouble : kTroubles)
+        for (const bool lasting : {false, true}) {
+            troubleAtEach(trouble, lasting, longRun() ? 1 : 11, [&] { manyRows(); });
+            if (HasFailure()) return;
+        }
+    expectAllInOrder();
+    figure("disk_faults", "faults met by many rows and their undo", faults);
+    figure("disk_faults", "losses", losses);
+}
+
+/// What the edit says, with the book's folder as it is; nothing of it is in the book once the trouble is over.
+class Vanished : public testing::Test {
+protected:
+    QString home() const { return m_dir.filePath(QStringLiteral("book")); }
+    QString away() const { return m_dir.filePath(QStringLiteral("elsewhere")); }
+    QString path() const { return home() + QStringLiteral("/b.yardwright"); }
+    void SetUp() override {
+        QDir().mkpath(home());
+        session = Session::create(path(), m_clock);
+        yard("North");
+    }
+    void yard(const char* name) {
+        Yard yard;
+        yard.name = QString::fromLatin1(name);
+        session->apply([&](const EditContext& c) { return newYard(c, yard); });
+    }
+    std::string refusal() {
+        try {
+            yard("South");
+        } catch (const Error& e) {
+            return e.what();
+        }
+        return "written";
+    }
+    void expectToGoOn() {
+        EXPECT_EQ(session->yards().size(), 1U);
+        yard("South");
+        EXPECT_EQ(session->yards().size(), 2U);
+        EXPECT_EQ(session->check(), QStringList());
+    }
+
+    std::unique_ptr<Session> session;
+
+private:
+    QTemporaryDir m_dir;
+    FixedClock m_clock;
+};
+
+constexpr const char* kMoved = "The book's file was moved, renamed or deleted while it was open: nothing was written. "
+                               "Put it back, or open it where it is now.";
+
+TEST_F(Vanished, AFolderThatIsElsewhereByNowIsSaidAndOnceItIsBackTheSessionGoesOn) {
+    ASSERT_TRUE(QDir().rename(home(), away()));
+    const std::string said = refusal();
+    EXPECT_TRUE(said == kMoved || said == kNoFile) << said;
+    EXPECT_TRUE(QFile::exists(away() + QStringLiteral("/b.yardwright")));
+    EXPECT_FALSE(QDir(home()).exists());
+    ASSERT_TRUE(QDir().rename(away(), home()));
+    expectToGoOn();
+}
+
+TEST_F(Vanished, AFileThatIsRenamedByNowIsSaidAndOnceItIsBackTheSessionGoesOn) {
+    const QString other = home() + QStringLiteral("/other.yardwright");
+    ASSERT_TRUE(QFile::rename(path(), other));
+    EXPECT_EQ(refusal(), kMoved);
+    ASSERT_TRUE(QFile::rename(other, path()));
+    expectToGoOn();
+}
+
+} // namespace
+
+} // namespace tests::reliability
