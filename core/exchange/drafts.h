@@ -133,6 +133,22 @@ struct NotifiableDraft {
     Notifiable row;
 };
 
+struct SampleDraft {
+    Origin at;
+    ColonyRef colony;
+    Sample row;                    ///< `colony` and `result` not set
+    std::optional<Verdict> answer; ///< its result's: positive or negative
+    QString paper;                 ///< likewise
+};
+
+/// Ends of quarantined kit.
+struct KitEndDraft {
+    Origin at;
+    std::optional<ColonyRef> colony;
+    QString yard; ///< blank: the store room
+    KitEnd row;   ///< colony and yard not set
+};
+
 struct Drafts {
     NamePool names;
     std::vector<QString> files; ///< path by Origin::file
@@ -157,6 +173,8 @@ struct Drafts {
     std::vector<QueenDraft> queens;
     std::vector<KeeperDraft> keepers;
     std::vector<NotifiableDraft> notifiables;
+    std::vector<SampleDraft> samples;
+    std::vector<KitEndDraft> kitEnds;
 
     /// Of no use any more once a row has a fault.
     void dropRows();

@@ -39,6 +39,8 @@ void writeRows(FileKind kind, const EditContext& c, const ExportNames& names, Cs
     case FileKind::Queens:
     case FileKind::Keeper:
     case FileKind::Notifiables:
+    case FileKind::Samples: // see export_samples.h
+    case FileKind::KitEnds:
         return;
     }
 }

@@ -4,6 +4,7 @@
 #include "core/edit/merge_day.h"
 #include "core/exchange/cell_text.h"
 #include "core/exchange/export_kept.h"
+#include "core/exchange/export_samples.h"
 
 #include <QSet>
 
@@ -170,6 +171,8 @@ void exportMore(const EditContext& c, const ExportNames& names, const QString& d
     add("queens.csv", header(FileKind::Queens), queenRows(c, names));
     add("keeper.csv", header(FileKind::Keeper), keeperRows(c));
     add("notifiable.csv", header(FileKind::Notifiables), notifiableRows(c));
+    add("samples.csv", header(FileKind::Samples), sampleRows(c, names));
+    add("kit_ends.csv", header(FileKind::KitEnds), kitEndRows(c, names));
     add("people.csv", QStringLiteral("name active").split(u' '), personRows(c));
     add("questions.csv", QStringLiteral("name about ask on_plan").split(u' '), questionRows(c));
     add("mappings.csv", QStringLiteral("name kind header form").split(u' '), mappingRows(c));

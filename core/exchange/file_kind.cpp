@@ -93,6 +93,13 @@ constexpr Column kKeeper[] = {
 constexpr Column kNotifiables[] = {
     {"place", kMust}, {"disease", kMust}, {"must", kMust}, {"tell", kMay}, {"source", kMay}};
 
+constexpr Column kSamples[] = {{"colony", kMust},     {"date", kMust},    {"disease", kMust}, {"material", kMust},
+                               {"laboratory", kMust}, {"number", kMay},   {"sent", kMay},     {"answer", kMay},
+                               {"paper", kMay},       {"given_up", kMay}, {"by", kMay},       {"note", kMay}};
+
+constexpr Column kKitEnds[] = {{"date", kMust}, {"yard", kMay}, {"part", kMust}, {"colony", kMay}, {"count", kMust},
+                               {"how", kMust},  {"by", kMust},  {"paper", kMay}, {"note", kMay}};
+
 struct KindInfo {
     const char* file;
     const char* option;
@@ -116,6 +123,8 @@ const KindInfo kInfo[kFileKindCount] = {
     {"queens.csv", "queens", "queens", kQueens},
     {"keeper.csv", "keeper", "keepers", kKeeper},
     {"notifiable.csv", "notifiable", "what must be reported", kNotifiables},
+    {"samples.csv", "samples", "samples", kSamples},
+    {"kit_ends.csv", "kit-ends", "ends of kit", kKitEnds},
 };
 
 const KindInfo& info(FileKind kind) { return kInfo[static_cast<size_t>(kind)]; }

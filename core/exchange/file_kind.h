@@ -9,7 +9,8 @@
 namespace core::exchange {
 
 /// The ten kinds of CSV file that hold a book, in the order in which they are told and written; what came of the strips
-/// of a merge day; and what is written where there is any: feed given, queens, the keeper, what must be reported.
+/// of a merge day; and what is written where there is any: feed given, queens, the keeper, what must be reported,
+/// samples, ends of quarantined kit.
 enum class FileKind {
     Yards,
     Colonies,
@@ -25,18 +26,21 @@ enum class FileKind {
     Feedings,
     Queens,
     Keeper,
-    Notifiables
+    Notifiables,
+    Samples,
+    KitEnds
 };
-constexpr int kFileKindCount = 15;
+constexpr int kFileKindCount = 17;
 constexpr std::array<FileKind, 10> kFileKinds = {
     FileKind::Yards,      FileKind::Colonies, FileKind::Visits,     FileKind::Transfers, FileKind::Results,
     FileKind::Treatments, FileKind::Lineage,  FileKind::Placements, FileKind::BoxKinds,  FileKind::Settings};
 
 /// Those that an import reads together.
-constexpr std::array<FileKind, 14> kReadKinds = {
-    FileKind::Yards,      FileKind::Colonies, FileKind::Visits,     FileKind::Transfers,  FileKind::Results,
-    FileKind::Treatments, FileKind::Lineage,  FileKind::Placements, FileKind::BoxKinds,   FileKind::Settings,
-    FileKind::Feedings,   FileKind::Queens,   FileKind::Keeper,     FileKind::Notifiables};
+constexpr std::array<FileKind, 16> kReadKinds = {
+    FileKind::Yards,    FileKind::Colonies,    FileKind::Visits,   FileKind::Transfers,
+    FileKind::Results,  FileKind::Treatments,  FileKind::Lineage,  FileKind::Placements,
+    FileKind::BoxKinds, FileKind::Settings,    FileKind::Feedings, FileKind::Queens,
+    FileKind::Keeper,   FileKind::Notifiables, FileKind::Samples,  FileKind::KitEnds};
 
 /// A column of a kind, in the order of templates and exports. Required: column and cell must be there.
 struct Column {

@@ -16,10 +16,10 @@ namespace core::exchange {
 namespace {
 
 using ParseRow = void (*)(Cells&, Drafts&);
-constexpr ParseRow kParse[kFileKindCount] = {parseYard,    parseColony,    parseVisit,     parseTransfer,
-                                             parseResult,  parseTreatment, parseLineage,   parsePlacement,
-                                             parseBoxKind, parseSetting,   parseClosing,   parseFeeding,
-                                             parseQueen,   parseKeeper,    parseNotifiable};
+constexpr ParseRow kParse[kFileKindCount] = {
+    parseYard,    parseColony,    parseVisit,      parseTransfer, parseResult,  parseTreatment,
+    parseLineage, parsePlacement, parseBoxKind,    parseSetting,  parseClosing, parseFeeding,
+    parseQueen,   parseKeeper,    parseNotifiable, parseSample,   parseKitEnd};
 
 constexpr char kFileColumn[] = "file";
 constexpr qint64 kMostRows = 5'000'000; ///< more would take gigabytes
@@ -186,6 +186,8 @@ void Drafts::dropRows() {
     queens.clear();
     keepers.clear();
     notifiables.clear();
+    samples.clear();
+    kitEnds.clear();
 }
 
 namespace {

@@ -65,6 +65,10 @@ QStringList wordsOfColumn(FileKind kind, const QString& column) {
     if (is(FileKind::Queens, "origin")) return listOf<QueenOrigin>();
     if (is(FileKind::Notifiables, "disease")) return listOf<Reportable>();
     if (is(FileKind::Notifiables, "must")) return {QStringLiteral("yes"), QStringLiteral("no")};
+    if (is(FileKind::Samples, "disease")) return listOf<Disease>();
+    if (is(FileKind::Samples, "material")) return listOf<SampleMaterial>();
+    if (is(FileKind::Samples, "answer")) return {word(Verdict::Positive), word(Verdict::Negative)};
+    if (is(FileKind::KitEnds, "how")) return listOf<KitEndHow>();
     if (is(FileKind::Treatments, "antibiotic")) return {QStringLiteral("yes"), QStringLiteral("no")};
     return {};
 }

@@ -5,6 +5,7 @@
 #include "core/model/setting_table.h"
 
 #include <algorithm>
+#include <map>
 
 namespace core::exchange {
 
@@ -165,6 +166,7 @@ private:
         insertAbout(Table::Treatment, l.treatments);
         insertKept();
         insertPapers();
+        insertSamples();
     }
 
     void insertKept() {
@@ -190,6 +192,34 @@ private:
                [&l](qint64 i) { return toRow(l.keepers[static_cast<size_t>(i)]); });
         insert(Table::Notifiable, l.notifiables.size(), false,
                [&l](qint64 i) { return toRow(l.notifiables[static_cast<size_t>(i)]); });
+    }
+
+    /// Of the new results, once they are in order.
+    std::map<const ResultDraft*, qint64> resultIds() const {
+        std::map<const ResultDraft*, qint64> ids;
+        qint64 id = m_ledger.c.nextId(Table::Result);
+        for (const auto& entry : m_ledger.results) ids.emplace(entry.draft, id++);
+        return ids;
+    }
+
+    void insertSamples() {
+        const Ledger& l = m_ledger;
+        insert(Table::Sample, l.samples.size(), m_labelHandedOn, [&l, ids = resultIds()](qint64 i) {
+            const auto& entry = l.samples[static_cast<size_t>(i)];
+            Sample row = entry.draft->row;
+            row.colony = l.colonies[static_cast<size_t>(entry.colony)].row.id;
+            if (const auto answer = l.answers.find(entry.draft); answer != l.answers.end())
+                row.result = answer->second.inBook.value_or(
+                    ResultId{answer->second.draft ? ids.at(answer->second.draft) : qint64(0)});
+            return toRow(row);
+        });
+        insert(Table::KitEnd, l.kitEnds.size(), m_labelHandedOn, [&l](qint64 i) {
+            const auto& entry = l.kitEnds[static_cast<size_t>(i)];
+            KitEnd row = entry.draft->row;
+            if (entry.colony >= 0) row.colony = l.colonies[static_cast<size_t>(entry.colony)].row.id;
+            if (entry.other >= 0) row.yard = l.yards[static_cast<size_t>(entry.other)].row.id;
+            return toRow(row);
+        });
     }
 
     /// Rows about a colony or a yard.

@@ -60,7 +60,7 @@ void orderByDay(std::vector<RecordEntry<Draft>>& entries, const std::vector<int>
     for (const auto& e : entries)
         keyed.push_back(
             {e.draft->row.day, rank(colonyRank, e.colony), rank(otherRank, e.other), rowKey(toRow(e.draft->row)), e});
-    std::ranges::sort(keyed, {}, [](const Keyed& k) { return std::tie(k.day, k.colony, k.other, k.says); });
+    std::ranges::stable_sort(keyed, {}, [](const Keyed& k) { return std::tie(k.day, k.colony, k.other, k.says); });
     std::ranges::transform(keyed, entries.begin(), &Keyed::entry);
 }
 
@@ -110,6 +110,11 @@ void orderRecords(Ledger& ledger, const ImportOrder& order) {
     orderByDay(ledger.results, order.colonyRank, order.yardRank);
     orderByDay(ledger.treatments, order.colonyRank, order.yardRank);
     orderByDay(ledger.feedings, order.colonyRank, order.yardRank);
+    std::ranges::stable_sort(ledger.samples, {}, [](const RecordEntry<SampleDraft>& e) {
+        return std::pair(e.draft->answer, e.draft->paper);
+    });
+    orderByDay(ledger.samples, order.colonyRank, order.yardRank);
+    orderByDay(ledger.kitEnds, order.colonyRank, order.yardRank);
     std::ranges::sort(ledger.queens, {}, [&](const RecordEntry<QueenDraft>& e) {
         return std::pair(at(order.colonyRank, e.colony), e.draft->row.since);
     });

@@ -139,6 +139,8 @@ void reconcile(Ledger& ledger) {
     mergeQueens(ledger);
     mergeKeepers(ledger);
     mergeNotifiables(ledger);
+    mergeSamples(ledger);
+    mergeKitEnds(ledger);
     mergeSettings(ledger);
     checkEndedNow(ledger);
 }

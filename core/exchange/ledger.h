@@ -8,6 +8,7 @@
 #include <QHash>
 #include <QString>
 
+#include <map>
 #include <optional>
 #include <vector>
 
@@ -76,6 +77,12 @@ struct SettingEntry {
     QString value; ///< canonical
 };
 
+/// The result that answers a sample: one of the files, or one of the book.
+struct AnswerEntry {
+    const ResultDraft* draft = nullptr;
+    std::optional<ResultId> inBook;
+};
+
 /// What the checks read and fill. Made by readBook(); each merge and check adds to it and to the faults. `c` may be
 /// read while the edit runs, no longer.
 struct Ledger {
@@ -102,6 +109,9 @@ struct Ledger {
     std::vector<RecordEntry<QueenDraft>> queens; ///< `other`: the mother
     std::vector<Keeper> keepers;                 ///< to be written, one at most
     std::vector<Notifiable> notifiables;         ///< to be written
+    std::vector<RecordEntry<SampleDraft>> samples;
+    std::map<const SampleDraft*, AnswerEntry> answers; ///< of samples that are answered
+    std::vector<RecordEntry<KitEndDraft>> kitEnds;
     std::vector<SettingEntry> settings;
 
     QHash<QString, int> yardByKey;
@@ -156,6 +166,9 @@ void mergeFeedings(Ledger& ledger);
 void mergeQueens(Ledger& ledger);
 void mergeKeepers(Ledger& ledger);
 void mergeNotifiables(Ledger& ledger);
+/// After the results: a sample names its answer among them.
+void mergeSamples(Ledger& ledger);
+void mergeKitEnds(Ledger& ledger);
 void mergeSettings(Ledger& ledger);
 /// Records of the book dated after an end that the files give.
 void checkEndedNow(Ledger& ledger);

@@ -21,5 +21,7 @@ void parseFeeding(Cells& cells, Drafts& drafts);
 void parseQueen(Cells& cells, Drafts& drafts);
 void parseKeeper(Cells& cells, Drafts& drafts);
 void parseNotifiable(Cells& cells, Drafts& drafts);
+void parseSample(Cells& cells, Drafts& drafts);
+void parseKitEnd(Cells& cells, Drafts& drafts);
 
 } // namespace core::exchange
