@@ -76,7 +76,7 @@ TEST(SampleFiles, SamplesAndEndsOfKitComeBackAsTheyWere) {
     EXPECT_EQ(faultsOf2(other.import(out)), "");
     EXPECT_EQ(other.exported(), out);
     const auto session = bench.open();
-    session->undo();
+    session->undo(core::edit::Correction{f("Ana"), f("of another operation")}); // a hold rests on the positive
     EXPECT_EQ(session->check(), QStringList());
     EXPECT_TRUE(session->samples().empty());
     EXPECT_TRUE(session->kitEnds().empty());
