@@ -14,7 +14,7 @@ constexpr Command kCommands[] = {
     {"import",
      "BOOK [--yards F] [--colonies F] [--visits F] [--transfers F] [--results F] [--treatments F] [--lineage F] "
      "[--placements F] [--box-kinds F] [--settings F] [--feedings F] [--queens F] [--keeper F] "
-     "[--notifiable F] [--samples F] [--kit-ends F] [--mapping NAME] [--dry-run]",
+     "[--notifiable F] [--samples F] [--kit-ends F] [--mite-falls F] [--mapping NAME] [--dry-run]",
      "read CSV files into a book, all or nothing, as one edit", runImport},
     {"advise", "BOOK --on DATE [--yard YARD]... [--pin A+B]... [--forbid A+B]... [--most N] [--json]",
      "the plan for a day", runAdvise},

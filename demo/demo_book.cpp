@@ -184,7 +184,8 @@ ChangeSet visitHives(const EditContext& c, const Made& made, size_t from, size_t
     return change;
 }
 
-/// What the queens and the feed of a hive are made of. Those of whom the story's count saw nothing are missing.
+/// What the queens, the feed and the boards of a hive are made of. Those of whom the story's count saw nothing are
+/// missing.
 Kept keptOf(const Made& made, size_t at) {
     const Hive& hive = made.hives[at];
     const Hive& before = made.hives[at > 0 ? at - 1 : at];
@@ -203,6 +204,12 @@ Kept keptOf(const Made& made, size_t at) {
         const auto gross = count->visit.gross;
         kept.light = gross && *gross < core::Decagrams{2400};
     }
+    constexpr int kBoards = 8; // of a yard that has them
+    const auto story = [&](const char* name) {
+        return told && made.yards[static_cast<size_t>(hive.yard)].name == QLatin1StringView(name);
+    };
+    kept.treated = story("Upper Tansy");
+    kept.board = hive.number < kBoards && (kept.treated || story("Larkspur Bottom"));
     kept.years = made.size.years;
     kept.seed = made.size.seed;
     return kept;
@@ -232,9 +239,10 @@ void addEach(ChangeSet& change, const EditContext& c, const Made& made, size_t f
 
 ChangeSet keepHives(const EditContext& c, const Made& made, size_t from, size_t to) {
     ChangeSet change;
-    change.text = QStringLiteral("Noted the queens and the feed of %1 hives").arg(to - from);
+    change.text = QStringLiteral("Noted the queens, the feed and the mites fallen of %1 hives").arg(to - from);
     addEach<core::Queen>(change, c, made, from, to, queensOf);
     addEach<core::Feeding>(change, c, made, from, to, feedingsOf);
+    addEach<core::MiteFall>(change, c, made, from, to, miteFallsOf);
     return change;
 }
 

@@ -132,4 +132,30 @@ std::vector<core::Feeding> feedingsOf(const Kept& hive) {
     return all;
 }
 
+std::vector<core::MiteFall> miteFallsOf(const Kept& hive) {
+    if (!hive.board) return {};
+    std::vector<core::MiteFall> all;
+    const auto c = key(hive.colony);
+    const auto add = [&](int year, int month, int day, int most) {
+        const auto when = static_cast<std::uint64_t>(year * 12 + month);
+        core::MiteFall f;
+        f.colony = hive.colony;
+        f.day = core::dayOf(year, month, day);
+        f.days = 5;
+        f.mites = chance(most, hive.seed, c, when, 41) * (1 + chance(3, hive.seed, c, when, 42));
+        f.by = c % 2 == 0 ? QStringLiteral("Wren") : QStringLiteral("Alder");
+        all.push_back(std::move(f));
+    };
+    for (int year = kLastYear - hive.years + 1; year <= kLastYear; ++year) {
+        add(year, 7, 10, 24);
+        if (hive.treated && year == kLastYear) add(year, 8, 20, 120);
+        if (year == kLastYear && !hive.treated) add(year, 9, 10, 30);
+        if (year < kLastYear) add(year, 11, 8, 5);
+    }
+    std::erase_if(all, [&](const core::MiteFall& f) {
+        return f.day - f.days < hive.since || (hive.ended && f.day > *hive.ended);
+    });
+    return all;
+}
+
 } // namespace demo

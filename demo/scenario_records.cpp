@@ -39,6 +39,18 @@ void addTreatments(Story& story) {
     strips.by = QStringLiteral("Wren");
     story.treatments.push_back({QString(), QStringLiteral("Upper Tansy"), strips});
 
+    core::Treatment acid;
+    acid.day = on(8, 4, 2025);
+    acid.product = QStringLiteral("formic acid strips");
+    acid.substance = QStringLiteral("formic acid");
+    acid.quantity = 2;
+    acid.unit = QStringLiteral("strips a hive");
+    acid.method = QStringLiteral("on the top bars");
+    acid.days = 7;
+    acid.withdrawalDays = 0;
+    acid.by = QStringLiteral("Alder");
+    story.treatments.push_back({QString(), QStringLiteral("Thistle Acre"), acid});
+
     core::Treatment antibiotic;
     antibiotic.day = on(10, 5, 2025);
     antibiotic.product = QStringLiteral("oxytetracycline powder");

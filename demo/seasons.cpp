@@ -24,6 +24,10 @@ constexpr std::array<Round, 10> kRounds = {{{4, 12, 70, 3},
                                             {9, 14, 100, 4},
                                             {10, 12, 90, 1}}};
 
+constexpr int kTreatedYard = 1;
+constexpr int kTreatedYear = 2025;
+constexpr int kBeforeTreating = 5; // of kRounds: the mites are washed then
+
 std::uint64_t key(int n) { return static_cast<std::uint64_t>(n); }
 
 } // namespace
@@ -55,9 +59,12 @@ core::Visit plainVisit(const Rounds& rounds, int n, int yard, int colony, std::u
         visit.stores = core::Quarters{8 + chance(16, seed, c, v, 6)};
         visit.gross = core::Decagrams{2500 + q * 20 + 50 * chance(16, seed, c, v, 7)};
     }
-    if (inYear == 5 || inYear == 8) {
+    if (inYear == kBeforeTreating || inYear == 8) {
         visit.miteSample = 300;
         visit.mites = chance(4, seed, c, v, 8) * chance(4, seed, c, v, 9);
+        // Thistle Acre was treated in between.
+        if (yard == kTreatedYard && year == kTreatedYear)
+            visit.mites = inYear == kBeforeTreating ? *visit.mites + 7 : *visit.mites / 3;
     }
     visit.by = yard % 2 == 0 ? QStringLiteral("Wren") : QStringLiteral("Alder");
     return visit;

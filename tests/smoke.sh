@@ -31,7 +31,8 @@ status 0 "$program" import second.yardwright --yards first/yards.csv --colonies 
     --visits first/visits.csv --transfers first/transfers.csv --results first/results.csv \
     --treatments first/treatments.csv --lineage first/lineage.csv --placements first/placements.csv \
     --box-kinds first/box_kinds.csv --settings first/settings.csv \
-    --feedings first/feedings.csv --queens first/queens.csv
+    --feedings first/feedings.csv --queens first/queens.csv \
+    --mite-falls first/mite_falls.csv
 status 0 "$program" export second.yardwright --to second
 for file in first/*.csv; do # those that are read back; fixed_things.csv is further
     [ "$file" = first/fixed_things.csv ] && continue

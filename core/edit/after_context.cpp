@@ -213,6 +213,10 @@ std::optional<Sample> AfterContext::sampleAnsweredBy(ResultId result) const {
     return found.empty() ? std::nullopt : std::optional(found.front());
 }
 
+std::vector<MiteFall> AfterContext::miteFallsOf(ColonyId colony) const {
+    return byDay(merged(m_book.miteFallsOf(colony), [&](const MiteFall& f) { return f.colony == colony; }));
+}
+
 std::vector<Queen> AfterContext::queensOf(ColonyId colony) const {
     return bySince(merged(m_book.queensOf(colony), [&](const Queen& q) { return q.colony == colony; }));
 }

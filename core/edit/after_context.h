@@ -43,6 +43,7 @@ public:
     std::vector<Result> resultsOf(ColonyId colony) const override;
     std::vector<Result> resultsOf(YardId yard) const override;
     std::vector<Feeding> feedingsOf(ColonyId colony) const override;
+    std::vector<MiteFall> miteFallsOf(ColonyId colony) const override;
     std::vector<Queen> queensOf(ColonyId colony) const override;
     std::vector<Queen> queensRaisedFrom(ColonyId mother) const override;
     std::vector<Sample> samplesOf(ColonyId colony) const override;

@@ -63,6 +63,7 @@ public:
     virtual std::vector<Result> resultsOf(ColonyId colony) const = 0;       ///< naming it, not its yard; by day
     virtual std::vector<Result> resultsOf(YardId yard) const = 0;           ///< naming it; by day
     virtual std::vector<Feeding> feedingsOf(ColonyId colony) const = 0;     ///< by day
+    virtual std::vector<MiteFall> miteFallsOf(ColonyId colony) const = 0;   ///< by day
     virtual std::vector<Queen> queensOf(ColonyId colony) const = 0;         ///< that headed it, by since
     virtual std::vector<Queen> queensRaisedFrom(ColonyId mother) const = 0; ///< by since
     virtual std::vector<Sample> samplesOf(ColonyId colony) const = 0;       ///< by day taken

@@ -41,12 +41,10 @@ void needUnnamed(const EditContext& c, const Colony& colony) {
         if (x.colony == colony.id) named(Edits::tr("a merge day"), dayOf(c, x.mergeDay));
     });
     for (const Feeding& f : c.feedingsOf(colony.id)) named(Edits::tr("a feeding"), f.day);
+    for (const MiteFall& f : c.miteFallsOf(colony.id)) named(Edits::tr("a count of fallen mites"), f.day);
     for (const Queen& q : c.queensOf(colony.id)) named(Edits::tr("a queen"), q.since);
     for (const Queen& q : c.queensRaisedFrom(colony.id)) named(Edits::tr("a queen raised from it"), q.since);
     for (const Sample& s : c.samplesOf(colony.id)) named(Edits::tr("a sample"), s.day);
-    c.each<MiteFall>([&](const MiteFall& f) {
-        if (f.colony == colony.id) named(Edits::tr("a count of fallen mites"), f.day);
-    });
     c.each<StripsOut>([&](const StripsOut& s) {
         if (s.colony == colony.id) named(Edits::tr("a treatment taken out"), s.day);
     });

@@ -91,6 +91,10 @@ void judgeLife(const EditContext& after, const Colony& colony) {
     // What a colony leaves behind may be sampled after its end: comb, dead bees, honey, debris.
     for (const Sample& s : after.samplesOf(colony.id))
         if (s.day < colony.since) needWithin(after, colony, s.day, Edits::tr("a sample"));
+    for (const MiteFall& f : after.miteFallsOf(colony.id)) {
+        needWithin(after, colony, f.day, Edits::tr("a count of fallen mites"));
+        needWithin(after, colony, f.day - f.days, Edits::tr("a board for fallen mites"));
+    }
     for (const Queen& q : after.queensOf(colony.id)) {
         needWithin(after, colony, q.since, Edits::tr("a queen"));
         if (q.until) needWithin(after, colony, *q.until, Edits::tr("the end of a queen"));

@@ -88,6 +88,8 @@ std::optional<Sample> StoreContext::sampleAnsweredBy(ResultId result) const {
     return store::sampleAnsweredBy(m_db, result);
 }
 
+std::vector<MiteFall> StoreContext::miteFallsOf(ColonyId colony) const { return store::miteFallsOf(m_db, colony); }
+
 std::vector<Queen> StoreContext::queensOf(ColonyId colony) const { return store::queensOf(m_db, colony); }
 
 std::vector<Queen> StoreContext::queensRaisedFrom(ColonyId mother) const {

@@ -37,6 +37,7 @@ public:
     std::vector<Feeding> feedingsOf(ColonyId colony) const override;
     std::vector<Sample> samplesOf(ColonyId colony) const override;
     std::optional<Sample> sampleAnsweredBy(ResultId result) const override;
+    std::vector<MiteFall> miteFallsOf(ColonyId colony) const override;
     std::vector<Queen> queensOf(ColonyId colony) const override;
     std::vector<Queen> queensRaisedFrom(ColonyId mother) const override;
     std::vector<MergeDay> mergeDaysOf(YardId yard) const override;

@@ -39,6 +39,8 @@ void checkEndedNow(Ledger& ledger) {
         ended.needs(row.to, row.day, Say::tr("a transfer"));
     });
     ledger.c.each<Feeding>([&](const Feeding& row) { ended.needs(row.colony, row.day, Say::tr("a feeding")); });
+    ledger.c.each<MiteFall>(
+        [&](const MiteFall& row) { ended.needs(row.colony, row.day, Say::tr("a count of fallen mites")); });
     ledger.c.each<Queen>(
         [&](const Queen& row) { ended.needs(row.colony, row.until.value_or(row.since), Say::tr("a queen")); });
     ledger.c.each<Treatment>([&](const Treatment& row) {

@@ -116,6 +116,12 @@ struct FeedingDraft {
     Feeding row; ///< `colony` not set
 };
 
+struct MiteFallDraft {
+    Origin at;
+    ColonyRef colony;
+    MiteFall row; ///< `colony` not set
+};
+
 struct QueenDraft {
     Origin at;
     ColonyRef colony;
@@ -170,6 +176,7 @@ struct Drafts {
     std::vector<SettingDraft> settings;
     std::vector<ClosingDraft> closings;
     std::vector<FeedingDraft> feedings;
+    std::vector<MiteFallDraft> miteFalls;
     std::vector<QueenDraft> queens;
     std::vector<KeeperDraft> keepers;
     std::vector<NotifiableDraft> notifiables;

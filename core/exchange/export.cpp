@@ -41,6 +41,7 @@ void writeRows(FileKind kind, const EditContext& c, const ExportNames& names, Cs
     case FileKind::Notifiables:
     case FileKind::Samples: // see export_samples.h
     case FileKind::KitEnds:
+    case FileKind::MiteFalls:
         return;
     }
 }

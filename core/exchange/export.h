@@ -12,8 +12,9 @@ namespace core::exchange {
 /// further files, where there is any: `kit.csv`, `stands.csv` (stands that no hive ever stood on, or taken off the
 /// plan), `notes.csv` (of colonies), `closed_yards.csv`, `people.csv`, `fixed_things.csv` (fences, hedges and the like
 /// of the drawings), `merge_days.csv`, `merge_choices.csv`, `merge_strips.csv`, `divide_choices.csv`,
-/// `divide_strips.csv`, `quick_sentences.csv`, `feedings.csv`, `queens.csv`, `samples.csv`, `kit_ends.csv` (an import reads these four). Throws
-/// Error(Book): the book fails, or the folder or a file cannot be written.
+/// `divide_strips.csv`, `quick_sentences.csv`, `feedings.csv`, `queens.csv`, `samples.csv`, `kit_ends.csv`,
+/// `mite_falls.csv` (an import reads these five). Throws Error(Book): the book fails, or the folder or a file cannot be
+/// written.
 void exportBook(const edit::Session& session, const QString& dir);
 
 } // namespace core::exchange

@@ -20,6 +20,11 @@ QStringList feedingCells(const ExportNames& names, const Feeding& f) {
             noteText(f.note)};
 }
 
+QStringList miteFallCells(const ExportNames& names, const MiteFall& f) {
+    return {names.colony(f.colony, f.day), isoText(f.day), QString::number(f.days),
+            QString::number(f.mites),      nameText(f.by), noteText(f.note)};
+}
+
 QStringList queenCells(const ExportNames& names, const Queen& q) {
     return {names.colony(q.colony, q.since),
             isoText(q.since),
@@ -40,6 +45,13 @@ std::vector<QStringList> feedingRows(const edit::EditContext& c, const ExportNam
     std::vector<QStringList> rows;
     for (const Colony& colony : names.colonies())
         for (const Feeding& f : c.feedingsOf(colony.id)) rows.push_back(feedingCells(names, f));
+    return rows;
+}
+
+std::vector<QStringList> miteFallRows(const edit::EditContext& c, const ExportNames& names) {
+    std::vector<QStringList> rows;
+    for (const Colony& colony : names.colonies())
+        for (const MiteFall& f : c.miteFallsOf(colony.id)) rows.push_back(miteFallCells(names, f));
     return rows;
 }
 

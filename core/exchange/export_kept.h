@@ -13,6 +13,7 @@ namespace core::exchange {
 
 /// By colony, then by day.
 std::vector<QStringList> feedingRows(const edit::EditContext& c, const ExportNames& names);
+std::vector<QStringList> miteFallRows(const edit::EditContext& c, const ExportNames& names);
 std::vector<QStringList> queenRows(const edit::EditContext& c, const ExportNames& names);
 std::vector<QStringList> keeperRows(const edit::EditContext& c); ///< one at most
 /// The book's own lines of what must be reported; by place, then disease.

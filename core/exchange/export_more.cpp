@@ -168,6 +168,7 @@ void exportMore(const EditContext& c, const ExportNames& names, const QString& d
         merge.divideStrips);
     add("quick_sentences.csv", QStringLiteral("brief sentence").split(u' '), phraseRows(c));
     add("feedings.csv", header(FileKind::Feedings), feedingRows(c, names));
+    add("mite_falls.csv", header(FileKind::MiteFalls), miteFallRows(c, names));
     add("queens.csv", header(FileKind::Queens), queenRows(c, names));
     add("keeper.csv", header(FileKind::Keeper), keeperRows(c));
     add("notifiable.csv", header(FileKind::Notifiables), notifiableRows(c));

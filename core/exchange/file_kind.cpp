@@ -100,6 +100,9 @@ constexpr Column kSamples[] = {{"colony", kMust},     {"date", kMust},    {"dise
 constexpr Column kKitEnds[] = {{"date", kMust}, {"yard", kMay}, {"part", kMust}, {"colony", kMay}, {"count", kMust},
                                {"how", kMust},  {"by", kMust},  {"paper", kMay}, {"note", kMay}};
 
+constexpr Column kMiteFalls[] = {{"colony", kMust}, {"date", kMust}, {"days", kMust},
+                                 {"mites", kMust},  {"by", kMay},    {"note", kMay}};
+
 struct KindInfo {
     const char* file;
     const char* option;
@@ -125,6 +128,7 @@ const KindInfo kInfo[kFileKindCount] = {
     {"notifiable.csv", "notifiable", "what must be reported", kNotifiables},
     {"samples.csv", "samples", "samples", kSamples},
     {"kit_ends.csv", "kit-ends", "ends of kit", kKitEnds},
+    {"mite_falls.csv", "mite-falls", "counts of fallen mites", kMiteFalls},
 };
 
 const KindInfo& info(FileKind kind) { return kInfo[static_cast<size_t>(kind)]; }

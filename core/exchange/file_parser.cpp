@@ -19,7 +19,7 @@ using ParseRow = void (*)(Cells&, Drafts&);
 constexpr ParseRow kParse[kFileKindCount] = {
     parseYard,    parseColony,    parseVisit,      parseTransfer, parseResult,  parseTreatment,
     parseLineage, parsePlacement, parseBoxKind,    parseSetting,  parseClosing, parseFeeding,
-    parseQueen,   parseKeeper,    parseNotifiable, parseSample,   parseKitEnd};
+    parseQueen,   parseKeeper,    parseNotifiable, parseSample,   parseKitEnd,  parseMiteFall};
 
 constexpr char kFileColumn[] = "file";
 constexpr qint64 kMostRows = 5'000'000; ///< more would take gigabytes
@@ -183,6 +183,7 @@ void Drafts::dropRows() {
     settings.clear();
     closings.clear();
     feedings.clear();
+    miteFalls.clear();
     queens.clear();
     keepers.clear();
     notifiables.clear();

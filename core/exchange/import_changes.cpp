@@ -177,6 +177,12 @@ private:
             row.colony = l.colonies[static_cast<size_t>(entry.colony)].row.id;
             return toRow(row);
         });
+        insert(Table::MiteFall, l.miteFalls.size(), m_labelHandedOn, [&l](qint64 i) {
+            const auto& entry = l.miteFalls[static_cast<size_t>(i)];
+            MiteFall row = entry.draft->row;
+            row.colony = l.colonies[static_cast<size_t>(entry.colony)].row.id;
+            return toRow(row);
+        });
         insert(Table::Queen, l.queens.size(), m_labelHandedOn, [&l](qint64 i) {
             const auto& entry = l.queens[static_cast<size_t>(i)];
             Queen row = entry.draft->row;

@@ -115,6 +115,7 @@ void orderRecords(Ledger& ledger, const ImportOrder& order) {
     });
     orderByDay(ledger.samples, order.colonyRank, order.yardRank);
     orderByDay(ledger.kitEnds, order.colonyRank, order.yardRank);
+    orderByDay(ledger.miteFalls, order.colonyRank, order.yardRank);
     std::ranges::sort(ledger.queens, {}, [&](const RecordEntry<QueenDraft>& e) {
         return std::pair(at(order.colonyRank, e.colony), e.draft->row.since);
     });

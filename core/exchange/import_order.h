@@ -21,7 +21,8 @@ struct ImportOrder {
 
 ImportOrder importOrder(const Ledger& ledger);
 
-/// Puts visits, transfers, results, treatments, feedings, queens, samples, ends of kit and settings in order.
+/// Puts visits, transfers, results, treatments, feedings, queens, samples, ends of kit, mites fallen and settings in
+/// order.
 void orderRecords(Ledger& ledger, const ImportOrder& order);
 
 } // namespace core::exchange

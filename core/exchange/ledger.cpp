@@ -136,6 +136,7 @@ void reconcile(Ledger& ledger) {
     mergeResults(ledger);
     mergeTreatments(ledger);
     mergeFeedings(ledger);
+    mergeMiteFalls(ledger);
     mergeQueens(ledger);
     mergeKeepers(ledger);
     mergeNotifiables(ledger);

@@ -106,6 +106,7 @@ struct Ledger {
     std::vector<RecordEntry<ResultDraft>> results;
     std::vector<RecordEntry<TreatmentDraft>> treatments;
     std::vector<RecordEntry<FeedingDraft>> feedings;
+    std::vector<RecordEntry<MiteFallDraft>> miteFalls;
     std::vector<RecordEntry<QueenDraft>> queens; ///< `other`: the mother
     std::vector<Keeper> keepers;                 ///< to be written, one at most
     std::vector<Notifiable> notifiables;         ///< to be written
@@ -163,6 +164,7 @@ void mergeTransfers(Ledger& ledger);
 void mergeResults(Ledger& ledger);
 void mergeTreatments(Ledger& ledger);
 void mergeFeedings(Ledger& ledger);
+void mergeMiteFalls(Ledger& ledger);
 void mergeQueens(Ledger& ledger);
 void mergeKeepers(Ledger& ledger);
 void mergeNotifiables(Ledger& ledger);

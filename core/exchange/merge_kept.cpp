@@ -10,6 +10,7 @@ namespace core::exchange {
 namespace {
 
 using QueenEntry = RecordEntry<QueenDraft>;
+using MiteFallEntry = RecordEntry<MiteFallDraft>;
 
 ColonyEntry& colonyAt(Ledger& ledger, int position) { return ledger.colonies[static_cast<size_t>(position)]; }
 
@@ -47,6 +48,24 @@ bool known(Ledger& ledger, const QueenEntry& entry, const std::vector<Queen>& st
     };
     const QString name = ledger.shown(entry.colony) + u' ' + isoText(given.since);
     if (sameAsBook(ledger, entry.draft->at, name, fields)) ++ledger.count(FileKind::Queens).passedOver;
+    return true;
+}
+
+/// The same of a count of fallen mites: one a colony a day.
+bool known(Ledger& ledger, const MiteFallEntry& entry) {
+    const auto& colony = colonyAt(ledger, entry.colony).stored;
+    const std::vector<MiteFall> stored = colony ? ledger.c.miteFallsOf(colony->id) : std::vector<MiteFall>{};
+    const MiteFall& given = entry.draft->row;
+    const auto found = std::ranges::find(stored, given.day, &MiteFall::day);
+    if (found == stored.end()) return false;
+    const std::vector<Field> fields = {
+        {"days", QString::number(given.days), QString::number(found->days)},
+        {"mites", QString::number(given.mites), QString::number(found->mites)},
+        {"by", given.by, found->by},
+        {"note", given.note, found->note},
+    };
+    const QString name = ledger.shown(entry.colony) + u' ' + isoText(given.day);
+    if (sameAsBook(ledger, entry.draft->at, name, fields)) ++ledger.count(FileKind::MiteFalls).passedOver;
     return true;
 }
 
@@ -118,6 +137,25 @@ void mergeFeedings(Ledger& ledger) {
     }
     passOver<Feeding>(ledger, FileKind::Feedings, ledger.feedings,
                       [&](const RecordEntry<FeedingDraft>& e) { return storedFeeding(ledger, e); });
+}
+
+void mergeMiteFalls(Ledger& ledger) {
+    std::map<std::pair<int, Day>, Origin> seen;
+    for (const MiteFallDraft& draft : ledger.drafts.miteFalls) {
+        MiteFallEntry entry{&draft, -1, -1};
+        entry.colony = ledger.colonyNamed(draft.colony, draft.row.day, draft.at, "colony");
+        if (entry.colony < 0 || !ledger.checkLife(entry.colony, draft.row.day, draft.at, "date") ||
+            !ledger.checkLife(entry.colony, draft.row.day - draft.row.days, draft.at, "days"))
+            continue;
+        const auto [twice, fresh] = seen.emplace(std::pair(entry.colony, draft.row.day), draft.at);
+        if (!fresh)
+            faultTwice(ledger, draft.at, "date", ledger.shown(entry.colony) + u' ' + isoText(draft.row.day),
+                       twice->second);
+        else if (!known(ledger, entry)) {
+            ledger.miteFalls.push_back(entry);
+            ++ledger.count(FileKind::MiteFalls).added;
+        }
+    }
 }
 
 void mergeQueens(Ledger& ledger) {

@@ -65,6 +65,20 @@ void parseFeeding(Cells& cells, Drafts& drafts) {
     if (cells.good()) drafts.feedings.push_back(std::move(draft));
 }
 
+void parseMiteFall(Cells& cells, Drafts& drafts) {
+    constexpr int kMostBoardDays = 60;
+    constexpr int kMostFallen = 100'000;
+    MiteFallDraft draft;
+    draft.at = cells.origin();
+    draft.colony = cells.colony("colony");
+    draft.row.day = cells.day("date").value_or(Day{});
+    draft.row.days = cells.whole("days", 1, kMostBoardDays).value_or(1);
+    draft.row.mites = cells.whole("mites", 0, kMostFallen).value_or(0);
+    draft.row.by = cells.text("by");
+    draft.row.note = cells.note("note");
+    if (cells.good()) drafts.miteFalls.push_back(std::move(draft));
+}
+
 void parseQueen(Cells& cells, Drafts& drafts) {
     QueenDraft draft;
     draft.at = cells.origin();

@@ -18,6 +18,7 @@ void parseTreatment(Cells& cells, Drafts& drafts);
 void parseSetting(Cells& cells, Drafts& drafts);
 void parseClosing(Cells& cells, Drafts& drafts);
 void parseFeeding(Cells& cells, Drafts& drafts);
+void parseMiteFall(Cells& cells, Drafts& drafts);
 void parseQueen(Cells& cells, Drafts& drafts);
 void parseKeeper(Cells& cells, Drafts& drafts);
 void parseNotifiable(Cells& cells, Drafts& drafts);

@@ -11,15 +11,9 @@ namespace core::rules {
 
 namespace {
 
-struct Sample {
-    Day day;
-    YardIx yard;
-    calc::MiteSample counted;
-};
-using Samples = std::map<ColonyIx, Sample>;
 using ByYard = std::map<YardIx, std::vector<calc::MiteSample>>;
 
-ByYard byYard(const Samples& samples) {
+ByYard byYard(const PlacedSamples& samples) {
     ByYard out;
     for (const auto& [colony, sample] : samples) out[sample.yard].push_back(sample.counted);
     return out;
@@ -56,7 +50,7 @@ void estimateOverYards(MiteWeek& week, const ByYard& yards) {
         week.interval = calc::Range{100 * share->interval.low, 100 * share->interval.high};
 }
 
-void judge(MiteWeek& week, const Snapshot& s, const Samples& samples) {
+void judge(MiteWeek& week, const Snapshot& s, const PlacedSamples& samples) {
     std::optional<Day> last;
     std::optional<bool> half;
     bool both = false;
@@ -72,33 +66,33 @@ void judge(MiteWeek& week, const Snapshot& s, const Samples& samples) {
     if (!both) week.threshold = miteThreshold(s.settings, *last, *half);
 }
 
-MiteWeek miteWeek(const calc::DayRange& days, const SeasonBook& book, const ColonyPlaces& places,
-                  const Samples& samples) {
+} // namespace
+
+Millionths miteThreshold(const Settings& settings, Day day, bool southern) {
+    return northernMonth(day, southern) <= fixed::kLastMonthOfSpring ? settings.mitesSpring : settings.mitesFall;
+}
+
+MiteWeek miteEstimate(const Snapshot& s, calc::DayRange days, const std::map<YardIx, int>& living,
+                      std::optional<YardIx> yard, const PlacedSamples& samples) {
     MiteWeek week;
     week.days = days;
     week.colonies = static_cast<int>(samples.size());
     const ByYard yards = byYard(samples);
     week.yards = static_cast<int>(yards.size());
-    auto living = livingOn(book, places, days.last);
-    for (const auto& [yard, count] : living)
-        if (!book.yard || yard == *book.yard) week.living += count;
+    for (const auto& [in, count] : living)
+        if (!yard || in == *yard) week.living += count;
     week.enough = true;
-    for (const auto& [yard, of] : yards) {
-        const auto estimate = calc::yardMites(of, living[yard]);
+    for (const auto& [in, of] : yards) {
+        const auto there = living.find(in);
+        const auto estimate = calc::yardMites(of, there == living.end() ? 0 : there->second);
         week.enough = week.enough && estimate->enough;
         if (yards.size() > 1) continue;
         week.rate = estimate->mean;
         week.interval = estimate->interval;
     }
     if (yards.size() > 1) estimateOverYards(week, yards);
-    judge(week, book.s, samples);
+    judge(week, s, samples);
     return week;
-}
-
-} // namespace
-
-Millionths miteThreshold(const Settings& settings, Day day, bool southern) {
-    return northernMonth(day, southern) <= fixed::kLastMonthOfSpring ? settings.mitesSpring : settings.mitesFall;
 }
 
 MiteVerdict verdictOf(const MiteWeek& week) {
@@ -111,7 +105,7 @@ MiteVerdict verdictOf(const MiteWeek& week) {
 std::vector<MiteWeek> mitesByWeek(const SeasonBook& book) {
     const auto weeks = weeksBetween(book.from, book.s.on);
     const ColonyPlaces places(book.s);
-    std::map<size_t, Samples> sampled;
+    std::map<size_t, PlacedSamples> sampled;
     for (const Visit& v : book.visits) {
         if (!v.mites || !v.miteSample || v.day < book.from || v.day > book.s.on) continue;
         const auto c = places.find(v.colony);
@@ -120,7 +114,10 @@ std::vector<MiteWeek> mitesByWeek(const SeasonBook& book) {
         sampled[weekOf(weeks, v.day)][*c] = {v.day, *yard, {*v.mites, *v.miteSample}};
     }
     std::vector<MiteWeek> out;
-    for (const auto& [week, samples] : sampled) out.push_back(miteWeek(weeks[week], book, places, samples));
+    for (const auto& [week, samples] : sampled) {
+        const auto days = weeks[week];
+        out.push_back(miteEstimate(book.s, days, livingOn(book, places, days.last), book.yard, samples));
+    }
     return out;
 }
 

@@ -3,6 +3,8 @@
 #include "core/rules/calc/mites.h"
 #include "core/rules/season_book.h"
 
+#include <map>
+
 namespace core::rules {
 
 /// So few yards tell too little of how yards differ: between one and these there is no interval. An assumption.
@@ -24,6 +26,17 @@ struct MiteWeek {
     std::optional<Millionths> threshold;
     int above = 0; ///< colonies above the threshold of their own day and yard
 };
+
+/// A colony's sample, and where the colony stood.
+struct PlacedSample {
+    Day day;
+    YardIx yard;
+    calc::MiteSample counted;
+};
+using PlacedSamples = std::map<ColonyIx, PlacedSample>;
+/// What these say together; one at least. `living`: colonies of each yard. `yard`: the only one that counts.
+MiteWeek miteEstimate(const Snapshot& s, calc::DayRange days, const std::map<YardIx, int>& living,
+                      std::optional<YardIx> yard, const PlacedSamples& samples);
 
 /// Weeks with samples, in order.
 std::vector<MiteWeek> mitesByWeek(const SeasonBook& book);

@@ -101,6 +101,10 @@ constexpr Invariant kInvariants[] = {
      "SELECT c.label || ', ' || f.day FROM feeding f JOIN colony c ON c.id = f.colony "
      "WHERE f.day < c.since OR f.day > c.ended"},
 
+    {"mite-fall-in-life", "A count of fallen mites, or the board's first day, lies outside its colony's life",
+     "SELECT c.label || ', ' || f.day FROM mite_fall f JOIN colony c ON c.id = f.colony "
+     "WHERE date(f.day, '-' || f.days || ' days') < c.since OR f.day > c.ended"},
+
     {"queen-in-life", "A queen begins or ends outside her colony's life",
      "SELECT c.label || ', ' || q.since FROM queen q JOIN colony c ON c.id = q.colony "
      "WHERE q.since < c.since OR q.since > c.ended OR q.until > c.ended"},

@@ -65,6 +65,7 @@ private:
         addRows("results", c.resultsOf(id));
         addRows("feedings", c.feedingsOf(id));
         addRows("samples", c.samplesOf(id));
+        addRows("mite falls", c.miteFallsOf(id));
         addRows("queens", c.queensOf(id));
         addRows("raised", c.queensRaisedFrom(id));
         for (const int most : {1, -1}) addVisits(c.visitsOf(id, most));

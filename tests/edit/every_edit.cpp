@@ -24,7 +24,7 @@ ColonyId EveryEdit::colony(const EditContext& c) {
 std::pair<std::string, ChangeSet> EveryEdit::next(const EditContext& c) {
     const int dice = upTo(15);
     if (dice > 14) return upTo(1) ? (upTo(1) ? phrase(c) : papers(c)) : together(c);
-    if (dice > 13) return upTo(2) ? headed(c) : fed(c);
+    if (dice > 13) return upTo(2) ? headed(c) : upTo(1) ? fed(c) : fallen(c);
     if (dice == 13 && upTo(2) == 0) return question(c);
     if (dice == 12 && upTo(1)) return sampled(c);
     if (dice > 12) return kit(c);
@@ -383,6 +383,21 @@ std::pair<std::string, ChangeSet> EveryEdit::fed(const EditContext& c) {
     Feeding other = f;
     other.colony = colony(c);
     return {"logFeedings", logFeedings(c, {f, other})};
+}
+
+std::pair<std::string, ChangeSet> EveryEdit::fallen(const EditContext& c) {
+    if (const auto old = any<MiteFall>(c); old && upTo(2) > 0) {
+        if (upTo(1)) return {"takeBackMiteFall", takeBackMiteFall(c, old->id)};
+        MiteFall now = *old;
+        now.day = near(old->day);
+        return {"changeMiteFall", changeMiteFall(c, now)};
+    }
+    MiteFall f;
+    f.colony = colony(c);
+    f.day = day();
+    f.days = 1 + upTo(6);
+    f.mites = upTo(40);
+    return {"logMiteFall", logMiteFall(c, f)};
 }
 
 std::pair<std::string, ChangeSet> EveryEdit::headed(const EditContext& c) {

@@ -6,6 +6,7 @@
 #include "core/edit/hive_row.h"
 #include "core/edit/kit.h"
 #include "core/edit/merge_day.h"
+#include "core/edit/mite_falls.h"
 #include "core/edit/put_right.h"
 #include "core/edit/queens.h"
 #include "core/edit/question.h"
@@ -43,6 +44,7 @@ private:
     std::pair<std::string, ChangeSet> divided(const EditContext& c);
     std::pair<std::string, ChangeSet> kit(const EditContext& c);
     std::pair<std::string, ChangeSet> fed(const EditContext& c);
+    std::pair<std::string, ChangeSet> fallen(const EditContext& c);
     std::pair<std::string, ChangeSet> headed(const EditContext& c);
     std::pair<std::string, ChangeSet> sampled(const EditContext& c);
     std::pair<std::string, ChangeSet> kitEnded(const EditContext& c);

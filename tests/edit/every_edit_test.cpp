@@ -118,7 +118,7 @@ TEST(EveryEdit, KeepsTheBookInOrderAndIsUndoneToTheFirstState) {
     for (const auto& [name, count] : done) told += name + ' ' + std::to_string(count) + '\n';
     EXPECT_GE(done.size(), 39u) << "kinds of edits that went through:\n" << told;
     EXPECT_GE(done["changePlacement"], 5) << told;
-    EXPECT_GT(asked, 1) << told;
+    EXPECT_GT(asked, 0) << told;
 }
 
 } // namespace

@@ -11,6 +11,7 @@ using core::exchange::FileKind;
 using core::exchange::ImportReport;
 
 const QByteArray kFeedings = "colony,date,what,mix,amount_l,amount_kg,by,note\n";
+const QByteArray kFalls = "colony,date,days,mites,by,note\n";
 const QByteArray kQueens = "colony,since,until,fate,born,mark,tag,origin,source,mother,note\n";
 
 std::string faultsOf(const ImportReport& report) { return report.faults.lines().join(u'\n').toStdString(); }
@@ -18,8 +19,10 @@ std::string faultsOf(const ImportReport& report) { return report.faults.lines().
 /// The fault of one row of a file, imported into the small yard; nothing is written.
 std::string faultOf(const char* file, const QByteArray& rows) {
     const Workbench bench;
-    const auto report =
-        bench.import(smallYardWith({{f(file), (f(file) == f("queens.csv") ? kQueens : kFeedings) + rows}}));
+    const auto report = bench.import(smallYardWith({{f(file), (f(file) == f("queens.csv")       ? kQueens
+                                                               : f(file) == f("mite_falls.csv") ? kFalls
+                                                                                                : kFeedings) +
+                                                                  rows}}));
     EXPECT_FALSE(bench.bookThere());
     const QString line = report.faults.lines().join(u'\n');
     return line.mid(line.indexOf(f(file))).toStdString();
@@ -55,11 +58,49 @@ TEST(KeptFiles, FeedAndQueensComeBackAsTheyWere) {
     EXPECT_TRUE(session->queens().empty());
 }
 
+TEST(KeptFiles, MitesFallenComeBackAsTheyWere) {
+    const QByteArray rows = "A,2026-07-10,5,20,Ines,\"board, white\"\n"
+                            "A,2026-07-15,5,0,,\n"
+                            "B,2026-07-10,1,1,,\n";
+    const Texts yard = smallYardWith({{f("mite_falls.csv"), kFalls + rows}});
+    const Workbench bench;
+    const auto report = bench.import(yard);
+    EXPECT_EQ(faultsOf(report), "");
+    EXPECT_EQ(report.of(FileKind::MiteFalls).added, 3);
+    EXPECT_TRUE(report.summary().contains(f("counts of fallen mites: 3 new")))
+        << report.summary().join(u'\n').toStdString();
+    EXPECT_EQ(bench.check(), QStringList());
+    EXPECT_EQ(bench.exported().at(f("mite_falls.csv")), kFalls + rows);
+    const auto again = bench.import(yard);
+    EXPECT_EQ(faultsOf(again), "");
+    EXPECT_FALSE(again.line);
+    EXPECT_EQ(again.of(FileKind::MiteFalls).passedOver, 3);
+    const auto otherwise = bench.import({{f("mite_falls.csv"), kFalls + "A,2026-07-10,5,21,Ines,\"board, white\"\n"}});
+    EXPECT_NE(faultsOf(otherwise).find("mites: "), std::string::npos) << faultsOf(otherwise);
+    const auto session = bench.open();
+    session->undo();
+    EXPECT_EQ(session->check(), QStringList());
+    EXPECT_TRUE(session->miteFalls(core::dayOf(2000, 1, 1), core::dayOf(2100, 1, 1)).empty());
+}
+
+TEST(KeptFiles, WhatIsWrongWithMitesFallenIsSaid) {
+    const auto fault = [](const QByteArray& rows) { return faultOf("mite_falls.csv", rows + "\n"); };
+    EXPECT_NE(fault("A,2026-05-10,0,20,,").find("days: "), std::string::npos);
+    EXPECT_NE(fault("A,2026-05-10,61,20,,").find("days: "), std::string::npos);
+    EXPECT_NE(fault("A,2026-05-10,,20,,").find("days: "), std::string::npos) << "a count without its days says nothing";
+    EXPECT_NE(fault("A,2026-05-10,5,,,").find("mites: "), std::string::npos);
+    EXPECT_NE(fault("A,2026-05-10,5,4.5,,").find("mites: "), std::string::npos);
+    EXPECT_NE(fault("D,2026-03-02,1,1,,").find("date: "), std::string::npos) << "after its end";
+    EXPECT_NE(fault("A,2025-05-03,5,1,,").find("days: "), std::string::npos) << "the board lay there before it began";
+    EXPECT_NE(fault("A,2026-05-10,5,20,,\nA,2026-05-10,4,2,,").find("date: "), std::string::npos) << "twice";
+}
+
 TEST(KeptFiles, AreWrittenOnlyWhereThereAreAny) {
     const Workbench bench;
     EXPECT_EQ(faultsOf(bench.import(smallYard())), "");
     EXPECT_FALSE(bench.exported().contains(f("feedings.csv")));
     EXPECT_FALSE(bench.exported().contains(f("queens.csv")));
+    EXPECT_FALSE(bench.exported().contains(f("mite_falls.csv")));
 }
 
 TEST(KeptFiles, WhatIsWrongWithFeedIsSaid) {

@@ -70,6 +70,12 @@ void fill(TestBook& book) {
     f.day = day("2026-08-01");
     f.volume = Millilitres{5000};
     book.add(f);
+    MiteFall mites;
+    mites.colony = c.id;
+    mites.day = day("2026-08-01");
+    mites.days = 5;
+    mites.mites = 20;
+    book.add(mites);
     Queen q; // 1, then 2
     q.colony = a.id;
     q.since = day("2025-06-01");
@@ -160,6 +166,9 @@ constexpr Break kBreaks[] = {
     {"frames-of-box", "UPDATE visit SET bees_top_q = 41 WHERE id = 1"},
     {"feeding-in-life", "UPDATE feeding SET day = '2025-04-30'"},
     {"feeding-in-life", "UPDATE feeding SET day = '2026-08-02'"},
+    {"mite-fall-in-life", "UPDATE mite_fall SET day = '2025-04-30'"},
+    {"mite-fall-in-life", "UPDATE mite_fall SET day = '2025-05-05'"},
+    {"mite-fall-in-life", "UPDATE mite_fall SET day = '2026-08-02'"},
     {"queen-in-life", "UPDATE queen SET since = '2025-04-30' WHERE id = 1"},
     {"queen-in-life", "UPDATE queen SET colony = 3, since = '2026-08-02' WHERE id = 2"},
     {"queen-in-life", "UPDATE queen SET colony = 3, until = '2026-08-02', fate = 'dead' WHERE id = 2"},

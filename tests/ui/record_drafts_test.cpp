@@ -119,6 +119,13 @@ TEST_F(Drafts, OfFeedAndQueens) {
         << "its mix is not shown";
     EXPECT_EQ(wrong(NewRecord::Feeding, {{"measure", "weight"}, {"amount", "100.01"}}), Wrong{"amount"});
     EXPECT_EQ(wrong(NewRecord::Feeding, {{"amount", "4"}, {"day", "2026-05-09"}}), Wrong{""}) << "no A2 on that day";
+    EXPECT_EQ(wrong(NewRecord::MiteFall, {}), (Wrong{"mites", "days"})) << "a count without its days says nothing";
+    EXPECT_EQ(wrong(NewRecord::MiteFall, {{"mites", "0"}, {"days", "5"}}), Wrong{}) << "none fallen is a count";
+    EXPECT_EQ(wrong(NewRecord::MiteFall, {{"mites", "-1"}, {"days", "0"}, {"day", "soon"}}),
+              (Wrong{"mites", "days", "day"}));
+    EXPECT_EQ(wrong(NewRecord::MiteFall, {{"mites", "2.5"}, {"days", "61"}}), (Wrong{"mites", "days"}));
+    EXPECT_EQ(wrong(NewRecord::MiteFall, {{"mites", "20"}, {"days", "5"}, {"day", "2026-05-09"}}), Wrong{""})
+        << "no A2 on that day";
     EXPECT_EQ(wrong(NewRecord::Queen, {}), Wrong{});
     EXPECT_EQ(wrong(NewRecord::Queen, {{"born", "25"}, {"mother", "Z1"}, {"day", ""}}),
               (Wrong{"born", "day", "mother"}));

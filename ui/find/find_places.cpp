@@ -47,10 +47,11 @@ std::optional<records::RecordKind> kindOf(core::NoteOf of) {
         return records::RecordKind::Queen;
     case core::NoteOf::Sample:
         return records::RecordKind::Sample;
+    case core::NoteOf::MiteFall:
+        return records::RecordKind::MiteFall;
     case core::NoteOf::KitEnd:
         return records::RecordKind::KitEnd;
     case core::NoteOf::Yard:
-    case core::NoteOf::MiteFall:
         break;
     }
     return std::nullopt;

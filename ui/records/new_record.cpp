@@ -5,6 +5,7 @@
 #include "ui/records/divide_form.h"
 #include "ui/records/end_form.h"
 #include "ui/records/feeding_form.h"
+#include "ui/records/mite_fall_form.h"
 #include "ui/records/queen_end_form.h"
 #include "ui/records/queen_form.h"
 #include "ui/records/result_form.h"
@@ -42,6 +43,8 @@ std::vector<NewRecordWords> newRecordWords() {
              Records::tr("A medicine given to the colony or its yard")},
             {NewRecord::Sample, Records::tr("Sam&ple taken…"), QStringLiteral("Ctrl+Alt+S"),
              Records::tr("A sample for a laboratory, of this hive or of all that are selected")},
+            {NewRecord::MiteFall, Records::tr("&Mites fallen…"), QStringLiteral("Ctrl+Alt+M"),
+             Records::tr("Mites counted on a board under the hive, and how many days it lay there")},
             {NewRecord::Result, Records::tr("Re&sult or order…"), shift('R'),
              Records::tr("What a laboratory or an inspector found; an order or a release")},
             {NewRecord::Queen, Records::tr("New &queen…"), shift('Q'),
@@ -70,6 +73,7 @@ bool isOf(NewRecord what, const core::Colony& colony) {
     case NewRecord::Transfer:
     case NewRecord::Treatment:
     case NewRecord::Sample:
+    case NewRecord::MiteFall:
     case NewRecord::Result:
     case NewRecord::Queen:
     case NewRecord::QueenEnd:
@@ -98,6 +102,8 @@ std::unique_ptr<form::Form> newForm(const edit::Session& book, NewRecord what, c
     case NewRecord::Sample:
         if (selected.size() > 1) return std::make_unique<SampleForm>(book, selected, day);
         return std::make_unique<SampleForm>(book, std::vector{colony.id}, day);
+    case NewRecord::MiteFall:
+        return std::make_unique<MiteFallForm>(book, colony.id, begun);
     case NewRecord::Result:
         return std::make_unique<ResultForm>(book, Subject{colony.id, yard}, day);
     case NewRecord::Queen:

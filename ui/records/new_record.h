@@ -17,6 +17,7 @@ enum class NewRecord {
     Sample,
     Result,
     Treatment,
+    MiteFall,
     Queen,
     QueenEnd,
     Union,

@@ -2,6 +2,7 @@
 
 #include "core/edit/feedings.h"
 #include "core/edit/kit_end.h"
+#include "core/edit/mite_falls.h"
 #include "core/edit/put_right.h"
 #include "core/edit/queens.h"
 #include "core/edit/samples.h"
@@ -10,6 +11,7 @@
 #include "ui/records/end_form.h"
 #include "ui/records/feeding_form.h"
 #include "ui/records/kit_end_form.h"
+#include "ui/records/mite_fall_form.h"
 #include "ui/records/place_form.h"
 #include "ui/records/queen_form.h"
 #include "ui/records/result_form.h"
@@ -49,6 +51,8 @@ std::unique_ptr<form::Form> formOf(const edit::Session& book, const RecordRow& r
         return std::make_unique<TransferForm>(book, needed<core::Transfer>(book, record.id));
     case RecordKind::Feeding:
         return std::make_unique<FeedingForm>(book, needed<core::Feeding>(book, record.id));
+    case RecordKind::MiteFall:
+        return std::make_unique<MiteFallForm>(book, needed<core::MiteFall>(book, record.id));
     case RecordKind::Queen:
     case RecordKind::QueenEnd:
         return std::make_unique<QueenForm>(book, needed<core::Queen>(book, record.id));
@@ -80,6 +84,8 @@ edit::Edit takingBack(const RecordRow& record) {
         return [id](const EditContext& c) { return edit::takeBackTransfer(c, {id}); };
     case RecordKind::Feeding:
         return [id](const EditContext& c) { return edit::takeBackFeeding(c, {id}); };
+    case RecordKind::MiteFall:
+        return [id](const EditContext& c) { return edit::takeBackMiteFall(c, {id}); };
     case RecordKind::Queen:
         return [id](const EditContext& c) { return edit::takeBackQueen(c, {id}); };
     case RecordKind::QueenEnd:

@@ -36,6 +36,7 @@ public:
             add(RecordKind::Visit, v.id.value, v.day, Rows::tr("Visit"), visitText(v, unit));
         transfers();
         feedings();
+        miteFalls();
         queens();
         for (const core::Sample& s : m_book.samplesOf(m_colony.id))
             add(RecordKind::Sample, s.id.value, s.day, Rows::tr("Sample"), sampleText(s));
@@ -119,6 +120,11 @@ private:
         const core::ShownUnits units = m_book.settings().shown();
         for (const core::Feeding& f : m_book.feedingsOf(m_colony.id))
             add(RecordKind::Feeding, f.id.value, f.day, Rows::tr("Fed"), feedingText(f, units));
+    }
+
+    void miteFalls() {
+        for (const core::MiteFall& f : m_book.miteFallsOf(m_colony.id))
+            add(RecordKind::MiteFall, f.id.value, f.day, Rows::tr("Mites fallen"), miteFallText(f));
     }
 
     void queens() {

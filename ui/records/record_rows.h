@@ -18,6 +18,7 @@ enum class RecordKind {
     Result,
     Transfer,
     Feeding,
+    MiteFall,
     Visit,
     QueenEnd,
     Lineage,
@@ -36,7 +37,8 @@ struct RecordRow {
     friend bool operator==(const RecordRow&, const RecordRow&) = default;
 };
 
-/// All records of a colony, living or ended, newest first: its beginning, queens, carries, visits, feedings, transfers,
+/// All records of a colony, living or ended, newest first: its beginning, queens, carries, visits, feedings, counts of
+/// fallen mites, transfers,
 /// samples, results (and those of yards where it stood), treatments (and those of its yard), unions, shake-outs and
 /// divides on either side, its end, the ends of kit that came off it. Throws Error(Book).
 std::vector<RecordRow> recordsOf(const core::edit::Session& book, core::ColonyId colony);

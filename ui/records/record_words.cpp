@@ -1,5 +1,7 @@
 #include "ui/records/record_words.h"
 
+#include "core/rules/mite_fall.h"
+
 #include "ui/look/queen_words.h"
 #include "ui/look/rule_words.h"
 #include "ui/look/words.h"
@@ -171,6 +173,20 @@ QString feedingText(const core::Feeding& f, const core::ShownUnits& units) {
     QString feed = RecordWords::tr("%1 of %2").arg(amountText(f, units), feedWord(f.what));
     if (!f.mix.isEmpty()) feed += u' ' + f.mix;
     QStringList parts{feed};
+    if (!f.by.isEmpty()) parts << RecordWords::tr("by %1").arg(f.by);
+    if (!f.note.isEmpty()) parts << f.note;
+    return joined(parts);
+}
+
+QString miteDayText(const core::MiteFall& f) {
+    return RecordWords::tr("%1 mites").arg(QString::number(core::rules::mitesADay(f), 'f', 1));
+}
+
+QString miteFallText(const core::MiteFall& f) {
+    const QString mites = f.mites == 1 ? RecordWords::tr("1 mite") : RecordWords::tr("%1 mites").arg(f.mites);
+    QStringList parts{f.days == 1 ? RecordWords::tr("%1 in a day").arg(mites)
+                                  : RecordWords::tr("%1 in %2 days").arg(mites).arg(f.days)};
+    if (f.days != 1) parts << RecordWords::tr("%1 a day").arg(QString::number(core::rules::mitesADay(f), 'f', 1));
     if (!f.by.isEmpty()) parts << RecordWords::tr("by %1").arg(f.by);
     if (!f.note.isEmpty()) parts << f.note;
     return joined(parts);

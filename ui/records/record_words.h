@@ -21,6 +21,10 @@ QString feedWord(core::FeedKind what); ///< "syrup", "dry sugar"
 /// "10 L", "2.5 kg"
 QString amountText(const core::Feeding& feeding, const core::ShownUnits& units);
 QString feedingText(const core::Feeding& feeding, const core::ShownUnits& units); ///< "10 L of syrup 3:2, by Ana"
+/// "4.0 mites": in a day.
+QString miteDayText(const core::MiteFall& fall);
+/// "20 mites in 5 days, 4.0 a day, by Ana"
+QString miteFallText(const core::MiteFall& fall);
 /// What is recorded of her, with her looks: "born 2024, blue, disc 17, bought".
 QString queenRowText(const core::Queen& queen);
 

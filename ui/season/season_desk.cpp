@@ -105,18 +105,22 @@ rules::SeasonBook SeasonDesk::book() {
 
 void SeasonDesk::readVisits() {
     const core::Day first = from();
-    const auto& session = m_desk.session();
-    core::Snapshot before = session.snapshot(first - 1);
-    const auto only = yard();
-    m_visits =
-        session.visitsBetween(first, day(), only ? std::optional(reading().snapshot.yard(*only).id) : std::nullopt);
-    if (only) addVisitsElsewhere(m_visits);
-    m_feedings = session.feedingsBetween(first, day());
+    core::Snapshot before = session().snapshot(first - 1);
+    m_visits = visitsSince(first);
+    m_feedings = session().feedingsBetween(first, day());
     m_before = std::move(before);
 }
 
+std::vector<core::Visit> SeasonDesk::visitsSince(core::Day first) const {
+    const auto only = yard();
+    auto visits =
+        session().visitsBetween(first, day(), only ? std::optional(reading().snapshot.yard(*only).id) : std::nullopt);
+    if (only) addVisitsElsewhere(visits, first);
+    return visits;
+}
+
 /// A colony that came to the yard or left it was visited in other yards, too: what was seen there goes with it.
-void SeasonDesk::addVisitsElsewhere(std::vector<core::Visit>& visits) const {
+void SeasonDesk::addVisitsElsewhere(std::vector<core::Visit>& visits, core::Day first) const {
     constexpr int kAll = 1'000'000;
     const core::Snapshot& s = reading().snapshot;
     const auto only = yard();
@@ -126,9 +130,9 @@ void SeasonDesk::addVisitsElsewhere(std::vector<core::Visit>& visits) const {
         const auto stays = s.staysOf({static_cast<qint32>(i)});
         const auto here = [&](const core::SnapStay& stay) { return stay.yard == *only; };
         const bool came = std::ranges::any_of(stays, here) && !std::ranges::all_of(stays, here);
-        if (!came || (s.colonies[i].ended && *s.colonies[i].ended < from())) continue;
+        if (!came || (s.colonies[i].ended && *s.colonies[i].ended < first)) continue;
         for (core::Visit& v : m_desk.session().visitsOf(s.colonies[i].id, kAll))
-            if (v.day >= from() && v.day <= day() && known.insert(v.id).second) visits.push_back(std::move(v));
+            if (v.day >= first && v.day <= day() && known.insert(v.id).second) visits.push_back(std::move(v));
     }
     std::ranges::stable_sort(visits, {}, &core::Visit::day);
 }

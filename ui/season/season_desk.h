@@ -26,6 +26,7 @@ public:
     void setSpan(Span span);
 
     const desk::Reading& reading() const { return m_desk.reading(); }
+    const core::edit::Session& session() const { return m_desk.session(); }
     core::Day day() const { return m_desk.day(); }
     core::Day from() const; ///< the first day of the span
     /// All years of all yards are more than can be read at once: twelve months are shown.
@@ -38,6 +39,9 @@ public:
     // Throw Error(Book) where the file fails.
     /// Of the span, with its visits and feedings.
     core::rules::SeasonBook book();
+    /// From `first` to the day, of the yard or all, by day; of a yard with what was seen elsewhere of colonies that
+    /// came to it or left it.
+    std::vector<core::Visit> visitsSince(core::Day first) const;
     const std::vector<core::Queen>& queens();
     const std::vector<core::rules::LedgerYear>& ledger();
 
@@ -48,7 +52,7 @@ private:
     void forget();
     void forgetSpan();
     void readVisits();
-    void addVisitsElsewhere(std::vector<core::Visit>& visits) const;
+    void addVisitsElsewhere(std::vector<core::Visit>& visits, core::Day first) const;
     bool southern() const;
 
     desk::Desk& m_desk;

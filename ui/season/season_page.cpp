@@ -147,8 +147,6 @@ void SeasonPage::settle() {
             m_shown.sentences << tr(
                 "In so large a book all yards together are shown for twelve months; choose one yard "
                 "for all years.");
-        m_sentences->setText(m_shown.sentences.join(u'\n'));
-        fitSentences();
         showChoices();
         showPart(std::min(m_part, m_shown.parts.size() - 1));
     });
@@ -176,6 +174,8 @@ void SeasonPage::showPart(size_t part) {
         m_partButtons[i]->setText(m_shown.parts[i].name);
         m_partButtons[i]->setAccessibleName(m_shown.parts[i].name);
     }
+    m_sentences->setText((m_shown.parts[part].sentences + m_shown.sentences).join(u'\n'));
+    fitSentences();
     m_panel->setChart(m_shown.parts[part].chart);
     showChoices();
     fitChoices();

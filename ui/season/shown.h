@@ -15,6 +15,7 @@ namespace ui::season {
 struct Part {
     QString name; ///< of its button, where a page has several
     chart::Chart chart;
+    QStringList sentences = {}; ///< of this part alone, before those of the page
 };
 
 struct Shown {
