@@ -20,7 +20,7 @@ QString sampleKey(Sample row, const std::optional<Verdict>& answer, const QStrin
     return rowKey(toRow(row)) + (answer ? word(*answer) : QString()) + u'|' + paper;
 }
 
-QString keyOf(const SampleEntry& e) { return sampleKey(e.draft->row, e.draft->answer, e.draft->paper); }
+QString sampleKeyOf(const SampleEntry& e) { return sampleKey(e.draft->row, e.draft->answer, e.draft->paper); }
 
 bool answers(const Result& r, const SampleDraft& sample) {
     return r.day == sample.row.day && r.disease == sample.row.disease && r.verdict == *sample.answer &&
@@ -44,7 +44,7 @@ public:
 
     /// As many of equal rows as the book has are passed over.
     bool known(const SampleEntry& entry) {
-        const auto found = m_known.find(keyOf(entry));
+        const auto found = m_known.find(sampleKeyOf(entry));
         return found != m_known.end() && found->second-- > 0;
     }
 
@@ -111,7 +111,7 @@ void mergeSamples(Ledger& ledger) {
     }
     KindCount& count = ledger.count(FileKind::Samples);
     for (auto& [colony, entries] : ofColony) {
-        std::ranges::stable_sort(entries, {}, keyOf); // whatever the order of the rows
+        std::ranges::stable_sort(entries, {}, sampleKeyOf); // whatever the order of the rows
         OfColony of(ledger, colony);
         for (const SampleEntry& entry : entries) {
             if (of.known(entry)) {
