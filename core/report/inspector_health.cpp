@@ -38,12 +38,15 @@ PaperTable holdsTable(const InspectorInput& in) {
                        "on %1: records made of later days are not in this.")
             .arg(isoText(in.s().on));
     table.none = QStringLiteral("No colony of these yards was held on the last day. That is not “free of disease”.");
-    table.columns = {{QStringLiteral("Yard"), QStringLiteral("yard")},
-                     {QStringLiteral("Colony"), QStringLiteral("colony"), false, true},
-                     {QStringLiteral("Hold"), QStringLiteral("hold")},
-                     {QStringLiteral("Because"), QStringLiteral("because")}};
-    for (const rules::Hold& h : in.found.holds)
-        table.rows.push_back({in.yardOf(h.colony, in.s().on), in.name(h.colony), words.holdTitle(h.kind), h.because()});
+    const TableColumn yard{QStringLiteral("Yard"), QStringLiteral("yard")},
+        colony{QStringLiteral("Colony"), QStringLiteral("colony"), false, true};
+    table.columns = {colony, yard, {QStringLiteral("Hold, why, and what would lift it"), {}}};
+    table.fileColumns = {yard, colony, {{}, QStringLiteral("hold")}, {{}, QStringLiteral("because")}};
+    for (const rules::Hold& h : in.found.holds) {
+        const QString where = in.yardOf(h.colony, in.s().on), title = words.holdTitle(h.kind);
+        table.rows.push_back({in.name(h.colony), where, title + QStringLiteral(".\n") + h.because()});
+        table.fileRows.push_back({where, in.name(h.colony), title, h.because()});
+    }
     return table;
 }
 
@@ -94,13 +97,13 @@ PaperTable checksTable(const InspectorInput& in) {
     PaperTable table;
     table.file = QStringLiteral("brood_checks");
     table.heading = QStringLiteral("Brood checks");
-    table.note = QStringLiteral("Visits at which brood frames were examined for disease: how many, of how many brood "
-                                "frames.");
+    table.note =
+        QStringLiteral("Visits at which brood frames were examined for disease; behind each colony how many, of "
+                       "how many brood frames.");
     table.none = QStringLiteral("No brood check is recorded in this period.");
     const TableColumn day{QStringLiteral("Day"), kDate}, yard{QStringLiteral("Yard"), QStringLiteral("yard")},
         finding{QStringLiteral("Finding"), QStringLiteral("finding")}, by{QStringLiteral("By"), QStringLiteral("by")};
-    table.columns = {day,     yard, {QStringLiteral("Frames"), {}},
-                     finding, by,   {QStringLiteral("Colonies"), {}, false, true}};
+    table.columns = {day, yard, finding, by, {QStringLiteral("Colonies"), {}}};
     table.fileColumns = {day,
                          yard,
                          {{}, QStringLiteral("colony")},
@@ -108,21 +111,21 @@ PaperTable checksTable(const InspectorInput& in) {
                          {{}, QStringLiteral("brood_frames")},
                          finding,
                          by};
-    std::map<QStringList, qsizetype> rowOf;
+    std::map<QStringList, size_t> rowOf;
     for (const rules::SeenAt& at : in.found.checks) {
         const Visit& v = in.book.visits[at.row];
         const QString examined = QString::number(*v.broodChecked);
         const QString of = v.broodFrames ? QString::number(*v.broodFrames) : QString();
         const QString found = v.signs.empty() ? QStringLiteral("no signs recorded") : signWords(v.signs);
         table.fileRows.push_back({isoText(v.day), in.yard(at.yard), in.name(at.colony), examined, of, found, v.by});
-        const QStringList same{isoText(v.day), in.yard(at.yard),
-                               QStringLiteral("%1 of %2").arg(examined, of.isEmpty() ? QStringLiteral("—") : of), found,
-                               v.by};
-        const auto [row, fresh] = rowOf.emplace(same, static_cast<qsizetype>(table.rows.size()));
+        const QStringList same{isoText(v.day), in.yard(at.yard), found, v.by};
+        const QString one =
+            in.name(at.colony) + QStringLiteral(": %1 of %2").arg(examined, of.isEmpty() ? QStringLiteral("—") : of);
+        const auto [row, fresh] = rowOf.emplace(same, table.rows.size());
         if (fresh)
-            table.rows.push_back(same + QStringList{in.name(at.colony)});
+            table.rows.push_back(same + QStringList{one});
         else
-            table.rows[static_cast<size_t>(row->second)].back() += QStringLiteral(", ") + in.name(at.colony);
+            table.rows[row->second].back() += QStringLiteral("; ") + one;
     }
     return table;
 }

@@ -8,9 +8,10 @@ namespace {
 
 constexpr Type kTableCell{9.5, false, Ink::Black};
 constexpr Type kStrongCell{9.5, true, Ink::Black};
-constexpr double kColumnGap = 2.4;   ///< columns, mm
-constexpr double kRowAbove = 0.7;    ///< the text of a row
-constexpr size_t kMostRowLines = 26; ///< of a row in one block
+constexpr double kColumnGap = 2.4;  ///< columns, mm
+constexpr double kMostShare = 0.24; ///< of the width, of all columns but the widest
+constexpr double kRowAbove = 0.7;   ///< the text of a row
+constexpr size_t kMostRowLines = 9; ///< of a row in one block: longer ones may go on on the next page
 
 struct Place {
     double x = 0;
@@ -41,7 +42,32 @@ void widen(Wish& wish, const QString& text, const Type& type, const TextMeasure&
     }
 }
 
-/// Each column has room for its longest word; what is left goes to those whose lines would break, then to all.
+/// Each column has room for its longest word; what is left goes first to those that want little more, so that the
+/// widest alone break their lines.
+std::vector<double> shared(const std::vector<Wish>& wishes, double room) {
+    std::vector<double> widths;
+    std::vector<size_t> order;
+    double spare = room;
+    for (size_t c = 0; c < wishes.size(); ++c) {
+        widths.push_back(wishes[c].least);
+        order.push_back(c);
+        spare -= wishes[c].least;
+    }
+    if (spare < 0) {
+        for (double& w : widths) w *= room / (room - spare);
+        return widths;
+    }
+    std::ranges::stable_sort(order, {}, [&](size_t c) { return wishes[c].most - wishes[c].least; });
+    for (size_t i = 0; i < order.size(); ++i) {
+        const Wish& wish = wishes[order[i]];
+        const double more = std::min(wish.most - wish.least, spare / static_cast<double>(order.size() - i));
+        widths[order[i]] += more;
+        spare -= more;
+    }
+    for (double& w : widths) w += spare / static_cast<double>(widths.size());
+    return widths;
+}
+
 std::vector<Place> placesOf(const PaperTable& table, const TextMeasure& measure, double width) {
     const size_t count = table.columns.size();
     std::vector<Wish> wishes(count);
@@ -52,19 +78,13 @@ std::vector<Place> placesOf(const PaperTable& table, const TextMeasure& measure,
             widen(wishes[c], shownCell(row.value(static_cast<qsizetype>(c))), typeOf(table.columns[c], false), measure,
                   width);
     }
-    const double room = width - kColumnGap * static_cast<double>(count - 1);
-    double least = 0, more = 0;
-    for (const Wish& w : wishes) {
-        least += w.least;
-        more += w.most - w.least;
-    }
-    const double spare = room - least;
+    const auto widest = std::ranges::max_element(wishes, {}, &Wish::most);
+    for (auto wish = wishes.begin(); wish != wishes.end(); ++wish)
+        if (wish != widest) wish->most = std::max(wish->least, std::min(wish->most, width * kMostShare));
+    const auto widths = shared(wishes, width - kColumnGap * static_cast<double>(count - 1));
     std::vector<Place> places;
     double x = 0;
-    for (const Wish& w : wishes) {
-        double wide = w.least * std::min(1.0, room / least);
-        if (spare > 0 && spare < more) wide += spare * (w.most - w.least) / more;
-        if (spare >= more) wide = w.most + (spare - more) / static_cast<double>(count);
+    for (const double wide : widths) {
         places.push_back({x, wide});
         x += wide + kColumnGap;
     }
@@ -92,6 +112,13 @@ Block partOf(const PaperTable& table, const std::vector<Place>& places, const st
                          right ? Align::Right : Align::Left);
         }
         bottom = std::max(bottom, y);
+    }
+    const bool last = std::ranges::all_of(
+        cells, [&](const QStringList& lines) { return static_cast<size_t>(lines.size()) <= first + kMostRowLines; });
+    if (!last) {
+        block.height = bottom - kRowAbove;
+        block.gapAfter = 0;
+        return block;
     }
     rule(pen, bottom + 0.5, width, head ? Ink::Black : Ink::Pale);
     block.height = bottom + 0.5;

@@ -31,8 +31,8 @@ struct PaperTable {
     std::vector<QStringList> fileRows = {};
 };
 
-/// Columns are as wide as their words need. The table's head stands again on each page; no row split over pages but one
-/// that is taller than half a page.
+/// Columns are as wide as their words need. The table's head stands again on each page; a row is split over pages only
+/// where it is long.
 Section tableSection(const PaperTable& table, const TextMeasure& measure, double width);
 
 } // namespace core::report

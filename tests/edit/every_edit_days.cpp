@@ -1,5 +1,7 @@
 #include "tests/edit/every_edit.h"
 
+#include "core/model/fixed_shape.h"
+
 // Those of merge days and of the drawing.
 
 namespace tests::edit {

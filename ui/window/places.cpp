@@ -3,8 +3,11 @@
 #include "ui/board/row_list.h"
 #include "ui/entry/entry_page.h"
 #include "ui/find/find_places.h"
+#include "ui/form/day_edit.h"
 #include "ui/health/contacts_page.h"
+#include "ui/health/guidance_page.h"
 #include "ui/health/holds_page.h"
+#include "ui/health/report_page.h"
 #include "ui/look/paged.h"
 #include "ui/season/season_place.h"
 #include "ui/visit/visit_form.h"
@@ -12,6 +15,7 @@
 
 #include <QCoreApplication>
 #include <QLineEdit>
+#include <QListWidget>
 #include <QTableView>
 
 namespace ui::window {
@@ -47,6 +51,17 @@ look::Paged* visitsPlace(WorkPage& page, desk::Desk& desk, Dialogs& dialogs) {
     return pages;
 }
 
+/// The report for an inspector, and guidance.
+void addPapers(look::Paged& pages, WorkPage& page, desk::Desk& desk, Dialogs& dialogs) {
+    const auto open = [&page](std::unique_ptr<form::Form> form) { page.openForm(std::move(form)); };
+    auto* report = new health::ReportPage(desk, dialogs, open, &pages);
+    pages.addPage(Places::tr("Report"), Places::tr("What an inspector asks of a period and yards, as pages and files"),
+                  report, report->from());
+    auto* guidance = new health::GuidancePage(desk, dialogs, open, &pages);
+    pages.addPage(Places::tr("Guidance"), Places::tr("Signs, tests, kit, quarantine; what must be reported where"),
+                  guidance, guidance->topics());
+}
+
 look::Paged* healthPlace(WorkPage& page, desk::Desk& desk, Dialogs& dialogs) {
     auto* pages = new look::Paged(Places::tr("Pages of health"), &page);
     auto* holds = new health::HoldsPage(desk, dialogs, pages);
@@ -61,6 +76,7 @@ look::Paged* healthPlace(WorkPage& page, desk::Desk& desk, Dialogs& dialogs) {
         contacts->table()->setFocus(Qt::OtherFocusReason);
     });
     QObject::connect(contacts, &health::ContactsPage::cardAsked, &page, &WorkPage::showColony);
+    addPapers(*pages, page, desk, dialogs);
     return pages;
 }
 

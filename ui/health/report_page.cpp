@@ -1,0 +1,171 @@
+#include "ui/health/report_page.h"
+
+#include "core/edit/inspection_rows.h"
+#include "core/report/inspector_pages.h"
+#include "ui/form/day_edit.h"
+#include "ui/form/typed.h"
+#include "ui/look/type.h"
+#include "ui/look/wrapped_label.h"
+#include "ui/people/keeper_form.h"
+#include "ui/print/book_origin.h"
+#include "ui/print/inspector_paper.h"
+#include "ui/print/pages_view.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QListWidget>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace ui::health {
+
+namespace {
+
+constexpr int kLeftCharacters = 30;
+
+/// Twelve months up to that day.
+core::Day yearTo(core::Day last) { return core::dayOf(core::toDate(last).addYears(-1)) + 1; }
+
+} // namespace
+
+ReportPage::ReportPage(desk::Desk& desk, Dialogs& dialogs, OpenForm open, QWidget* parent)
+    : QWidget(parent),
+      m_desk(desk),
+      m_dialogs(dialogs),
+      m_from(new form::DayEdit(desk.today(), this)),
+      m_until(new form::DayEdit(desk.today(), this)),
+      m_yards(new QListWidget(this)),
+      m_pdf(new QPushButton(tr("As &PDF…"), this)),
+      m_csv(new QPushButton(tr("As &CSV…"), this)),
+      m_keeper(new QPushButton(tr("&Keeper…"), this)),
+      m_said(new look::WrappedLabel(QStringLiteral("reportSaid"), this)),
+      m_preview(new print::PagesView(tr("Pages of the report"), this)),
+      m_follow(new desk::WhileShown(*this, desk, dialogs, [this] { read(); })) {
+    m_from->setText(form::typedDay(yearTo(desk.today())));
+    m_until->setText(form::typedDay(desk.today()));
+    build();
+    const auto again = [this] { guarded(m_dialogs, [this] { make(); }); };
+    for (form::DayEdit* edit : {m_from, m_until}) connect(edit, &QLineEdit::editingFinished, this, again);
+    connect(m_yards, &QListWidget::itemChanged, this, again);
+    connect(m_pdf, &QPushButton::clicked, this, [this] { guarded(m_dialogs, [this] { writePdf(); }); });
+    connect(m_csv, &QPushButton::clicked, this, [this] { guarded(m_dialogs, [this] { writeFolder(); }); });
+    connect(m_keeper, &QPushButton::clicked, this, [this, open = std::move(open)] {
+        guarded(m_dialogs, [&] { open(std::make_unique<people::KeeperForm>(m_desk.session())); });
+    });
+}
+
+void ReportPage::build() {
+    auto* title = new QLabel(tr("Report for the inspector"), this);
+    title->setFont(look::headingFont(font()));
+    auto* left = new QWidget(this);
+    left->setFixedWidth(fontMetrics().averageCharWidth() * kLeftCharacters);
+    auto* down = new QVBoxLayout(left);
+    down->setContentsMargins(0, 0, 0, 0);
+    const auto put = [&](const QString& text, QWidget* field, const QString& name, const QString& spoken) {
+        auto* label = new QLabel(text, left);
+        label->setBuddy(field);
+        field->setObjectName(name);
+        field->setAccessibleName(spoken);
+        down->addWidget(label);
+        down->addWidget(field);
+    };
+    put(tr("&From"), m_from, QStringLiteral("reportFrom"), tr("First day of the report"));
+    put(tr("&Until"), m_until, QStringLiteral("reportUntil"), tr("Last day of the report"));
+    put(tr("&Yards (space ticks one)"), m_yards, QStringLiteral("reportYards"), tr("Yards of the report"));
+    for (QPushButton* b : {m_pdf, m_csv, m_keeper}) {
+        b->setAutoDefault(false);
+        down->addWidget(b);
+    }
+    m_pdf->setToolTip(tr("The pages shown, as a file to print or to send"));
+    m_csv->setToolTip(tr("The same tables as a folder of files for a spreadsheet"));
+    m_keeper->setToolTip(tr("Name, address, contact and registration at the head of the report"));
+    m_said->setProperty("quiet", true);
+    auto* across = new QHBoxLayout;
+    across->setSpacing(18);
+    across->addWidget(left);
+    across->addWidget(m_preview, 1);
+    auto* all = new QVBoxLayout(this);
+    all->setContentsMargins(20, 14, 20, 14);
+    all->setSpacing(8);
+    all->addWidget(title);
+    all->addWidget(m_said);
+    all->addLayout(across, 1);
+}
+
+void ReportPage::read() {
+    m_from->setToday(m_desk.today());
+    m_until->setToday(m_desk.today());
+    const QStringList before = yardsAsked();
+    const bool all = before.isEmpty();
+    const QSignalBlocker quiet(m_yards);
+    const int row = m_yards->currentRow();
+    m_yards->clear();
+    for (const core::SnapYard& yard : m_desk.reading().snapshot.yards) {
+        auto* item = new QListWidgetItem(yard.name, m_yards);
+        item->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsUserCheckable);
+        item->setCheckState(all || before.contains(yard.name) ? Qt::Checked : Qt::Unchecked);
+    }
+    m_yards->setCurrentRow(std::clamp(row, 0, std::max(0, m_yards->count() - 1)));
+    m_keeper->setEnabled(!m_desk.session().readOnly());
+    make();
+}
+
+/// All where each is ticked: yards whose hives are gone are among them then.
+QStringList ReportPage::yardsAsked() const {
+    QStringList names;
+    for (int i = 0; i < m_yards->count(); ++i)
+        if (m_yards->item(i)->checkState() == Qt::Checked) names << m_yards->item(i)->text();
+    return names.size() == m_yards->count() ? QStringList() : names;
+}
+
+void ReportPage::make() {
+    const auto from = form::parseDay(m_from->text(), m_desk.today());
+    const auto until = form::parseDay(m_until->text(), m_desk.today());
+    if (!from || !until)
+        return refuse(tr("From and until: expected a day, such as %1.").arg(form::typedDay(m_desk.today())));
+    if (*from > *until) return refuse(tr("From is after until: expected the earlier day first."));
+    bool ticked = m_yards->count() == 0;
+    for (int i = 0; i < m_yards->count(); ++i) ticked |= m_yards->item(i)->checkState() == Qt::Checked;
+    if (!ticked) return refuse(tr("No yard is ticked: expected one at least."));
+    m_book = core::edit::inspectionRows(m_desk.session(), *from, *until, yardsAsked());
+    m_found = core::rules::inspect(*m_book);
+    m_preview->show(print::inspectorPages(*m_book, m_found, print::originOf(m_desk.session())));
+    QString said = core::report::inspectorSummary(*m_book, m_found);
+    if (!m_book->keeper) said += u' ' + tr("No keeper is recorded yet: the head of the report says so.");
+    m_said->tell(said);
+    m_pdf->setEnabled(true);
+    m_csv->setEnabled(true);
+}
+
+void ReportPage::refuse(const QString& why) {
+    m_book.reset();
+    m_found = {};
+    m_preview->show({});
+    m_said->tell(why);
+    m_pdf->setEnabled(false);
+    m_csv->setEnabled(false);
+}
+
+void ReportPage::writePdf() {
+    if (!m_book) return;
+    const auto path = m_dialogs.fileToWrite(tr("Report for the inspector as PDF"),
+                                            tr("%1, report.pdf").arg(m_desk.session().bookTitle()));
+    if (!path) return;
+    print::writeInspectorPdf(*m_book, m_found, print::originOf(m_desk.session()), *path);
+    m_said->tell(tr("The report is in %1.").arg(*path));
+}
+
+/// A folder that is named as the file asked for.
+void ReportPage::writeFolder() {
+    if (!m_book) return;
+    auto path = m_dialogs.fileToWrite(tr("Report as CSV files: name of their folder"),
+                                      tr("%1, report.csv").arg(m_desk.session().bookTitle()));
+    if (!path) return;
+    if (path->endsWith(QStringLiteral(".csv"), Qt::CaseInsensitive)) path->chop(4);
+    print::writeInspectorFolder(*m_book, m_found, print::originOf(m_desk.session()), *path);
+    m_said->tell(tr("The report's tables are in the folder %1.").arg(*path));
+}
+
+QString ReportPage::said() const { return m_said->text(); }
+
+} // namespace ui::health
