@@ -21,7 +21,8 @@ constexpr Command kCommands[] = {
     {"explain", "BOOK --on DATE A B", "whether two colonies may unite, and why not", runExplain},
     {"worksheet",
      "BOOK --on DATE --yard YARD --pdf FILE [--language en|es] [--paper a4|letter] [--large] [--variant N] "
-     "[--sheet worksheet|walk|checks|shake-outs|storing|laying-workers|tally | --sheet card --colony LABEL]",
+     "[--sheet worksheet|walk|checks|shake-outs|storing|laying-workers|tally [--unchecked] | --sheet card --colony "
+     "LABEL]",
      "the worksheet as PDF, of the merge day saved for that yard and day, else of advise; the book is only read: that "
      "it was printed is kept by the window alone",
      runWorksheet},

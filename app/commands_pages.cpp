@@ -4,6 +4,7 @@
 #include "core/base/error.h"
 #include "core/edit/merge_wishes.h"
 #include "core/edit/session.h"
+#include "core/rules/brood_round.h"
 #include "core/rules/merge_request.h"
 #include "ui/print/worksheet_output.h"
 #include "ui/print/worksheet_paper.h"
@@ -41,6 +42,19 @@ std::optional<QString> cardAsked(const Arguments& a, core::report::Sheet sheet) 
     if (sheet == core::report::Sheet::Card) return a.required(QStringLiteral("colony"));
     if (label) throw UsageError(QStringLiteral("--colony goes with --sheet card alone."));
     return {};
+}
+
+/// Whose brood check does not count at the fall unions, in walking order. Throws Error(BadData) where there is none.
+std::vector<core::ColonyId> toCheck(const core::Snapshot& s, core::YardIx yard) {
+    std::vector<core::ColonyId> out;
+    const std::vector<core::rules::Hold> holds = core::rules::holds(s);
+    for (const core::rules::RoundYard& round : core::rules::broodRound(s, holds))
+        if (round.yard == yard)
+            for (const core::rules::RoundStop& stop : round.walk) out.push_back(s.colony(stop.colony).id);
+    if (out.empty())
+        throw core::Error(core::Error::Kind::BadData,
+                          QStringLiteral("No hive of that yard that may be opened lacks a brood check; expected one."));
+    return out;
 }
 
 /// The plan of that yard alone, as its merge day asks.
@@ -84,12 +98,16 @@ int runWorksheet(const QStringList& words, const core::Clock& clock, Streams) {
                        {QStringLiteral("large"), false},
                        {QStringLiteral("sheet")},
                        {QStringLiteral("colony")},
+                       {QStringLiteral("unchecked"), false},
                        {QStringLiteral("variant")}},
                       {QStringLiteral("BOOK")});
     const ui::print::PaperChoice choice = choiceOf(a); // usage comes before the book
     const auto variant = a.count(QStringLiteral("variant"), 1, kVariants);
     const core::Day on = a.day(QStringLiteral("on"));
     const auto label = cardAsked(a, choice.sheet);
+    const bool unchecked = a.has(QStringLiteral("unchecked"));
+    if (unchecked && choice.sheet != core::report::Sheet::Tally)
+        throw UsageError(QStringLiteral("--unchecked goes with --sheet tally alone."));
     const QString yardName = label ? QString() : a.required(QStringLiteral("yard"));
     const QString pdf = a.required(QStringLiteral("pdf"));
     const auto session =
@@ -106,8 +124,9 @@ int runWorksheet(const QStringList& words, const core::Clock& clock, Streams) {
     }
     const auto wish = wishOf(*session, s.yard(yard).id, on, variant);
     const core::rules::AskedPlan asked = planAsked(s, yard, wish);
-    const auto options =
+    auto options =
         ui::print::worksheetOptions(*session, s.yard(yard).id, on, choice, wish ? &*wish : nullptr, asked.unmet, card);
+    if (unchecked) options.round = toCheck(s, yard);
     const ui::print::WorksheetPages pages(s, asked.plan, yard, options, session->fixedThingsOf(s.yard(yard).id));
     ui::print::writePdf(pages, s.yard(yard).name, pdf);
     return 0;

@@ -11,8 +11,18 @@ namespace {
 
 constexpr double kTallyMargin = 11; // mm
 
+/// Those asked for that live in the yard, in the order given.
+std::vector<ColonyIx> roundOf(const SheetInput& in) {
+    std::vector<ColonyIx> walk;
+    for (const ColonyId id : in.options.round)
+        for (const rules::ColonyFacts& f : in.facts)
+            if (f.yard == in.yard && in.s.colony(f.colony).id == id) walk.push_back(f.colony);
+    return walk;
+}
+
 /// All living colonies of the yard, as one walks.
 std::vector<ColonyIx> walkOf(const SheetInput& in) {
+    if (!in.options.round.empty()) return roundOf(in);
     std::vector<ColonyIx> those;
     std::vector<MmPoint> stops;
     for (const rules::ColonyFacts& f : in.facts) {
@@ -57,6 +67,8 @@ std::vector<Section> tallySections(const SheetInput& in) {
     Section rows;
     rows.note = in.say("In walking order. Quarter frames count. Where brood is not plainly healthy: close up, note it, "
                        "and clean hands and tools before the next hive.");
+    if (!in.options.round.empty())
+        rows.note += u' ' + in.say("Only hives whose brood is to be checked, those that are held last.");
     rows.head = tallyHead(in, form);
     for (const ColonyIx colony : walkOf(in)) rows.blocks.push_back(tallyRow(in, form, colony, true));
     Section day;

@@ -35,6 +35,8 @@ struct WorksheetOptions {
     std::optional<DivideQueens> queens; ///< of the divides; not set: not chosen yet
     std::optional<ColonyId> colony;     ///< of a card
     std::vector<Visit> visits;          ///< its last ones, newest first
+    std::vector<ColonyId>
+        round; ///< of a tally sheet: these of the yard alone, in this order; none given: all, as one walks
 };
 
 /// The merge-day worksheet of one yard: what must not be touched, the drawing, a strip a union in walking order,

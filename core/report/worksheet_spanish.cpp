@@ -37,6 +37,8 @@ constexpr Pair kPairs[] = {
     // before the day
     {"Before the merge day, %1", "Antes del día de uniones, %1"},
     {"What is missing for a good plan", "Lo que falta para un buen plan"},
+    {"Only hives whose brood is to be checked, those that are held last.",
+     "Solo colmenas cuya cría hay que revisar; las retenidas, al final."},
     {"In walking order. Quarter frames count. Where brood is not plainly healthy: close up, note it, and clean hands "
      "and tools before the next hive.",
      "En el orden del recorrido. Cuentan los cuartos de cuadro. Si la cría no está claramente sana: cerrar, anotarlo y "
@@ -196,8 +198,8 @@ constexpr Pair kPairs[] = {
     {"it may be looked at, fed, and stay where it stands; its combs, boxes and tools go to no other.",
      "se puede mirar, alimentar y dejar donde está; sus panales, cajas y útiles no van a ninguna otra."},
     {"An inspector's order", "Orden de un inspector"},
-    {"American foulbrood, confirmed", "Loque americana, confirmada"},
-    {"American foulbrood, suspected", "Loque americana, sospecha"},
+    {"American foulbrood confirmed", "Loque americana, confirmada"},
+    {"American foulbrood suspected", "Loque americana, sospecha"},
     {"Contact with American foulbrood", "Contacto con loque americana"},
     {"Stood in a yard with American foulbrood", "Estuvo en un colmenar con loque americana"},
     {"European foulbrood", "Loque europea"},

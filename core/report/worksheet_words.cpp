@@ -131,8 +131,8 @@ QString Words::count(int n, const char* one, const char* more) const {
 
 QString Words::holdTitle(HoldKind kind) const {
     static constexpr const char* kTitles[] = {"An inspector's order",
-                                              "American foulbrood, confirmed",
-                                              "American foulbrood, suspected",
+                                              "American foulbrood confirmed",
+                                              "American foulbrood suspected",
                                               "Contact with American foulbrood",
                                               "Stood in a yard with American foulbrood",
                                               "European foulbrood",

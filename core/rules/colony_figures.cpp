@@ -1,36 +1,15 @@
 #include "core/rules/colony_figures.h"
 
+#include "core/rules/check_days.h"
 #include "core/rules/hold_evidence.h"
 #include "core/rules/limits.h"
 #include "core/rules/season.h"
 
 #include <algorithm>
-#include <map>
 
 namespace core::rules {
 
 namespace {
-
-/// Until when a brood check counts by its age and the season (4.4.10).
-class CheckDays {
-public:
-    explicit CheckDays(const Settings& limits) : m_limits(limits) {}
-
-    Day countsUntil(Day check, bool southern) {
-        const auto [at, made] = m_known.try_emplace({check.number, southern}, check);
-        while (made && from(at->second + 1, southern) <= check) at->second = at->second + 1;
-        return at->second;
-    }
-
-private:
-    Day from(Day on, bool southern) const {
-        const Day season = std::min(latestStart(on, fixed::kCheckSeason, southern), on - m_limits.checkGraceDays);
-        return std::max(on - m_limits.checkMaxAgeDays, season);
-    }
-
-    const Settings& m_limits;
-    std::map<std::pair<qint64, bool>, Day> m_known;
-};
 
 bool cleanCheck(const SnapCheck& check, const Settings& limits) {
     const int wanted =

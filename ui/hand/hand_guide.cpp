@@ -70,7 +70,7 @@ QString HandGuide::heldAs(core::ColonyId colony) const {
     const auto ix = m_desk.reading().find(colony);
     QStringList kinds;
     if (ix)
-        for (const rules::Hold& hold : m_desk.reading().holdsOf(*ix)) kinds << look::holdTitle(hold.kind).toLower();
+        for (const rules::Hold& hold : m_desk.reading().holdsOf(*ix)) kinds << look::holdWithin(hold.kind);
     return kinds.join(tr(" and "));
 }
 

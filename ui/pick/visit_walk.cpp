@@ -22,7 +22,11 @@ void VisitWalk::begin() {
     const auto yard = m_desk.yard() ? m_desk.reading().find(*m_desk.yard()) : std::nullopt;
     if (!yard || m_desk.selected().empty())
         return emit m_desk.said(tr("Select hives first: their visits are logged one after the other."));
-    m_order = walkingOrder(m_desk.reading(), *yard, m_desk.selected());
+    walk(walkingOrder(m_desk.reading(), *yard, m_desk.selected()));
+}
+
+void VisitWalk::walk(std::vector<core::ColonyId> order) {
+    m_order = std::move(order);
     m_saved = 0;
     if (!openFrom(0)) m_order.clear();
 }

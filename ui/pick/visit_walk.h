@@ -22,8 +22,10 @@ public:
 
     /// From the first; under way, on to the next without a visit of this one.
     void goOn();
+    /// These, in this order; they stand in the yard shown. One that is under way is left.
+    void walk(std::vector<core::ColonyId> order);
     void saved(core::ColonyId colony); ///< a new visit was
-    void left(); ///< the form was, without saving
+    void left();                       ///< the form was, without saving
 
 private:
     bool underWay() const;

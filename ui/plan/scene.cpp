@@ -81,7 +81,7 @@ public:
         for (const core::rules::Hold& h : holds)
             if (HiveMark* m = mark(h.colony)) {
                 m->holdLetters += core::rules::holdLetter(h.kind);
-                m->holdWords << look::holdTitle(h.kind).toLower();
+                m->holdWords << look::holdWithin(h.kind);
             }
     }
 

@@ -49,10 +49,10 @@ namespace {
 
 WorksheetJob jobOf(const window::PaperJob& job) {
     const core::YardId yard = job.reading.snapshot.yard(job.yard).id;
-    return {job.reading.snapshot, job.reading.plan, job.yard,
-            worksheetOptions(job.session, yard, job.reading.snapshot.on, job.choice, job.wish, job.reading.unmet,
-                             job.colony),
-            job.session.fixedThingsOf(yard)};
+    auto options = worksheetOptions(job.session, yard, job.reading.snapshot.on, job.choice, job.wish, job.reading.unmet,
+                                    job.colony);
+    options.round = job.round;
+    return {job.reading.snapshot, job.reading.plan, job.yard, std::move(options), job.session.fixedThingsOf(yard)};
 }
 
 } // namespace

@@ -8,6 +8,7 @@
 
 #include <functional>
 #include <optional>
+#include <vector>
 
 class QWidget;
 
@@ -22,6 +23,7 @@ struct PaperJob {
     /// The merge day that the pages are of, as it is saved or will be once they went to paper; null: none.
     const core::rules::MergeWish* wish = nullptr;
     std::optional<core::ColonyId> colony = {}; ///< of a card
+    std::vector<core::ColonyId> round = {};    ///< of a tally sheet: these alone, in this order; empty: all
 };
 
 /// The ways to paper; all throw Error. One that is empty has no button. True: it went to the printer.

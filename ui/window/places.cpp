@@ -8,6 +8,7 @@
 #include "ui/health/guidance_page.h"
 #include "ui/health/holds_page.h"
 #include "ui/health/report_page.h"
+#include "ui/health/round_page.h"
 #include "ui/look/paged.h"
 #include "ui/season/season_place.h"
 #include "ui/visit/visit_form.h"
@@ -70,6 +71,11 @@ look::Paged* healthPlace(WorkPage& page, desk::Desk& desk, Dialogs& dialogs) {
                    holds->list());
     pages->addPage(Places::tr("Contacts"), Places::tr("What a colony passed on, and what came to it"), contacts,
                    contacts->colonyField());
+    auto* round = new health::RoundPage(desk, dialogs, pages);
+    pages->addPage(Places::tr("Brood checks"), Places::tr("Whose brood is to be looked at before the fall unions"),
+                   round, round->list());
+    QObject::connect(round, &health::RoundPage::visitsAsked, &page,
+                     [&page](const std::vector<core::ColonyId>& order) { page.walk(order); });
     QObject::connect(holds, &health::HoldsPage::contactsAsked, contacts, [pages, contacts](core::ColonyId colony) {
         contacts->trace(colony);
         pages->show(contacts);

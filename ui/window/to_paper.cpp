@@ -14,7 +14,8 @@ namespace {
 /// One way of one sheet; the reading is kept while it is shown and printed, whatever else changes meanwhile.
 class OnePrint {
 public:
-    OnePrint(MainWindow& window, Dialogs& dialogs, core::YardIx yard, const print::PaperChoice& choice)
+    OnePrint(MainWindow& window, Dialogs& dialogs, core::YardIx yard, const print::PaperChoice& choice,
+             const std::vector<core::ColonyId>& round = {})
         : m_window(window),
           m_dialogs(dialogs),
           m_desk(*window.desk()),
@@ -26,7 +27,8 @@ public:
                 yard,
                 choice,
                 m_wish ? &*m_wish : nullptr,
-                choice.sheet == Sheet::Card ? m_desk.chosen() : std::nullopt} {}
+                choice.sheet == Sheet::Card ? m_desk.chosen() : std::nullopt,
+                choice.sheet == Sheet::Tally ? round : std::vector<core::ColonyId>()} {}
 
     void go(PaperWay way) {
         const Paper& paper = m_window.paper();
@@ -64,6 +66,7 @@ private:
         const QString& yard = m_reading.snapshot.yard(m_job.yard).name;
         const auto colony = m_job.colony ? m_reading.find(*m_job.colony) : std::nullopt;
         if (colony) return MainWindow::tr("%1, card of %2.pdf").arg(yard, m_reading.snapshot.colony(*colony).shown);
+        if (!m_job.round.empty()) return MainWindow::tr("%1, brood checks.pdf").arg(yard);
         const char* const names[] = {"%1.pdf",
                                      QT_TRANSLATE_NOOP("ui::window::MainWindow", "%1, what is missing.pdf"),
                                      QT_TRANSLATE_NOOP("ui::window::MainWindow", "%1, checks.pdf"),
@@ -150,6 +153,21 @@ void toPaper(MainWindow& window, Dialogs& dialogs, PaperWay way, std::optional<S
         const auto still = desk->yard() ? desk->reading().find(*desk->yard()) : std::nullopt;
         if (choice->sheet == Sheet::Card && !desk->chosen()) return window.say(noHive());
         if (still) OnePrint(window, dialogs, *still, *choice).go(way);
+    });
+}
+
+void roundToPaper(MainWindow& window, Dialogs& dialogs, PaperWay way, const std::vector<core::ColonyId>& round) {
+    guarded(dialogs, [&] {
+        const desk::Desk* desk = window.desk();
+        const auto yard = desk && desk->yard() ? desk->reading().find(*desk->yard()) : std::nullopt;
+        if (!yard || round.empty()) return;
+        print::PaperChoice usual = print::lastPaperChoice();
+        usual.sheet = Sheet::Tally;
+        auto choice = dialogs.paperToUse(usual);
+        if (!choice) return;
+        choice->sheet = Sheet::Tally; // the round has no other
+        print::rememberPaperChoice(*choice);
+        OnePrint(window, dialogs, *yard, *choice, round).go(way);
     });
 }
 

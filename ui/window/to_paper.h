@@ -1,9 +1,11 @@
 #pragma once
 
+#include "core/base/id.h"
 #include "core/report/sheet.h"
 #include "ui/dialogs.h"
 
 #include <optional>
+#include <vector>
 
 namespace ui::window {
 
@@ -17,5 +19,7 @@ enum class PaperWay { Preview, Print, Pdf };
 /// written as PDF is recorded with its merge day (core/edit/print_day.h); a preview alone is not, nor is a sheet of a
 /// past day, of a book that is only read, or of a day that has begun to be written back.
 void toPaper(MainWindow& window, Dialogs& dialogs, PaperWay way, std::optional<core::report::Sheet> sheet = {});
+/// The tally sheet of these hives alone, in this order; they stand in the yard shown.
+void roundToPaper(MainWindow& window, Dialogs& dialogs, PaperWay way, const std::vector<core::ColonyId>& round);
 
 } // namespace ui::window

@@ -1,5 +1,6 @@
 #include "ui/window/visit_paper.h"
 
+#include "ui/health/round_page.h"
 #include "ui/window/main_window.h"
 #include "ui/window/to_paper.h"
 #include "ui/window/wiring.h"
@@ -54,6 +55,17 @@ void VisitPaper::wire(MainWindow& window, Dialogs& dialogs) {
     for (const VisitWay& way : ways)
         onPage(window, way.command,
                [&window, &dialogs, way](WorkPage&) { toPaper(window, dialogs, way.way, way.sheet); });
+    connect(&window, &MainWindow::bookOpened, this, [&window, &dialogs] {
+        const auto* round = window.findChild<health::RoundPage*>();
+        if (!round) return;
+        const auto to = [&window, &dialogs](PaperWay way) {
+            return [&window, &dialogs, way](const std::vector<core::ColonyId>& those) {
+                roundToPaper(window, dialogs, way, those);
+            };
+        };
+        connect(round, &health::RoundPage::printAsked, &window, to(PaperWay::Preview));
+        connect(round, &health::RoundPage::pdfAsked, &window, to(PaperWay::Pdf));
+    });
 }
 
 } // namespace ui::window
