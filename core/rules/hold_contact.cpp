@@ -4,14 +4,6 @@
 
 namespace core::rules {
 
-namespace {
-
-constexpr size_t kMostChains = 12; // told in one reason
-
-size_t at(ColonyIx colony) { return static_cast<size_t>(colony.value); }
-
-} // namespace
-
 ContactTrace::ContactTrace(const Evidence& evidence, Spread& spread)
     : e(evidence),
       m_spread(spread),
@@ -44,13 +36,13 @@ void ContactTrace::findGivers() {
 }
 
 void ContactTrace::addGiver(const Gift& gift, qint32 through) {
-    qint32& last = m_lastGave[at(gift.from)];
+    qint32& last = m_lastGave[position(gift.from)];
     if (last < 0) {
         m_exposed.push_back(gift.from);
         m_spread.touch(gift.from, m_source->open);
     }
     const bool later = last < 0 || m_gave[static_cast<size_t>(last)].gift.day < gift.day;
-    Day& partUntil = m_partUntil[at(gift.from)];
+    Day& partUntil = m_partUntil[position(gift.from)];
     const bool becomesPart = gift.lineage() && gift.day > partUntil;
     if (!later && !becomesPart) return;
     const auto entry = static_cast<qint32>(m_gave.size());
@@ -63,8 +55,9 @@ void ContactTrace::addGiver(const Gift& gift, qint32 through) {
 
 std::optional<Day> ContactTrace::lastContact(ColonyIx colony) const {
     std::optional<Day> last;
-    if (const qint32 c = m_lastContact[at(colony)]; c >= 0) last = m_contacts[static_cast<size_t>(c)].gift.day;
-    if (const qint32 g = m_lastGave[at(colony)]; g >= 0) last = later(last, m_gave[static_cast<size_t>(g)].gift.day);
+    if (const qint32 c = m_lastContact[position(colony)]; c >= 0) last = m_contacts[static_cast<size_t>(c)].gift.day;
+    if (const qint32 g = m_lastGave[position(colony)]; g >= 0)
+        last = later(last, m_gave[static_cast<size_t>(g)].gift.day);
     if (!last || m_gaveLate.empty()) return last;
     const auto late = m_gaveLate.find(colony);
     return late == m_gaveLate.end() ? last : later(last, late->second.day);
@@ -85,11 +78,11 @@ bool ContactTrace::passes(ColonyIx giver, Day day) const {
 
 bool ContactTrace::receives(const Gift& gift) {
     if (gift.to == m_source->colony && gift.day <= m_source->close) return false;
-    qint32& last = m_lastContact[at(gift.to)];
+    qint32& last = m_lastContact[position(gift.to)];
     const bool fresh = last < 0 || m_contacts[static_cast<size_t>(last)].gift.day < gift.day;
     const bool bySource = gift.from == m_source->colony && gift.day <= m_source->close;
-    if (last < 0 && m_lastGave[at(gift.to)] < 0) m_exposed.push_back(gift.to);
-    m_contacts.push_back({gift, bySource ? -1 : m_lastContact[at(gift.from)], last});
+    if (last < 0 && m_lastGave[position(gift.to)] < 0) m_exposed.push_back(gift.to);
+    m_contacts.push_back({gift, bySource ? -1 : m_lastContact[position(gift.from)], last});
     last = static_cast<qint32>(m_contacts.size()) - 1;
     return fresh;
 }
@@ -102,8 +95,8 @@ void ContactTrace::collect(qint32 index, std::vector<ContactFact>& facts) {
 ContactFact ContactTrace::factOf(ColonyIx colony, qint32 index) const {
     ContactFact fact{colony, index, *lastContact(colony), {}};
     if (const auto late = m_gaveLate.find(colony); late != m_gaveLate.end()) fact.chains.push_back({late->second});
-    if (m_lastGave[at(colony)] >= 0) appendGave(colony, fact.chains.emplace_back());
-    for (qint32 c = m_lastContact[at(colony)]; c >= 0 && fact.chains.size() < kMostChains;
+    if (m_lastGave[position(colony)] >= 0) appendGave(colony, fact.chains.emplace_back());
+    for (qint32 c = m_lastContact[position(colony)]; c >= 0 && fact.chains.size() < kMostChains;
          c = m_contacts[static_cast<size_t>(c)].earlier) {
         std::vector<Gift>& chain = fact.chains.emplace_back();
         for (qint32 link = c; link >= 0; link = m_contacts[static_cast<size_t>(link)].before)
@@ -114,13 +107,13 @@ ContactFact ContactTrace::factOf(ColonyIx colony, qint32 index) const {
 }
 
 void ContactTrace::appendGave(ColonyIx giver, std::vector<Gift>& chain) const {
-    for (qint32 g = m_lastGave[at(giver)]; g >= 0; g = m_gave[static_cast<size_t>(g)].through)
+    for (qint32 g = m_lastGave[position(giver)]; g >= 0; g = m_gave[static_cast<size_t>(g)].through)
         chain.push_back(m_gave[static_cast<size_t>(g)].gift);
 }
 
 void ContactTrace::clean() {
-    for (const ColonyIx colony : m_exposed) m_lastContact[at(colony)] = m_lastGave[at(colony)] = -1;
-    for (const Part& part : m_parts) m_partUntil[at(part.colony)] = {};
+    for (const ColonyIx colony : m_exposed) m_lastContact[position(colony)] = m_lastGave[position(colony)] = -1;
+    for (const Part& part : m_parts) m_partUntil[position(part.colony)] = {};
     m_parts.clear();
     m_gaveLate.clear();
     m_exposed.clear();

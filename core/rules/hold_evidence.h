@@ -5,6 +5,9 @@
 
 namespace core::rules {
 
+inline constexpr size_t kMostChains = 12; ///< of gifts, told in one reason
+inline size_t position(ColonyIx colony) { return static_cast<size_t>(colony.value); }
+
 /// The limits of rule 4.4 in force: never laxer than the defaults, whatever the book says.
 Settings strictLimits(const Settings& settings);
 

@@ -4,14 +4,6 @@
 
 namespace core::rules {
 
-namespace {
-
-constexpr size_t kMostChains = 12; // told in one reason
-
-size_t at(ColonyIx colony) { return static_cast<size_t>(colony.value); }
-
-} // namespace
-
 ReachTrace::ReachTrace(const Evidence& evidence, Spread& spread)
     : e(evidence), m_spread(spread), m_lastReceived(e.s.colonies.size(), -1) {}
 
@@ -24,7 +16,7 @@ void ReachTrace::trace(const std::vector<Source>& sources, qint32 index, std::ve
     m_spread.run([this](ColonyIx giver, Day day) { return passes(giver, day); },
                  [this](const Gift& gift) { return receives(gift); });
     collect(index, facts);
-    for (const ColonyIx colony : m_receivers) m_lastReceived[at(colony)] = -1;
+    for (const ColonyIx colony : m_receivers) m_lastReceived[position(colony)] = -1;
     m_receivers.clear();
     m_received.clear();
     m_stays.clear();
@@ -76,7 +68,7 @@ std::span<const ReachStay> ReachTrace::staysOf(ColonyIx colony) const {
 
 std::optional<ReachTrace::Last> ReachTrace::lastReach(ColonyIx colony, Day day) const {
     std::optional<Last> last;
-    if (const qint32 r = m_lastReceived[at(colony)]; r >= 0)
+    if (const qint32 r = m_lastReceived[position(colony)]; r >= 0)
         last = Last{m_received[static_cast<size_t>(r)].gift.day, true};
     for (const ReachStay& stay : staysOf(colony)) {
         if (stay.first > day) continue;
@@ -102,11 +94,11 @@ bool ReachTrace::passes(ColonyIx giver, Day day) const {
 bool ReachTrace::receives(const Gift& gift) {
     if (!gift.beesOrComb()) return false;
     if (gift.to == m_source->colony && gift.day <= m_source->last) return false;
-    qint32& last = m_lastReceived[at(gift.to)];
+    qint32& last = m_lastReceived[position(gift.to)];
     const bool fresh = last < 0 || m_received[static_cast<size_t>(last)].gift.day < gift.day;
     const bool bySource = gift.from == m_source->colony && gift.day <= m_source->last;
     if (last < 0) m_receivers.push_back(gift.to);
-    m_received.push_back({gift, bySource ? -1 : m_lastReceived[at(gift.from)], last});
+    m_received.push_back({gift, bySource ? -1 : m_lastReceived[position(gift.from)], last});
     last = static_cast<qint32>(m_received.size()) - 1;
     return fresh;
 }
@@ -120,7 +112,7 @@ void ReachTrace::collect(qint32 index, std::vector<ReachFact>& facts) {
     for (const ColonyIx colony : m_receivers) judge(colony);
     for (size_t i = 0; i < m_stays.size(); ++i) {
         const ColonyIx colony = m_stays[i].colony;
-        if (m_lastReceived[at(colony)] < 0 && (i == 0 || m_stays[i - 1].colony != colony)) judge(colony);
+        if (m_lastReceived[position(colony)] < 0 && (i == 0 || m_stays[i - 1].colony != colony)) judge(colony);
     }
 }
 
@@ -128,7 +120,7 @@ ReachFact ReachTrace::factOf(ColonyIx colony, qint32 index, Last last) const {
     ReachFact fact{colony, index, last.day, last.byGift, {}, {}};
     const auto stays = staysOf(colony);
     fact.stays.assign(stays.begin(), stays.end());
-    for (qint32 r = m_lastReceived[at(colony)]; r >= 0 && fact.chains.size() < kMostChains;
+    for (qint32 r = m_lastReceived[position(colony)]; r >= 0 && fact.chains.size() < kMostChains;
          r = m_received[static_cast<size_t>(r)].earlier)
         fact.chains.push_back(chainOf(r));
     return fact;

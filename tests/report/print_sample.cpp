@@ -42,6 +42,7 @@ std::vector<Page> pagesFor(const Sample& sample, Language language, Paper paper,
     options.paper = paper;
     options.colony = print.card;
     options.visits = print.visits;
+    options.round = print.round;
     return worksheetPages(sample.s, sample.plan, sample.yard, options, EvenMeasure());
 }
 

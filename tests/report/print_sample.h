@@ -16,7 +16,8 @@ struct Print {
     bool large = false;
     core::report::Sheet sheet = core::report::Sheet::MergeDay;
     std::optional<core::ColonyId> card = {};
-    std::vector<core::Visit> visits = {}; ///< of the card
+    std::vector<core::Visit> visits = {};   ///< of the card
+    std::vector<core::ColonyId> round = {}; ///< of a tally sheet
 };
 /// A card with seven visits of which every figure is noted.
 Print cardOf(const Sample& sample, core::ColonyIx colony);

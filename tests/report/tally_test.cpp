@@ -48,6 +48,25 @@ TEST(Tally, HasARowAColonyInWalkingOrder) {
     }
 }
 
+TEST(Tally, OfARoundItHasThoseAloneInTheOrderGiven) {
+    const Sample sample = yardOf60();
+    Print print;
+    print.sheet = Sheet::Tally;
+    for (const char* label : {"A40", "A3", "A7"})
+        print.round.push_back(sample.s.colony(*sample.s.livingNamed(QString::fromLatin1(label))).id);
+    for (const Language language : kLanguages) {
+        const auto pages = pagesFor(sample, language, Paper::A4, print);
+        QStringList rows;
+        for (const Zone& row : rowsOf(pages)) rows << row.name;
+        EXPECT_EQ(rows.join(", ").toStdString(), "tally A40, tally A3, tally A7");
+        EXPECT_TRUE(flowing(pages).contains(language == Language::English
+                                                ? QStringLiteral("Only hives whose brood is to be checked")
+                                                : QStringLiteral("Solo colmenas cuya cría hay que revisar")))
+            << flowing(pages).toStdString();
+        EXPECT_EQ(faultsOf(pages, EvenMeasure(), 11).join("\n").toStdString(), "");
+    }
+}
+
 TEST(Tally, EveryPageBeginsWithTheHeadAndSplitsNoRow) {
     const Sample sample = yardOf60();
     for (const Language language : kLanguages)

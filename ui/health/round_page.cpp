@@ -1,6 +1,7 @@
 #include "ui/health/round_page.h"
 
 #include "ui/board/row_list.h"
+#include "ui/health/held_rows.h"
 #include "ui/health/round_rows.h"
 #include "ui/look/type.h"
 #include "ui/look/wrapped_label.h"
@@ -18,6 +19,7 @@ RoundPage::RoundPage(desk::Desk& desk, Dialogs& dialogs, QWidget* parent)
     : QWidget(parent),
       m_desk(desk),
       m_list(new board::RowList(desk, this)),
+      m_alarm(new look::WrappedLabel(QStringLiteral("roundAlarm"), this)),
       m_summary(new look::WrappedLabel(QStringLiteral("roundSummary"), this)),
       m_from(new look::WrappedLabel(QStringLiteral("roundFrom"), this)),
       m_others(new look::WrappedLabel(QStringLiteral("roundOthers"), this)),
@@ -40,6 +42,7 @@ void RoundPage::build() {
     m_pdf->setToolTip(m_print->toolTip());
     m_list->setAccessibleName(tr("Brood checks, a hive a row"));
     m_list->setObjectName(QStringLiteral("healthRound"));
+    m_alarm->setProperty("warns", true);
     m_from->setProperty("quiet", true);
     m_others->setProperty("quiet", true);
     auto* head = new QHBoxLayout;
@@ -51,12 +54,13 @@ void RoundPage::build() {
     keys->setProperty("quiet", true);
     keys->tell(tr("Enter opens the visit form of the chosen hive, and then the next · hives that may carry something "
                   "come last, with clean hands and tools before each (common practice) · local law decides"));
-    for (QWidget* label : std::initializer_list<QWidget*>{m_summary, m_from, m_others, keys})
+    for (QWidget* label : std::initializer_list<QWidget*>{m_alarm, m_summary, m_from, m_others, keys})
         label->setContentsMargins(20, 0, 20, 0);
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(0, 14, 0, 14);
     all->setSpacing(8);
     all->addLayout(head);
+    all->addWidget(m_alarm);
     all->addWidget(m_summary);
     all->addWidget(m_from);
     all->addWidget(m_others);
@@ -82,6 +86,7 @@ void RoundPage::read() {
             others << tr("%1 %2 of %3").arg(reading.snapshot.yard(yard.yard).name).arg(open).arg(yard.hives());
         }
     }
+    m_alarm->tell(shown ? alarmText(reading, {*shown}) : QString());
     m_summary->tell(summary);
     m_from->tell(from);
     m_others->tell(others.isEmpty() ? QString() : tr("To check in other yards: %1.").arg(others.join(tr(", "))));
@@ -96,6 +101,7 @@ void RoundPage::walkFrom(std::optional<core::ColonyId> first) {
     emit visitsAsked(at == m_round.end() ? std::vector{*first} : std::vector(at, m_round.end()));
 }
 
+QString RoundPage::alarm() const { return m_alarm->text(); }
 QString RoundPage::summary() const { return m_summary->text(); }
 
 } // namespace ui::health

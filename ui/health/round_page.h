@@ -27,7 +27,8 @@ public:
     QPushButton* printButton() const { return m_print; }
     QPushButton* pdfButton() const { return m_pdf; }
     QPushButton* walkButton() const { return m_walk; }
-    QString summary() const; ///< "5 of 12 have no check that …", and of the other yards in short
+    QString summary() const; ///< "5 of 12 hives have no brood check that …"
+    QString alarm() const;   ///< what to do now, where foulbrood may be in the yard; empty: nothing
     /// Those to check, in the order of the walk.
     const std::vector<core::ColonyId>& round() const { return m_round; }
 
@@ -44,6 +45,7 @@ private:
     desk::Desk& m_desk;
     std::vector<core::ColonyId> m_round;
     board::RowList* m_list;
+    look::WrappedLabel* m_alarm;
     look::WrappedLabel* m_summary;
     look::WrappedLabel* m_from;
     look::WrappedLabel* m_others;

@@ -84,13 +84,15 @@ QString roundSummary(const desk::Reading& reading, const RoundYard& round) {
     const QString yard = reading.snapshot.yard(round.yard).name;
     const QString fall = look::dayText(round.fall);
     if (open == 0)
-        return Health::tr("%1: each of %2 has a brood check that still counts on %3.")
+        return Health::tr("%1: each of %2 hives has a brood check that still counts on %3.")
             .arg(yard)
             .arg(round.hives())
             .arg(fall);
-    return Health::tr("%1: %2 of %3 have no check that will still count on %4; %5 have none that counts on %6.")
-        .arg(yard, QString::number(open), QString::number(round.hives()), fall, QString::number(none),
-             look::dayText(reading.snapshot.on));
+    const QString then = Health::tr("%1: %2 of %3 hives have no brood check that will still count on %4")
+                             .arg(yard, QString::number(open), QString::number(round.hives()), fall);
+    if (round.fall == reading.snapshot.on) return Health::tr("%1.").arg(then);
+    return Health::tr("%1; none that counts on %2: %3.")
+        .arg(then, look::dayText(reading.snapshot.on), QString::number(none));
 }
 
 QString roundFrom(const desk::Reading& reading, const RoundYard& round) {

@@ -6,6 +6,10 @@
 
 namespace ui::look {
 
+namespace {
+constexpr int kLeast = 1; // a frame without height loses its margins when the style changes
+} // namespace
+
 WrappedLabel::WrappedLabel(const QString& name, QWidget* parent) : QLabel(parent) {
     setObjectName(name);
     setWordWrap(true);
@@ -24,7 +28,7 @@ void WrappedLabel::tell(const QString& text) {
 /// had before could make the window grow.
 void WrappedLabel::fit() {
     setMinimumHeight(0); // what it would need counts that
-    setFixedHeight(text().isEmpty() || !m_laid ? 0 : std::max(0, heightForWidth(width())));
+    setFixedHeight(text().isEmpty() || !m_laid ? kLeast : std::max(kLeast, heightForWidth(width())));
 }
 
 void WrappedLabel::showEvent(QShowEvent* event) {

@@ -75,7 +75,7 @@ look::Paged* healthPlace(WorkPage& page, desk::Desk& desk, Dialogs& dialogs) {
     pages->addPage(Places::tr("Brood checks"), Places::tr("Whose brood is to be looked at before the fall unions"),
                    round, round->list());
     QObject::connect(round, &health::RoundPage::visitsAsked, &page,
-                     [&page](const std::vector<core::ColonyId>& order) { page.walk(order); });
+                     [&page](const std::vector<core::ColonyId>& order) { page.walkThrough(order); });
     QObject::connect(holds, &health::HoldsPage::contactsAsked, contacts, [pages, contacts](core::ColonyId colony) {
         contacts->trace(colony);
         pages->show(contacts);

@@ -82,7 +82,7 @@ public:
     /// The visits of those selected, one after the other; under way, on to the next one.
     void walk();
     /// The visits of these, in this order.
-    void walk(const std::vector<core::ColonyId>& order);
+    void walkThrough(const std::vector<core::ColonyId>& order);
     /// The form of another record of the chosen hive, or of the ended colony whose card is shown.
     void note(records::NewRecord what);
     /// The form of a record of the book, to be put right.

@@ -54,7 +54,7 @@ void WorkPage::walk() {
     guarded(m_dialogs, [this] { m_walk->goOn(); });
 }
 
-void WorkPage::walk(const std::vector<core::ColonyId>& order) {
+void WorkPage::walkThrough(const std::vector<core::ColonyId>& order) {
     guarded(m_dialogs, [&] {
         if (!m_form->isVisible() || !m_form->dirty()) return m_walk->walk(order);
         emit m_desk.said(tr("The visit that is open is not saved: Enter saves it."));
