@@ -14,17 +14,17 @@ struct GuidanceWords {
     Q_DECLARE_TR_FUNCTIONS(core::rules::Guidance)
 };
 
-struct Line {
+struct GuidanceRow {
     const char* text;
     const char* source;
 };
 
-struct Topic {
+struct GuidanceText {
     const char* title;
-    std::vector<Line> lines;
+    std::vector<GuidanceRow> lines;
 };
 
-constexpr char kQueensland[] = "Queensland Government, “American foulbrood”, business.qld.gov.au";
+constexpr char kOfQueensland[] = "Queensland Government, “American foulbrood”, business.qld.gov.au";
 constexpr char kFlottum[] = "Flottum, The Backyard Beekeeper, page at what-when-how.com";
 constexpr char kWoah[] = "WOAH Terrestrial Animal Health Code, article 9.2.1";
 constexpr char kNzManual[] = "Goodwin and Van Eaton, Elimination of AFB without the use of drugs, beekeeping.co.nz";
@@ -36,17 +36,17 @@ constexpr char kOxytetracycline[] =
     "a group, doi 10.1071/ar9890691";
 constexpr char kCramp[] = "Cramp, A Practical Manual of Beekeeping";
 constexpr char kLindstrom[] = "Lindström, Korpela, Fries 2008, Apidologie 39:515-522";
-constexpr char kCode[] = "Australian Honey Bee Industry Biosecurity Code of Practice, part B 4.2 to 4.4";
-constexpr char kGermany[] = "Bienenseuchen-Verordnung § 11(1)";
-constexpr char kHere[] = "how this program works";
+constexpr char kOfCode[] = "Australian Honey Bee Industry Biosecurity Code of Practice, part B 4.2 to 4.4";
+constexpr char kOfGermany[] = "Bienenseuchen-Verordnung § 11(1)";
+constexpr char kOfThisProgram[] = "how this program works";
 
-const Topic kTopics[] = {
+const GuidanceText kGuidanceTexts[] = {
     {QT_TRANSLATE_NOOP("core::rules::Guidance", "Ropiness and how it is tested"),
      {{QT_TRANSLATE_NOOP(
            "core::rules::Guidance",
            "Put a matchstick into a suspicious cell, stir, and draw it out slowly. Where the contents follow "
            "as a brown thread, the cell ropes."),
-       kQueensland},
+       kOfQueensland},
       {QT_TRANSLATE_NOOP(
            "core::rules::Guidance",
            "Any roping is a suspicion: never decide on how long the thread gets. One source speaks of up to "
@@ -59,7 +59,7 @@ const Topic kTopics[] = {
            "core::rules::Guidance",
            "In this book a field kit that finds foulbrood counts as a sign, and one that finds none changes "
            "nothing: only a laboratory's or an inspector's negative answers a suspicion."),
-       kHere}}},
+       kOfThisProgram}}},
     {QT_TRANSLATE_NOOP("core::rules::Guidance", "What brood with American foulbrood looks like"),
      {{QT_TRANSLATE_NOOP(
            "core::rules::Guidance",
@@ -123,7 +123,7 @@ const Topic kTopics[] = {
            "core::rules::Guidance",
            "In this book a check soon after an antibiotic is marked as one that may be masked, and lifts no "
            "foulbrood hold."),
-       kHere}}},
+       kOfThisProgram}}},
     {QT_TRANSLATE_NOOP("core::rules::Guidance", "How to inspect brood"),
      {{QT_TRANSLATE_NOOP(
            "core::rules::Guidance",
@@ -142,13 +142,13 @@ const Topic kTopics[] = {
            "core::rules::Guidance",
            "Where brood is not plainly healthy: close up, write it down, clean hands and tools before the "
            "next hive."),
-       kHere}}},
+       kOfThisProgram}}},
     {QT_TRANSLATE_NOOP("core::rules::Guidance", "Kit of a colony with foulbrood: what may be done, and who decides"),
      {{QT_TRANSLATE_NOOP(
            "core::rules::Guidance",
            "The authority decides what is done with such kit. Until it has said so: count it, keep it apart and "
-                         "closed to bees."),
-       kHere},
+           "closed to bees."),
+       kOfThisProgram},
       {QT_TRANSLATE_NOOP(
            "core::rules::Guidance",
            "Western Australia lets cleaned boxes be dipped in hot wax (half microcrystalline, half paraffin) "
@@ -177,7 +177,7 @@ const Topic kTopics[] = {
       {QT_TRANSLATE_NOOP("core::rules::Guidance",
                          "Weak or dead hives are kept under watch, removed or closed to bees, so that they cannot be "
                          "robbed; a hive with foulbrood is isolated at once."),
-       kCode},
+       kOfCode},
       {QT_TRANSLATE_NOOP(
            "core::rules::Guidance",
            "Where dead colonies were robbed out, foulbrood spread likely within 1 km, and clearly less at "
@@ -187,7 +187,7 @@ const Topic kTopics[] = {
            "core::rules::Guidance",
            "In a restricted area in Germany hives, bees, comb, wax, honey, stores and used gear stay where "
            "they are, and no colony comes in."),
-       kGermany}}},
+       kOfGermany}}},
     {QT_TRANSLATE_NOOP("core::rules::Guidance", "Laying workers"),
      {{QT_TRANSLATE_NOOP("core::rules::Guidance",
                          "Several eggs in a cell, eggs on the wall of the cell or on pollen, drone brood scattered in "
@@ -211,9 +211,9 @@ const Topic kTopics[] = {
 
 std::vector<GuidanceTopic> made() {
     std::vector<GuidanceTopic> topics;
-    for (const Topic& topic : kTopics) {
+    for (const GuidanceText& topic : kGuidanceTexts) {
         GuidanceTopic one{GuidanceWords::tr(topic.title), {}};
-        for (const Line& line : topic.lines)
+        for (const GuidanceRow& line : topic.lines)
             one.lines.push_back({GuidanceWords::tr(line.text), QString::fromUtf8(line.source)});
         topics.push_back(std::move(one));
     }
