@@ -14,7 +14,7 @@ constexpr Command kCommands[] = {
     {"import",
      "BOOK [--yards F] [--colonies F] [--visits F] [--transfers F] [--results F] [--treatments F] [--lineage F] "
      "[--placements F] [--box-kinds F] [--settings F] [--feedings F] [--queens F] [--keeper F] "
-     "[--notifiable F] [--samples F] [--kit-ends F] [--mite-falls F] [--mapping NAME] [--dry-run]",
+     "[--notifiable F] [--samples F] [--kit-ends F] [--mite-falls F] [--strips-out F] [--mapping NAME] [--dry-run]",
      "read CSV files into a book, all or nothing, as one edit", runImport},
     {"advise", "BOOK --on DATE [--yard YARD]... [--pin A+B]... [--forbid A+B]... [--most N] [--json]",
      "the plan for a day", runAdvise},
@@ -32,6 +32,8 @@ constexpr Command kCommands[] = {
      runReport},
     {"close", "BOOK --day FILE", "take a merge day back: what came of each strip, as one edit", runClose},
     {"due", "BOOK --on DATE [--json]", "what is due", runDue},
+    {"register", "BOOK --to FILE.pdf|.csv [--from D] [--until D] [--yard Y] [--paper a4|letter]",
+     "the medicine register as an inspector takes it, struck lines and corrections with it", runRegister},
     {"template", "DIR", "the ten CSV files, header only", runTemplate},
     {"set", "BOOK NAME VALUE", "change a setting", runSet},
     {"settings", "BOOK [--json]", "list the settings", runSettings},
@@ -99,7 +101,9 @@ std::span<const Command> commands() { return kCommands; }
 Needs needs(const QStringList& words) {
     if (words.isEmpty()) return Needs::Window;
     const QString& first = words.first();
-    if (first == QLatin1StringView("worksheet") || first == QLatin1StringView("report")) return Needs::Pages;
+    if (first == QLatin1StringView("worksheet") || first == QLatin1StringView("report") ||
+        first == QLatin1StringView("register"))
+        return Needs::Pages;
     if (first == QLatin1StringView("pictures")) return Needs::Window;
     if (commandNamed(first) || first.startsWith(u'-')) return Needs::Console;
     return Needs::Window;

@@ -35,6 +35,7 @@ int runClose(const QStringList&, const core::Clock&, Streams);
 int runDue(const QStringList&, const core::Clock&, Streams);
 int runWorksheet(const QStringList&, const core::Clock&, Streams);
 int runReport(const QStringList&, const core::Clock&, Streams);
+int runRegister(const QStringList&, const core::Clock&, Streams);
 int runSet(const QStringList&, const core::Clock&, Streams);
 int runSettings(const QStringList&, const core::Clock&, Streams);
 int runBackup(const QStringList&, const core::Clock&, Streams);

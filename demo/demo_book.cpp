@@ -5,6 +5,7 @@
 #include "core/model/row_codec.h"
 #include "demo/fixed_ground.h"
 #include "demo/ground.h"
+#include "demo/medicine_told.h"
 #include "demo/queens_and_feed.h"
 #include "demo/scenario.h"
 #include "demo/seasons.h"
@@ -341,7 +342,9 @@ void fillDemoBook(core::edit::Session& session, const DemoSize& size) {
             return keepHives(c, made, from, std::min(from + kHivesAnEdit, made.hives.size()));
         });
     session.apply([&](const EditContext& c) { return equaliseHives(c, made); });
-    if (made.storyIn) session.apply([&](const EditContext& c) { return tellStory(c, made); });
+    if (!made.storyIn) return;
+    session.apply([&](const EditContext& c) { return tellStory(c, made); });
+    tellMedicine(session);
 }
 
 } // namespace demo

@@ -4,6 +4,7 @@
 #include "core/edit/edit_checks.h"
 #include "core/edit/edits.h"
 #include "core/edit/put_right.h"
+#include "core/edit/strips_out.h"
 
 #include <QStringList>
 
@@ -111,6 +112,7 @@ ChangeSet logTakenOut(const EditContext& c, ColonyId colony, Day day, const QStr
     Visit v = visitOf(c, colony, day, by);
     addNote(v, {Edits::tr("Taken out: %1.").arg(product)});
     ChangeSet change = put(c, v);
+    noteStripsOut(c, colony, day, product, by, change);
     change.text = Edits::tr("Took %1 out of %2 on %3").arg(product, shown(c, colony, day), isoText(day));
     return change;
 }

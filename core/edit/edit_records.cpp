@@ -2,6 +2,7 @@
 #include "core/edit/edits.h"
 #include "core/edit/put_right.h"
 #include "core/edit/row_change.h"
+#include "core/edit/strips_out.h"
 #include "core/edit/samples.h"
 
 namespace core::edit {
@@ -164,7 +165,9 @@ ChangeSet changeResult(const EditContext& c, const Result& typed) {
 
 ChangeSet changeTreatment(const EditContext& c, const Treatment& typed) {
     const auto old = needRecord<Treatment>(c, typed.id);
-    return changeOf(old, checkedTreatment(c, typed), Edits::tr("Changed %1").arg(nameOf(c, old)));
+    const Treatment now = checkedTreatment(c, typed);
+    needStripsFit(c, typed.id, now);
+    return changeOf(old, now, Edits::tr("Changed %1").arg(nameOf(c, old)));
 }
 
 ChangeSet takeBackTransfer(const EditContext& c, TransferId id) {
@@ -181,6 +184,7 @@ ChangeSet takeBackResult(const EditContext& c, ResultId id) {
 
 ChangeSet takeBackTreatment(const EditContext& c, TreatmentId id) {
     const auto old = needRecord<Treatment>(c, id);
+    needStripsFit(c, id, std::nullopt);
     return {Edits::tr("Took back %1").arg(nameOf(c, old)), {deleted(old)}, {}, {}, {}};
 }
 

@@ -21,7 +21,7 @@ using Lines = std::set<std::pair<qint64, qint64>>;
 
 /// The row that a migration leaves for a book whose index is still to be made: no treatment has this number.
 constexpr const char* kUnmade = "SELECT count(*) FROM medicine_line WHERE treatment = 0";
-constexpr qsizetype kMostProblems = 20;
+constexpr qsizetype kMostMedicineProblems = 20;
 
 void takeRange(const RowRange& range, qint64 seq, Lines& lines) {
     if (range.table != Table::Treatment) return;
@@ -158,7 +158,7 @@ QStringList medicineLineProblems(const store::Database& db) {
     QStringList problems;
     const auto tell = [&](const Lines& some, const Lines& others, const QString& sentence) {
         for (const auto& line : some)
-            if (!others.contains(line) && problems.size() < kMostProblems)
+            if (!others.contains(line) && problems.size() < kMostMedicineProblems)
                 problems << sentence.arg(line.first).arg(line.second);
     };
     tell(expected, found, Edits::tr("The medicine book does not know that treatment %1 was altered by line %2."));

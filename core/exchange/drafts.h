@@ -155,6 +155,16 @@ struct KitEndDraft {
     KitEnd row;   ///< colony and yard not set
 };
 
+/// What a treatment left in a hive is out.
+struct StripsOutDraft {
+    Origin at;
+    ColonyRef colony; ///< treated
+    QString yard;     ///< empty: the treatment is the colony's own
+    Day treated;
+    QString product;
+    StripsOut row; ///< treatment and colony not set
+};
+
 struct Drafts {
     NamePool names;
     std::vector<QString> files; ///< path by Origin::file
@@ -182,6 +192,7 @@ struct Drafts {
     std::vector<NotifiableDraft> notifiables;
     std::vector<SampleDraft> samples;
     std::vector<KitEndDraft> kitEnds;
+    std::vector<StripsOutDraft> stripsOut;
 
     /// Of no use any more once a row has a fault.
     void dropRows();

@@ -42,6 +42,7 @@ void writeRows(FileKind kind, const EditContext& c, const ExportNames& names, Cs
     case FileKind::Samples: // see export_samples.h
     case FileKind::KitEnds:
     case FileKind::MiteFalls:
+    case FileKind::StripsOut:
         return;
     }
 }

@@ -83,4 +83,18 @@ std::vector<QStringList> notifiableRows(const edit::EditContext& c) {
     return rows;
 }
 
+std::vector<QStringList> stripsOutRows(const edit::EditContext& c, const ExportNames& names) {
+    std::vector<StripsOut> all;
+    c.each<StripsOut>([&](const StripsOut& out) { all.push_back(out); });
+    std::ranges::sort(all, {}, [&](const StripsOut& s) { return std::pair(s.treatment, names.rank(s.colony)); });
+    std::vector<QStringList> rows;
+    for (const StripsOut& out : all) {
+        const auto t = c.find<Treatment>(out.treatment.value);
+        if (!t) continue;
+        rows.push_back({names.colony(out.colony, t->day), isoText(out.day), names.yard(t->yard), isoText(t->day),
+                        t->product, nameText(out.by), noteText(out.note)});
+    }
+    return rows;
+}
+
 } // namespace core::exchange

@@ -19,4 +19,7 @@ std::vector<QStringList> keeperRows(const edit::EditContext& c); ///< one at mos
 /// The book's own lines of what must be reported; by place, then disease.
 std::vector<QStringList> notifiableRows(const edit::EditContext& c);
 
+/// By treatment, then colony.
+std::vector<QStringList> stripsOutRows(const edit::EditContext& c, const ExportNames& names);
+
 } // namespace core::exchange

@@ -174,6 +174,7 @@ void exportMore(const EditContext& c, const ExportNames& names, const QString& d
     add("notifiable.csv", header(FileKind::Notifiables), notifiableRows(c));
     add("samples.csv", header(FileKind::Samples), sampleRows(c, names));
     add("kit_ends.csv", header(FileKind::KitEnds), kitEndRows(c, names));
+    add("strips_out.csv", header(FileKind::StripsOut), stripsOutRows(c, names));
     add("people.csv", QStringLiteral("name active").split(u' '), personRows(c));
     add("questions.csv", QStringLiteral("name about ask on_plan").split(u' '), questionRows(c));
     add("mappings.csv", QStringLiteral("name kind header form").split(u' '), mappingRows(c));

@@ -103,6 +103,10 @@ constexpr Column kKitEnds[] = {{"date", kMust}, {"yard", kMay}, {"part", kMust},
 constexpr Column kMiteFalls[] = {{"colony", kMust}, {"date", kMust}, {"days", kMust},
                                  {"mites", kMust},  {"by", kMay},    {"note", kMay}};
 
+/// `yard` where the treatment was the yard's; `treated` and `product` say which.
+constexpr Column kStripsOut[] = {{"colony", kMust},  {"date", kMust}, {"yard", kMay}, {"treated", kMust},
+                                 {"product", kMust}, {"by", kMay},    {"note", kMay}};
+
 struct KindInfo {
     const char* file;
     const char* option;
@@ -129,6 +133,7 @@ const KindInfo kInfo[kFileKindCount] = {
     {"samples.csv", "samples", "samples", kSamples},
     {"kit_ends.csv", "kit-ends", "ends of kit", kKitEnds},
     {"mite_falls.csv", "mite-falls", "counts of fallen mites", kMiteFalls},
+    {"strips_out.csv", "strips-out", "strips out", kStripsOut},
 };
 
 const KindInfo& info(FileKind kind) { return kInfo[static_cast<size_t>(kind)]; }

@@ -17,9 +17,9 @@ namespace {
 
 using ParseRow = void (*)(Cells&, Drafts&);
 constexpr ParseRow kParse[kFileKindCount] = {
-    parseYard,    parseColony,    parseVisit,      parseTransfer, parseResult,  parseTreatment,
-    parseLineage, parsePlacement, parseBoxKind,    parseSetting,  parseClosing, parseFeeding,
-    parseQueen,   parseKeeper,    parseNotifiable, parseSample,   parseKitEnd,  parseMiteFall};
+    parseYard,       parseColony,  parseVisit,   parseTransfer, parseResult,   parseTreatment, parseLineage,
+    parsePlacement,  parseBoxKind, parseSetting, parseClosing,  parseFeeding,  parseQueen,     parseKeeper,
+    parseNotifiable, parseSample,  parseKitEnd,  parseMiteFall, parseStripsOut};
 
 constexpr char kFileColumn[] = "file";
 constexpr qint64 kMostRows = 5'000'000; ///< more would take gigabytes
@@ -189,6 +189,7 @@ void Drafts::dropRows() {
     notifiables.clear();
     samples.clear();
     kitEnds.clear();
+    stripsOut.clear();
 }
 
 namespace {

@@ -167,6 +167,7 @@ private:
         insertKept();
         insertPapers();
         insertSamples();
+        insertStripsOut();
     }
 
     void insertKept() {
@@ -188,6 +189,21 @@ private:
             Queen row = entry.draft->row;
             row.colony = l.colonies[static_cast<size_t>(entry.colony)].row.id;
             if (entry.other >= 0) row.mother = l.colonies[static_cast<size_t>(entry.other)].row.id;
+            return toRow(row);
+        });
+    }
+
+    /// Treatments of the files have their numbers by now, in their order.
+    void insertStripsOut() {
+        const Ledger& l = m_ledger;
+        const qint64 first = m_ledger.c.nextId(Table::Treatment);
+        std::map<const TreatmentDraft*, qint64> ids;
+        for (size_t i = 0; i < l.treatments.size(); ++i) ids[l.treatments[i].draft] = first + static_cast<qint64>(i);
+        insert(Table::StripsOut, l.stripsOut.size(), true, [&l, ids](qint64 i) {
+            const StripsOutEntry& entry = l.stripsOut[static_cast<size_t>(i)];
+            StripsOut row = entry.draft->row;
+            row.colony = l.colonies[static_cast<size_t>(entry.colony)].row.id;
+            row.treatment = TreatmentId{entry.fresh ? ids.at(entry.fresh) : entry.treatment};
             return toRow(row);
         });
     }

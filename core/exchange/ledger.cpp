@@ -142,6 +142,7 @@ void reconcile(Ledger& ledger) {
     mergeNotifiables(ledger);
     mergeSamples(ledger);
     mergeKitEnds(ledger);
+    mergeStripsOut(ledger);
     mergeSettings(ledger);
     checkEndedNow(ledger);
 }

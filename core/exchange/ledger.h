@@ -72,6 +72,14 @@ template <class Draft> struct RecordEntry {
     int other = -1;  ///< of transfers: the receiver; of others: the yard
 };
 
+/// Strips out that are to be written.
+struct StripsOutEntry {
+    const StripsOutDraft* draft = nullptr;
+    int colony = -1;
+    qint64 treatment = 0;                  ///< of the book
+    const TreatmentDraft* fresh = nullptr; ///< or of the files
+};
+
 struct SettingEntry {
     QString name;
     QString value; ///< canonical
@@ -113,6 +121,7 @@ struct Ledger {
     std::vector<RecordEntry<SampleDraft>> samples;
     std::map<const SampleDraft*, AnswerEntry> answers; ///< of samples that are answered
     std::vector<RecordEntry<KitEndDraft>> kitEnds;
+    std::vector<StripsOutEntry> stripsOut;
     std::vector<SettingEntry> settings;
 
     QHash<QString, int> yardByKey;
@@ -171,6 +180,7 @@ void mergeNotifiables(Ledger& ledger);
 /// After the results: a sample names its answer among them.
 void mergeSamples(Ledger& ledger);
 void mergeKitEnds(Ledger& ledger);
+void mergeStripsOut(Ledger& ledger); ///< after the treatments
 void mergeSettings(Ledger& ledger);
 /// Records of the book dated after an end that the files give.
 void checkEndedNow(Ledger& ledger);

@@ -45,4 +45,19 @@ void parseNotifiable(Cells& cells, Drafts& drafts) {
     if (cells.good()) drafts.notifiables.push_back(std::move(draft));
 }
 
+void parseStripsOut(Cells& cells, Drafts& drafts) {
+    StripsOutDraft draft;
+    draft.at = cells.origin();
+    draft.colony = cells.colony("colony");
+    draft.row.day = cells.day("date").value_or(Day{});
+    if (cells.has("yard")) draft.yard = cells.name("yard");
+    draft.treated = cells.day("treated").value_or(Day{});
+    draft.product = cells.text("product");
+    draft.row.by = cells.text("by");
+    draft.row.note = cells.note("note");
+    if (cells.good() && draft.row.day < draft.treated)
+        cells.fault("date", Say::tr("is before the treatment, expected %1 or later").arg(isoText(draft.treated)));
+    if (cells.good()) drafts.stripsOut.push_back(std::move(draft));
+}
+
 } // namespace core::exchange

@@ -24,5 +24,6 @@ void parseKeeper(Cells& cells, Drafts& drafts);
 void parseNotifiable(Cells& cells, Drafts& drafts);
 void parseSample(Cells& cells, Drafts& drafts);
 void parseKitEnd(Cells& cells, Drafts& drafts);
+void parseStripsOut(Cells& cells, Drafts& drafts);
 
 } // namespace core::exchange

@@ -74,6 +74,13 @@ QString MedicineBook::yardName(YardId id) const {
     return of ? of->name : QString();
 }
 
+QString MedicineBook::yardNow(ColonyId id) const {
+    const auto places = m_places.find(id);
+    if (places == m_places.end()) return QString();
+    const Stand* at = stand(places->second.back().stand);
+    return at ? yardName(at->yard) : QString();
+}
+
 QString MedicineBook::subject(const Treatment& t) const { return t.yard ? yardName(*t.yard) : name(*t.colony, t.day); }
 
 bool MedicineBook::stoodThen(const Placement& p, Day day) const {

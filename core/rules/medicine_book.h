@@ -58,10 +58,10 @@ struct MedicineEntry {
 
 /// Which entries: all that is set must hold. The period is met where a day of the treatment lies in it.
 struct MedicineAsked {
-    std::optional<Day> from;
-    std::optional<Day> until;
-    std::optional<YardId> yard;     ///< the yard's, or a colony's that stood there that day
-    std::optional<ColonyId> colony; ///< its own, or its yard's that day
+    std::optional<Day> from = {};
+    std::optional<Day> until = {};
+    std::optional<YardId> yard = {};     ///< the yard's, or a colony's that stood there that day
+    std::optional<ColonyId> colony = {}; ///< its own, or its yard's that day
 };
 
 /// Strips of a treatment that no record says are out.
@@ -89,6 +89,8 @@ public:
     /// LABEL, or LABEL@SINCE where that names another on the day.
     QString name(ColonyId id, Day day) const;
     QString yardName(YardId id) const;
+    /// The yard in which its hive stands, or stood last.
+    QString yardNow(ColonyId id) const;
     /// "K5", or the yard's name.
     QString subject(const Treatment& t) const;
     std::vector<ColonyId> treated(const Treatment& t) const;

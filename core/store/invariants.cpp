@@ -130,6 +130,10 @@ constexpr Invariant kInvariants[] = {
      "WHERE r.colony IS NOT s.colony OR r.disease <> s.disease OR r.day <> s.day OR r.method = 'field' "
      "OR r.verdict NOT IN ('positive', 'negative')"},
 
+    {"strips-out", "Strips came out before they were put in, or out of another colony than the one treated",
+     "SELECT c.label || ', ' || s.day FROM strips_out s JOIN colony c ON c.id = s.colony "
+     "JOIN treatment t ON t.id = s.treatment WHERE s.day < t.day OR t.colony <> s.colony"},
+
     {"book-id", "The book's own row is not there", "SELECT 'book' WHERE (SELECT count(*) FROM book) <> 1"},
 
     {"history-numbers", "A line of the history is missing",

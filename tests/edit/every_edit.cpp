@@ -59,7 +59,7 @@ std::pair<std::string, ChangeSet> EveryEdit::made(const EditContext& c) {
     case 6:
         return {"logResult", result(c)};
     case 7:
-        return {"logTreatment", treatment(c)};
+        return upTo(1) ? std::pair<std::string, ChangeSet>{"logTreatment", treatment(c)} : stripped(c);
     case 8:
         return {"newBoxKind", boxKind(c)};
     case 15:
@@ -179,6 +179,7 @@ ChangeSet EveryEdit::treatment(const EditContext& c) {
     t.product = QStringLiteral("powder");
     t.substance = QStringLiteral("salt");
     t.antibiotic = upTo(1) == 0;
+    if (upTo(1)) t.days = 7;
     t.reason = noteOf(t.day.number);
     return logTreatment(c, t);
 }

@@ -53,6 +53,7 @@ private:
     KitPlace pile(const EditContext& c);
     std::pair<std::string, ChangeSet> mapping(const EditContext& c);
 
+    std::pair<std::string, ChangeSet> stripped(const EditContext& c);
     ChangeSet visit(const EditContext& c);
     Divide divideDraft(const EditContext& c);
     std::pair<std::string, ChangeSet> phrase(const EditContext& c);

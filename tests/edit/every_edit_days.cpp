@@ -1,3 +1,4 @@
+#include "core/model/fixed_shape.h"
 #include "tests/edit/every_edit.h"
 
 #include "core/model/fixed_shape.h"

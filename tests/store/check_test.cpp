@@ -160,6 +160,8 @@ constexpr Break kBreaks[] = {
     {"transfer-in-life", "UPDATE transfer SET giver = 1, receiver = 3"},
     {"treatment-in-life", "UPDATE treatment SET day = '2025-04-30'"},
     {"treatment-in-life", "UPDATE treatment SET colony = 3, day = '2026-08-02'"},
+    {"strips-out", "INSERT INTO strips_out (treatment, colony, day) SELECT id, 1, date(day, '-1 day') FROM treatment "
+                   "LIMIT 1"},
     {"result-too-early", "UPDATE result SET day = '2025-04-30'"},
     {"upper-box", "UPDATE visit SET day = '2026-07-31' WHERE id = 1"},
     {"upper-box", "UPDATE visit SET boxes = 1 WHERE id = 1"},

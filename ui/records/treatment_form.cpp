@@ -2,9 +2,11 @@
 
 #include "core/edit/edits.h"
 #include "core/edit/put_right.h"
+#include "core/rules/label_examples.h"
 #include "ui/form/typed.h"
 #include "ui/records/odd.h"
 
+#include <algorithm>
 #include <array>
 
 namespace ui::records {
@@ -84,6 +86,16 @@ std::vector<form::Field> medicineFields() {
         plain("reason", Records::tr("&Reason"), Records::tr("Why it was treated")),
     };
     out.front().heading = Records::tr("What was given");
+    out[1].note = [](const Values& values) {
+        return core::rules::labelExamplesText(form::typed(values, QStringLiteral("substance")));
+    };
+    const auto withdrawal = std::find_if(
+        out.begin(), out.end(), [](const form::Field& f) { return f.key == QLatin1StringView("withdrawal_days"); });
+    withdrawal->note = [](const Values& values) {
+        return form::typed(values, QStringLiteral("withdrawal_days")).isEmpty()
+                   ? Records::tr("Blank is not 0: where the label says 0, type 0.")
+                   : QString();
+    };
     return out;
 }
 
@@ -175,6 +187,11 @@ QStringList TreatmentForm::odd(const Values& values) const {
     if (!(m_was && m_was->day == t.day))
         if (const auto odd = longAgo(t.day, today())) out << *odd;
     if (t.bought && *t.bought > t.day) out << Records::tr("It was bought after it was given.");
+    // Labels of thymol products in the UK ask for it; summaries of product characteristics, imedi.co.uk and
+    // studylib.net/doc/7514825.
+    if (!m_was && t.colony && t.substance.contains(QLatin1StringView("thymol"), Qt::CaseInsensitive))
+        out << Records::tr("Labels of thymol products ask for all colonies of the stand at the same time; this is one "
+                           "alone.");
     if (t.disposed && *t.disposed < t.day) out << Records::tr("The rest was disposed of before it was given.");
     return out;
 }

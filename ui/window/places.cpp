@@ -7,9 +7,12 @@
 #include "ui/health/contacts_page.h"
 #include "ui/health/guidance_page.h"
 #include "ui/health/holds_page.h"
+#include "ui/health/medicine_page.h"
 #include "ui/health/report_page.h"
 #include "ui/health/round_page.h"
 #include "ui/look/paged.h"
+#include "ui/records/record_rows.h"
+#include "ui/records/treatment_form.h"
 #include "ui/season/season_place.h"
 #include "ui/visit/visit_form.h"
 #include "ui/window/work_page.h"
@@ -52,6 +55,22 @@ look::Paged* visitsPlace(WorkPage& page, desk::Desk& desk, Dialogs& dialogs) {
     return pages;
 }
 
+void addMedicinePage(look::Paged& pages, WorkPage& page, desk::Desk& desk, Dialogs& dialogs) {
+    auto* medicine = new health::MedicinePage(desk, dialogs, &pages);
+    pages.addPage(Places::tr("Medicine"), Places::tr("The medicine register, withdrawals and strips to take out"),
+                  medicine, medicine->table());
+    QObject::connect(medicine, &health::MedicinePage::newAsked, &page, [&page, &desk, &dialogs] {
+        guarded(dialogs, [&] {
+            const records::Subject about{desk.chosen(), desk.yard()};
+            if (about.colony || about.yard)
+                page.openForm(std::make_unique<records::TreatmentForm>(desk.session(), about, desk.today()));
+        });
+    });
+    QObject::connect(medicine, &health::MedicinePage::putRightAsked, &page, [&page, &dialogs](qint64 treatment) {
+        guarded(dialogs, [&] { page.openRecord({records::RecordKind::Treatment, treatment, {}, {}, {}, false}); });
+    });
+}
+
 /// The report for an inspector, and guidance.
 void addPapers(look::Paged& pages, WorkPage& page, desk::Desk& desk, Dialogs& dialogs) {
     const auto open = [&page](std::unique_ptr<form::Form> form) { page.openForm(std::move(form)); };
@@ -82,6 +101,7 @@ look::Paged* healthPlace(WorkPage& page, desk::Desk& desk, Dialogs& dialogs) {
         contacts->table()->setFocus(Qt::OtherFocusReason);
     });
     QObject::connect(contacts, &health::ContactsPage::cardAsked, &page, &WorkPage::showColony);
+    addMedicinePage(*pages, page, desk, dialogs);
     addPapers(*pages, page, desk, dialogs);
     return pages;
 }
