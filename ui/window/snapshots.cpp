@@ -4,6 +4,7 @@
 #include "ui/board/board.h"
 #include "ui/form/form_panel.h"
 #include "ui/health/holds_page.h"
+#include "ui/health/medicine_page.h"
 #include "ui/history/history_window.h"
 #include "ui/look/paged.h"
 #include "ui/look/sheet.h"
@@ -132,6 +133,12 @@ void takeSteps(MainWindow& window, Camera& camera, const QString& shade) {
 void takeHealth(MainWindow& window, Camera& camera, const QString& shade) {
     window.setPlace(Place::Health);
     camera.take(window, QStringLiteral("health-held-") + shade);
+    if (auto* paged = qobject_cast<look::Paged*>(window.page()->middleOf(Place::Health))) {
+        QWidget* shown = paged->shown();
+        paged->show(window.findChild<health::MedicinePage*>());
+        camera.take(window, QStringLiteral("health-medicine-") + shade);
+        paged->show(shown);
+    }
     const desk::Reading& reading = window.desk()->reading();
     const auto& holds = reading.plan.holds;
     const auto traced = std::ranges::find_if(holds, [](const core::rules::Hold& h) { return !h.sources.empty(); });
