@@ -297,6 +297,16 @@ template <class Told, class RowType> RowType aimed(const Made& made, const Told&
     return row;
 }
 
+/// Nobody: name, address and numbers are invented.
+core::Keeper keeperOfDemo() {
+    return {{},
+            QStringLiteral("Wren Hollowmoor"),
+            QStringLiteral("3 Drover's End\nFoxglove Rise"),
+            QStringLiteral("0000 0123"),
+            QStringLiteral("DEMO-042"),
+            {}};
+}
+
 ChangeSet tellStory(const EditContext& c, const Made& made) {
     ChangeSet change;
     change.text = QStringLiteral("Logged the fall of 2026");
@@ -320,6 +330,7 @@ ChangeSet tellStory(const EditContext& c, const Made& made) {
     std::vector<core::Treatment> treatments;
     for (const StoryTreatment& t : made.story.treatments) treatments.push_back(aimed(made, t, t.treatment));
     addRows(change, c, std::move(treatments));
+    addRows(change, c, std::vector<core::Keeper>{keeperOfDemo()});
     return change;
 }
 

@@ -60,9 +60,9 @@ PaperTable findsTable(const InspectorInput& in) {
                      {QStringLiteral("Colony"), QStringLiteral("colony"), false, true},
                      {QStringLiteral("How"), QStringLiteral("how")},
                      {QStringLiteral("Yard"), QStringLiteral("yard")},
-                     {QStringLiteral("Latitude, °"), QStringLiteral("latitude_deg"), true},
-                     {QStringLiteral("Longitude, °"), QStringLiteral("longitude_deg"), true},
-                     {QStringLiteral("Hives there that day"), QStringLiteral("hives_in_yard"), true}};
+                     {QStringLiteral("Latitude,\u00a0°"), QStringLiteral("latitude_deg"), true},
+                     {QStringLiteral("Longitude,\u00a0°"), QStringLiteral("longitude_deg"), true},
+                     {QStringLiteral("Hives there that\u00a0day"), QStringLiteral("hives_in_yard"), true}};
     for (const rules::FoulbroodFind& f : in.found.finds) {
         const SnapYard& yard = in.s().yard(f.yard);
         const auto degrees = [](std::optional<double> value) { return value ? decimals(*value, 5) : QString(); };
@@ -120,7 +120,8 @@ PaperTable checksTable(const InspectorInput& in) {
         table.fileRows.push_back({isoText(v.day), in.yard(at.yard), in.name(at.colony), examined, of, found, v.by});
         const QStringList same{isoText(v.day), in.yard(at.yard), found, v.by};
         const QString one =
-            in.name(at.colony) + QStringLiteral(": %1 of %2").arg(examined, of.isEmpty() ? QStringLiteral("—") : of);
+            in.name(at.colony) +
+            QStringLiteral(":\u00a0%1\u00a0of\u00a0%2").arg(examined, of.isEmpty() ? QStringLiteral("—") : of);
         const auto [row, fresh] = rowOf.emplace(same, table.rows.size());
         if (fresh)
             table.rows.push_back(same + QStringList{one});

@@ -197,7 +197,7 @@ PaperTable lossTable(const InspectorInput& in) {
                      {QStringLiteral("Destroyed"), QStringLiteral("destroyed"), true},
                      {QStringLiteral("Lost"), QStringLiteral("lost"), true},
                      {QStringLiteral("of at risk"), QStringLiteral("at_risk"), true},
-                     {QStringLiteral("Lost, %"), QStringLiteral("lost_percent"), true},
+                     {QStringLiteral("Lost,\u00a0%"), QStringLiteral("lost_percent"), true},
                      {QStringLiteral("Sold (no loss)"), QStringLiteral("sold"), true}};
     for (const rules::YardOverTime& y : in.found.yards) {
         QStringList row{y.yard ? in.yard(*y.yard) : QStringLiteral("all together"), QString::number(y.count.dead),

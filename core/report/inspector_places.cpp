@@ -68,8 +68,8 @@ PaperTable placesTable(const InspectorInput& in) {
     table.note = QStringLiteral("Mean: of the colonies that stood there as each day of the period ended.");
     table.none = QStringLiteral("No hive stood anywhere.");
     table.columns = {{QStringLiteral("Yard"), QStringLiteral("yard"), false, true},
-                     {QStringLiteral("Latitude, °"), QStringLiteral("latitude_deg"), true},
-                     {QStringLiteral("Longitude, °"), QStringLiteral("longitude_deg"), true},
+                     {QStringLiteral("Latitude,\u00a0°"), QStringLiteral("latitude_deg"), true},
+                     {QStringLiteral("Longitude,\u00a0°"), QStringLiteral("longitude_deg"), true},
                      {QStringLiteral("Colonies first day"), QStringLiteral("colonies_start"), true},
                      {QStringLiteral("Colonies last day"), QStringLiteral("colonies_end"), true},
                      {QStringLiteral("Mean"), QStringLiteral("colonies_mean"), true}};

@@ -95,9 +95,14 @@ void rule(BlockPen& pen, double y, double width, Ink ink) {
     pen.add(PathMark{{{0, y}, {width, y}}, 0.2, ink, false, false, Ink::White, {}});
 }
 
-/// Lines `first` to `first + most` of each cell.
+struct LineSpan {
+    size_t first = 0;
+    size_t count = 0;
+};
+
+/// Those lines of each cell; a rule below the last.
 Block partOf(const PaperTable& table, const std::vector<Place>& places, const std::vector<QStringList>& cells,
-             size_t first, const TextMeasure& measure, bool head) {
+             LineSpan span, const TextMeasure& measure, bool head) {
     Block block;
     BlockPen pen(measure, block);
     const double width = places.back().x + places.back().width;
@@ -105,7 +110,7 @@ Block partOf(const PaperTable& table, const std::vector<Place>& places, const st
     for (size_t c = 0; c < places.size(); ++c) {
         const Type& type = typeOf(table.columns[c], head);
         double y = kRowAbove;
-        for (size_t i = first; i < std::min<size_t>(first + kMostRowLines, static_cast<size_t>(cells[c].size())); ++i) {
+        for (size_t i = span.first; i < std::min(span.first + span.count, static_cast<size_t>(cells[c].size())); ++i) {
             const QString& text = cells[c][static_cast<qsizetype>(i)];
             const bool right = table.columns[c].right;
             y = pen.line(right ? places[c].x + places[c].width : places[c].x, y, text, type,
@@ -114,7 +119,7 @@ Block partOf(const PaperTable& table, const std::vector<Place>& places, const st
         bottom = std::max(bottom, y);
     }
     const bool last = std::ranges::all_of(
-        cells, [&](const QStringList& lines) { return static_cast<size_t>(lines.size()) <= first + kMostRowLines; });
+        cells, [&](const QStringList& lines) { return static_cast<size_t>(lines.size()) <= span.first + span.count; });
     if (!last) {
         block.height = bottom - kRowAbove;
         block.gapAfter = 0;
@@ -135,9 +140,11 @@ std::vector<Block> rowBlocks(const PaperTable& table, const std::vector<Place>& 
         cells.push_back(linesOf(shownCell(row.value(static_cast<qsizetype>(c))), type, places[c].width, measure));
         most = std::max(most, static_cast<size_t>(cells.back().size()));
     }
+    const size_t parts = (most + kMostRowLines - 1) / kMostRowLines;
+    const size_t lines = (most + parts - 1) / parts; // about as many in each: no line stands alone
     std::vector<Block> blocks;
-    for (size_t first = 0; first < most; first += kMostRowLines)
-        blocks.push_back(partOf(table, places, cells, first, measure, head));
+    for (size_t first = 0; first < most; first += lines)
+        blocks.push_back(partOf(table, places, cells, {first, lines}, measure, head));
     return blocks;
 }
 

@@ -89,7 +89,7 @@ const Asked kAskedByAuthorities[] = {
     // Goodwin and Van Eaton, Elimination of AFB without the use of drugs, ch. 8: a report of American foulbrood.
     {"date found", "2026-07-02", "foulbrood_found", "2026-07-02,American foulbrood,S1"},
     {"location", "-30.5", "foulbrood_found", "South,47.6,-30.5"},
-    {"number of hives", "Hives there that day", "foulbrood_found", "South,47.6,-30.5,2"},
+    {"number of hives", "Hives", "foulbrood_found", "South,47.6,-30.5,2"},
     {"telephone", "0000 123", "report", "Contact,0000 123"},
 };
 
