@@ -67,6 +67,8 @@ void GuidancePage::build() {
     m_text->setAccessibleName(tr("Text of the chosen topic"));
     m_text->setFrameShape(QFrame::NoFrame);
     m_text->setOpenLinks(false);
+    m_text->viewport()->setAutoFillBackground(false); // it lies on the page
+    m_topics->setSpacing(3);
     m_stack->addWidget(m_text);
     m_stack->addWidget(m_notifiable);
     auto* left = new QWidget(this);
@@ -78,8 +80,11 @@ void GuidancePage::build() {
     across->addWidget(left);
     across->addWidget(m_stack);
     across->setChildrenCollapsible(false);
-    across->setStretchFactor(0, 2);
-    across->setStretchFactor(1, 5);
+    across->setStretchFactor(0, 0);
+    across->setStretchFactor(1, 1);
+    across->setHandleWidth(18);
+    const int letter = fontMetrics().averageCharWidth();
+    across->setSizes({letter * 34, letter * 80});
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(20, 14, 20, 14);
     all->setSpacing(8);
