@@ -7,6 +7,7 @@
 
 #include <QDataStream>
 #include <QIODevice>
+#include <QtEndian>
 
 #include <memory>
 #include <utility>
@@ -110,6 +111,11 @@ QByteArray packedAttachments(const std::vector<Attachment>& attachments) {
     return bytes;
 }
 
+/// As qCompress() writes it before the packed bytes.
+qsizetype unpackedSize(const QByteArray& packed) {
+    return packed.size() < 4 ? -1 : static_cast<qsizetype>(qFromBigEndian<quint32>(packed.constData()));
+}
+
 } // namespace
 
 qint64 writeChange(const store::Database& db, const ChangeSet& change, store::HistoryRow line) {
@@ -177,6 +183,7 @@ std::vector<Attachment> attachmentsOf(const store::Database& db, qint64 seq) {
         QByteArray packed;
         in >> a.name >> packed;
         a.text = qUncompress(packed);
+        if (a.text.size() != unpackedSize(packed)) in.setStatus(QDataStream::ReadCorruptData);
         attachments.push_back(std::move(a));
     }
     if (version != 1 || in.status() != QDataStream::Ok)

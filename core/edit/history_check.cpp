@@ -1,7 +1,9 @@
 #include "core/edit/history_check.h"
 
+#include "core/edit/change_writer.h"
 #include "core/edit/edit_checks.h"
 #include "core/edit/history_codec.h"
+#include "core/store/history_parts.h"
 #include "core/store/history_rows.h"
 #include "core/store/row_store.h"
 
@@ -92,13 +94,41 @@ private:
     std::array<qint64, kTableCount> m_counts{};
 };
 
+/// Rows that were deleted as a range lie packed in parts: their undo needs all of them.
+qint64 rowsKept(const store::Database& db, qint64 seq, int ofRange, Table table) {
+    qint64 kept = 0;
+    for (int part = 0;; ++part) {
+        const auto bytes = store::historyPart(db, seq, ofRange, part);
+        if (!bytes) return kept;
+        kept += static_cast<qint64>(decodeRows(table, *bytes).size());
+    }
+}
+
+void checkKept(const store::Database& db, qint64 seq, const HistoryRecord& record) {
+    for (size_t i = 0; i < record.deleted.size(); ++i) {
+        const RowRange& range = record.deleted[i];
+        const qint64 kept = rowsKept(db, seq, static_cast<int>(i), range.table);
+        if (kept != range.count)
+            throw Error(Error::Kind::Book,
+                        Edits::tr("Line %1 of the history keeps %2 of the %3 rows that it deleted from table %4.")
+                            .arg(seq)
+                            .arg(kept)
+                            .arg(range.count)
+                            .arg(QLatin1StringView(tableName(range.table))));
+    }
+    attachmentsOf(db, seq);
+}
+
 } // namespace
 
 QStringList historyProblems(const store::Database& db) {
     Told told;
     try {
-        store::eachHistory(
-            db, [&](const store::HistoryRow& line) { told.take(decode(store::historyChanges(db, line.seq))); });
+        store::eachHistory(db, [&](const store::HistoryRow& line) {
+            const HistoryRecord record = decode(store::historyChanges(db, line.seq));
+            checkKept(db, line.seq, record);
+            told.take(record);
+        });
     } catch (const Error& e) {
         return {e.userMessage()};
     }

@@ -2,6 +2,7 @@
 
 #include "core/store/book_file.h"
 #include "core/store/database.h"
+#include "core/store/hardening.h"
 
 #include <sqlite3.h>
 
@@ -16,11 +17,15 @@ bool sound(const Database& copy) {
     return check.step() && check.text(0) == QLatin1String("ok");
 }
 
-/// A reader's connection refuses all writes, that of a copy too: allowed while this lives.
+/// A reader's connection refuses all writes, that of a copy too, and any knows no other file: allowed while this lives.
 struct CopyAllowed {
     const Database& db;
-    explicit CopyAllowed(const Database& of) : db(of) { db.exec("PRAGMA query_only = OFF"); }
+    explicit CopyAllowed(const Database& of) : db(of) {
+        db.exec("PRAGMA query_only = OFF");
+        allowOtherFiles(db.handle(), true);
+    }
     ~CopyAllowed() {
+        allowOtherFiles(db.handle(), false);
         if (db.readOnly()) sqlite3_exec(db.handle(), "PRAGMA query_only = ON", nullptr, nullptr, nullptr);
     }
     CopyAllowed(const CopyAllowed&) = delete;

@@ -21,6 +21,7 @@ namespace {
 
 constexpr int kBusyMs = 5000;
 constexpr qint64 kPagesCheckedAtOpen = 2000; ///< up to 8 MB: some 20 ms
+constexpr qint64 kPagesMost = 16'000'000;    ///< 64 GB
 
 } // namespace
 
@@ -77,12 +78,17 @@ void Database::checkIdentity(int newest) const {
             QStringLiteral("%1 is damaged: its version is missing. Use a backup of it.").arg(shownPath(m_path)));
 }
 
-void Database::checkPages() const {
+void Database::checkSize() const {
     const qint64 pages = number("PRAGMA page_count");
+    if (pages > kPagesMost)
+        throw Error(Error::Kind::Book, QStringLiteral("%1 is larger than a book can be.").arg(shownPath(m_path)));
     if (QFileInfo(m_path).size() < pages * number("PRAGMA page_size"))
         throw Error(Error::Kind::Book,
                     QStringLiteral("%1 is damaged: its end is missing. Use a backup of it.").arg(shownPath(m_path)));
-    if (pages > kPagesCheckedAtOpen) return;
+}
+
+void Database::checkPages() const {
+    if (number("PRAGMA page_count") > kPagesCheckedAtOpen) return;
     Statement check = prepare("PRAGMA quick_check(100)");
     while (check.step()) {
         const QString said = check.text(0);
@@ -118,10 +124,12 @@ std::unique_ptr<Database> Database::open(const QString& path, Access access, std
     const int newest = migrations.back().version;
     try {
         db->checkIdentity(newest);
-        db->checkPages();
-        db->configure();
+        db->checkSize();
+        // Nothing of the tables is read, no CHECK of theirs is run, before they are known to be ours.
         const auto version = static_cast<int>(db->number("PRAGMA user_version"));
         checkSchema(*db, migrations.first(static_cast<size_t>(version)));
+        db->checkPages();
+        db->configure();
         if (version < newest) {
             if (access == Access::ReadOnly) throw olderBook(file.path);
             backUpBeforeMigration(*db, version);

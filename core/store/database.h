@@ -66,6 +66,7 @@ private:
     void configure();
     void fill(std::span<const Migration> migrations);
     void checkIdentity(int newest) const;
+    void checkSize() const;
     void checkPages() const;
 
     QString m_path;

@@ -85,7 +85,7 @@ protected:
     qint64 losses = 0;
 
 private:
-    QTemporaryDir m_dir{memoryFolder()};
+    QTemporaryDir m_dir;
     FixedClock m_clock;
     int m_days = 0;
 };
@@ -160,8 +160,8 @@ TEST_F(DiskFault, OfASmallEditChangesNothingAndTheSameSessionGoesOn) {
         }
     expectAllInOrder();
     EXPECT_GT(faults, 30);
-    figure("disk_faults", "faults met by a small edit", faults);
-    figure("disk_faults", "losses", losses);
+    figure("Disk that fails", "faults met by a small edit", faults);
+    figure("Disk that fails", "losses, small edits", losses);
 }
 
 TEST_F(DiskFault, OfManyRowsAndTheirUndoLikewise) {
@@ -172,8 +172,8 @@ TEST_F(DiskFault, OfManyRowsAndTheirUndoLikewise) {
             if (HasFailure()) return;
         }
     expectAllInOrder();
-    figure("disk_faults", "faults met by many rows and their undo", faults);
-    figure("disk_faults", "losses", losses);
+    figure("Disk that fails", "faults met by many rows and their undo", faults);
+    figure("Disk that fails", "losses, many rows", losses);
 }
 
 /// What the edit says, with the book's folder as it is; nothing of it is in the book once the trouble is over.

@@ -46,11 +46,6 @@ Step visited(int colony, Day day, std::optional<Sign> sign = {}) {
     });
 }
 
-void writeText(const QString& path, const QByteArray& text) {
-    QFile file(path);
-    if (!file.open(QIODevice::WriteOnly) || file.write(text) != text.size()) throw std::runtime_error("cannot write");
-}
-
 Step imported(const QString& folder) {
     const QString path = folder + QStringLiteral("/visits.csv");
     QByteArray text = "colony,date,bees_top,queen,brood_frames,brood_checked,signs,note\n";
@@ -141,10 +136,9 @@ std::string stateOf(const Session& session) {
     return text;
 }
 
-QString memoryFolder() {
-    const QFileInfo shared(QStringLiteral("/dev/shm"));
-    return (shared.isDir() && shared.isWritable() ? shared.filePath() : QDir::tempPath()) +
-           QStringLiteral("/yw-reliability-XXXXXX");
+void writeText(const QString& path, const QByteArray& text) {
+    QFile file(path);
+    if (!file.open(QIODevice::WriteOnly) || file.write(text) != text.size()) throw std::runtime_error("cannot write");
 }
 
 void copyFile(const QString& from, const QString& to) {

@@ -24,9 +24,7 @@ std::vector<Step> workSteps(const QString& folder, int random);
 /// All that a book holds, its history too, as text.
 std::string stateOf(const Session& session);
 
-/// Template of a temporary folder on a disk in memory, where there is one: nothing waits for a real disk then.
-QString memoryFolder();
-
+void writeText(const QString& path, const QByteArray& text);
 void copyFile(const QString& from, const QString& to);
 
 } // namespace tests::reliability
