@@ -43,11 +43,13 @@ void checkForeignKeys(Database& db, int version) {
             check.text(0));
 }
 
-/// Table, index, trigger or view by name, and its SQL. Tables that SQLite makes by itself (sqlite_…) are left out.
+/// Table, index, trigger or view by name, and its SQL. What SQLite makes by itself is left out by kind, not by name
+/// alone: a prepared file can name a trigger sqlite_x.
 std::map<QString, QString> schemaOf(Database& db) {
     std::map<QString, QString> schema;
     Statement rows =
-        db.prepare("SELECT type, name, sql FROM sqlite_schema WHERE name NOT LIKE 'sqlite\\_%' ESCAPE '\\'");
+        db.prepare("SELECT type, name, sql FROM sqlite_schema WHERE NOT (type = 'index' AND sql IS NULL) AND NOT "
+                   "(type = 'table' AND name IN ('sqlite_sequence', 'sqlite_stat1', 'sqlite_stat4'))");
     while (rows.step()) schema[rows.text(0) + QLatin1Char(' ') + rows.text(1)] = rows.text(2);
     return schema;
 }

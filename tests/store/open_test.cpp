@@ -1,3 +1,4 @@
+#include "core/store/backup.h"
 #include "core/store/check.h"
 #include "core/store/history_rows.h"
 #include "tests/store/child.h"
@@ -136,12 +137,35 @@ TEST(Open, RefusesOrReadsABookWithAnyPageSpoilt) {
 TEST(Open, RefusesForeignTriggersViewsTablesAndChangedOnes) {
     for (const char* sql :
          {"CREATE TRIGGER t AFTER INSERT ON yard BEGIN DELETE FROM yard; END", "CREATE VIEW v AS SELECT * FROM yard",
-          "CREATE TABLE more (a)", "DROP INDEX visit_mites", "ALTER TABLE yard ADD COLUMN more TEXT"}) {
+          "CREATE TABLE more (a)", "CREATE INDEX more ON yard (note)", "CREATE VIRTUAL TABLE more USING fts5 (a)",
+          "CREATE TEMP TABLE t (a); PRAGMA writable_schema = ON; INSERT INTO sqlite_schema VALUES ('trigger', "
+          "'sqlite_t', "
+          "'yard', 0, 'CREATE TRIGGER sqlite_t AFTER INSERT ON yard BEGIN DELETE FROM yard; END')",
+          "DROP INDEX visit_mites", "ALTER TABLE yard ADD COLUMN more TEXT"}) {
         TestBook book;
         book.close();
         rawSql(book.path(), sql);
         EXPECT_TRUE(says(refusal(book.path()), "changed by another program")) << sql << refusal(book.path());
     }
+}
+
+TEST(Open, RunsNothingOfATableThatIsNotOurs) {
+    TestBook book;
+    book.yard("North");
+    book.close();
+    // A CHECK that would keep a check of the pages busy for longer than anyone waits.
+    rawSql(book.path(), "PRAGMA writable_schema = ON; UPDATE sqlite_schema SET sql = replace(sql, 'key TEXT NOT NULL', "
+                        "'key TEXT NOT NULL CHECK (length(hex(zeroblob(400000000))) > 1)') WHERE name = 'yard'");
+    EXPECT_TRUE(says(refusal(book.path()), "changed by another program"));
+}
+
+TEST(Open, KnowsNoOtherFileAndCanStillCopyTheBook) {
+    TestBook book;
+    const std::string attach = "ATTACH '" + (book.folder() + "/other").toStdString() + "' AS other";
+    EXPECT_THROW(book.db().exec(attach), Error);
+    copyBook(book.db(), book.folder() + "/copy.yardwright");
+    EXPECT_THROW(book.db().exec(attach), Error);
+    EXPECT_EQ(filesIn(book.folder()).filter("other"), QStringList());
 }
 
 TEST(Open, BringsAWriteAheadBookBackToOneFile) {
