@@ -15,8 +15,11 @@ constexpr Type kSmall{9.5, false, Ink::Black};
 constexpr Type kSmallStrong{9.5, true, Ink::Black};
 constexpr double kHang = 6;
 constexpr qsizetype kColoniesABlock = 60;
+constexpr size_t kMostNamedHere = 200; ///< more would not fit onto a page with the rest
 
 QString namesOf(const MedicineBook& book, const MedicineEntry& entry) {
+    if (entry.row.yard && entry.colonies.size() > kMostNamedHere)
+        return QStringLiteral("all of %1, each named below").arg(book.yardName(*entry.row.yard));
     QStringList names;
     for (const ColonyId id : entry.colonies) names << book.name(id, entry.row.day);
     const QString all = names.join(QStringLiteral(", "));

@@ -19,6 +19,9 @@ template <class T, class Key> std::map<Key, const T*> indexed(const std::vector<
     return index;
 }
 
+/// Something was left in the hive that comes out again. An antibiotic is fed (common practice, no source).
+bool leavesStrips(const Treatment& t) { return !t.antibiotic && t.days.value_or(0) > 0; }
+
 } // namespace
 
 MedicineBook::MedicineBook(MedicineRows rows, Day today) : m_rows(std::move(rows)), m_today(today) {
@@ -126,7 +129,7 @@ bool MedicineBook::isOut(TreatmentId treatment, ColonyId colony) const {
 std::vector<StripsIn> MedicineBook::stripsIn() const {
     std::vector<StripsIn> found;
     for (const Treatment& t : m_rows.treatments) {
-        if (!t.days || *t.days == 0) continue;
+        if (!leavesStrips(t)) continue;
         const Day due = treatmentLastDay(t);
         if (m_today < t.day || m_today > due + kStripsAskedFor) continue;
         for (const ColonyId treatedOne : treated(t)) {
@@ -144,7 +147,7 @@ std::vector<StripsIn> MedicineBook::stripsIn() const {
 }
 
 bool MedicineBook::anyIn(const MedicineEntry& entry) const {
-    if (entry.struck || !entry.row.days || *entry.row.days == 0) return false;
+    if (entry.struck || !leavesStrips(entry.row)) return false;
     return std::any_of(entry.colonies.begin(), entry.colonies.end(), [&](ColonyId c) {
         const auto hive = hiveOn(c, m_today);
         const Colony* living = hive ? colony(*hive) : nullptr;

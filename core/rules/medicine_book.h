@@ -80,7 +80,8 @@ public:
     Day today() const { return m_today; }
 
     std::vector<MedicineEntry> entries(const MedicineAsked& asked = {}) const; ///< by day, then number
-    /// By due day, then colony. Those whose last day is more than a year past are asked for no more (an assumption).
+    /// By due day, then colony; of treatments with days in the hive, but not of antibiotics. Those whose last day is
+    /// more than a year past are asked for no more (an assumption).
     std::vector<StripsIn> stripsIn() const;
 
     const Yard* yard(YardId id) const;

@@ -71,8 +71,8 @@ QVariant MedicineModel::data(const QModelIndex& index, int role) const {
 
 QVariant MedicineModel::headerData(int section, Qt::Orientation orientation, int role) const {
     if (orientation != Qt::Horizontal || role != Qt::DisplayRole) return {};
-    const QString titles[] = {tr("First day"),  tr("Colony or yard"), tr("Product"), tr("Quantity"),
-                              tr("Withdrawal"), tr("Missing"),        tr("Altered")};
+    const QString titles[] = {tr("First day"), tr("Colony or yard"), tr("Product"),   tr("Quantity"),
+                              tr("Missing"),   tr("Altered"),        tr("Withdrawal")};
     return titles[section];
 }
 

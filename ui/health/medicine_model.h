@@ -13,7 +13,7 @@ namespace ui::health {
 class MedicineModel : public QAbstractTableModel {
     Q_OBJECT
 public:
-    enum class Column { Day, Colonies, Product, Given, Withdrawal, Missing, State };
+    enum class Column { Day, Colonies, Product, Given, Missing, State, Withdrawal };
 
     using QAbstractTableModel::QAbstractTableModel;
 

@@ -170,10 +170,10 @@ void MedicinePage::build() {
     middle->setContentsMargins(kEdge, 0, kEdge, 0);
     middle->addWidget(split);
     auto* keys = new look::WrappedLabel(QStringLiteral("medicineKeys"), this);
-    keys->setContentsMargins(kEdge, 0, kEdge, 0);
     keys->setProperty("quiet", true);
     keys->tell(tr("N new treatment · Enter puts the entry right, its old words stay to be read · P as PDF · S as CSV · "
                   "T out of this hive · A out of all · local law, vets and labels decide"));
+    keys->setContentsMargins(kEdge, 0, kEdge, 0);
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(0, 14, 0, 14);
     all->setSpacing(8);
