@@ -6,6 +6,7 @@
 #include <gtest/gtest.h>
 
 #include <QDir>
+#include <QFile>
 #include <QProcess>
 #include <QRegularExpression>
 #include <QTemporaryDir>
@@ -45,6 +46,13 @@ protected:
     core::report::PageCode code() const {
         static const QRegularExpression kCode("\\b\\w{4}-\\w{4}-\\w{4}-\\w{4}\\b");
         return std::get<core::report::PageCode>(core::report::readPageCode(kCode.match(text()).captured()));
+    }
+    /// A file with a clean check of K7 on 2026-09-15.
+    QString visitOfK7() const {
+        QFile file(dir.filePath("visits.csv"));
+        EXPECT_TRUE(file.open(QIODevice::WriteOnly));
+        file.write("colony,date,brood_frames,brood_checked\nK7,2026-09-15,7,7\n");
+        return file.fileName();
     }
     /// Saves a merge day of that variant that leaves K2 out.
     QString saveLeavingOutK2(int variant) {
@@ -123,6 +131,21 @@ TEST_F(WorksheetCommand, MakesTheTallySheetAndTheCardOfOneColony) {
     EXPECT_TRUE(none.err.contains("K99")) << none.err.toStdString();
     EXPECT_EQ(made({"--sheet", "card"}).status, 2) << "whose?";
     EXPECT_EQ(made({"--colony", "K2"}).status, 2);
+}
+
+TEST_F(WorksheetCommand, MakesTheTallySheetOfThoseWhoseBroodIsToBeChecked) {
+    // tests/data/yards/kiln-field: of K7 two of seven frames were looked at, of all others enough
+    ASSERT_EQ(made({"--sheet", "tally", "--unchecked"}).status, 0);
+    EXPECT_TRUE(text().contains("Only hives whose brood is to be checked")) << text().toStdString();
+    EXPECT_TRUE(text().contains("K7")) << text().toStdString();
+    EXPECT_FALSE(text().contains("K2")) << text().toStdString();
+    EXPECT_TRUE(text().contains("page 1 of 1"));
+    EXPECT_EQ(made({"--unchecked"}).status, 2) << "of a tally sheet alone";
+    const Ran checked = runProgram({"import", book, "--visits", visitOfK7()});
+    ASSERT_EQ(checked.status, 0) << checked.err.toStdString();
+    const Ran none = made({"--sheet", "tally", "--unchecked"});
+    EXPECT_EQ(none.status, 4);
+    EXPECT_TRUE(none.err.contains("lacks a brood check")) << none.err.toStdString();
 }
 
 } // namespace

@@ -1,6 +1,7 @@
 #include "core/edit/merge_day.h"
 #include "core/edit/put_right.h"
 #include "tests/ui/picking.h"
+#include "ui/entry/entry_page.h"
 #include "ui/health/holds_page.h"
 #include "ui/health/sign_notice.h"
 #include "ui/health/what_now.h"
@@ -120,6 +121,28 @@ TEST_F(NoticeOfSign, ComesUpOfAFieldKitAndOfALaboratory) {
     EXPECT_TRUE(notice()->isHidden()) << "a negative is no sign";
     result("A2", today(), Disease::Efb, Verdict::Positive, Method::Field);
     EXPECT_EQ(said(0), "European foulbrood seen: A2 in Kiln Field on 15 Sep 2026.");
+}
+
+TEST_F(NoticeOfSign, ComesUpOfTheGridWhichKeepsTheKeys) {
+    QTest::keyClick(window.get(), Qt::Key_3, Qt::ControlModifier);
+    auto* page = window->findChild<ui::entry::EntryPage*>();
+    ASSERT_TRUE(page->isVisible());
+    page->work().type(0, TallyColumn::Signs, QStringLiteral("a"));
+    key(Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_TRUE(notice()->isHidden()) << "it asks once more";
+    key(Qt::Key_Return, Qt::ControlModifier);
+    ASSERT_TRUE(notice()->isVisible()) << page->answer().toStdString();
+    EXPECT_EQ(said(0), "American foulbrood suspected: A1 in Kiln Field on 15 Sep 2026.");
+    EXPECT_TRUE(page->isAncestorOf(QApplication::focusWidget())) << "typing goes on";
+}
+
+TEST_F(NoticeOfSign, IsOfOneBook) {
+    signAt("A1", today(), Sign::Afb);
+    ASSERT_TRUE(notice()->isVisible());
+    const tests::BookOfTest other;
+    ASSERT_TRUE(window->openBook(other.path()));
+    EXPECT_EQ(window->findChildren<ui::health::SignNotice*>().size(), 1);
+    EXPECT_TRUE(notice()->isHidden());
 }
 
 TEST_F(NoticeOfSign, ComesUpOfAVisitThatIsChangedAndOfAnImport) {
