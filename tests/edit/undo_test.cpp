@@ -104,17 +104,18 @@ private:
     }
     void undo() {
         if (m_at == 0) return; // what the book was made with stays
-        EXPECT_TRUE(session->undo());
+        EXPECT_TRUE(session->undo(m_why));
         --m_at;
     }
     void redo() {
-        EXPECT_EQ(session->redo().has_value(), m_at + 1 < m_rows.size());
+        EXPECT_EQ(session->redo(m_why).has_value(), m_at + 1 < m_rows.size());
         if (m_at + 1 < m_rows.size()) ++m_at;
     }
 
     RandomEdits m_edits;
     std::vector<std::string> m_rows;
     size_t m_at = 0;
+    Correction m_why{QStringLiteral("A. Keeper"), QStringLiteral("a slip")}; ///< what a treatment asks for
     size_t m_done = 0;
 };
 

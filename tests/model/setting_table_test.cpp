@@ -33,7 +33,7 @@ TEST(SettingTable, EachSettingStandsOnceAndKeepsItsDefault) {
         EXPECT_EQ(settings, Settings{}) << info.name.toStdString();
         EXPECT_EQ(settingNamed(info.name), &info);
     }
-    EXPECT_EQ(names.size(), 51U);
+    EXPECT_EQ(names.size(), 56U);
 }
 
 // Source: core/rules/README.md, each setting beside its rule.
@@ -65,10 +65,15 @@ TEST(SettingTable, DefaultsAreThoseOfTheRules) {
         {"doubt.back_days", "42"},
         {"mites.spring", "2"},
         {"mites.fall", "3"},
+        {"drop.summer", "10"},
+        {"drop.late", "1"},
         {"afb.near_m", "1000"},
+        {"afb.rob_m", "2000"},
         {"move.drift_m", "3"},
         {"move.step_m", "0.9"},
         {"move.far_m", "4800"},
+        {"records.years", "5"},
+        {"sample.late_days", "21"},
         {"crew.minutes_per_union", "12"},
         {"crew.people", "2"},
         {"gain.min", "50"},
@@ -142,8 +147,9 @@ TEST(SettingTable, UnpublishedFiguresAreCalledAssumptions) {
     QStringList published;
     for (const SettingInfo& info : settingTable())
         if (!info.source.contains("assumption") && !info.name.startsWith("show.")) published += info.name;
-    EXPECT_EQ(published, (QStringList{"efb.clear_days", "afb.near_m", "stores.single_kg", "stores.double_kg",
-                                      "syrup.stores_kg_per_l", "follow.union_days"}));
+    EXPECT_EQ(published,
+              (QStringList{"efb.clear_days", "afb.near_m", "afb.rob_m", "stores.single_kg", "stores.double_kg",
+                           "syrup.stores_kg_per_l", "follow.union_days", "records.years"}));
 }
 
 } // namespace
