@@ -33,16 +33,24 @@ class Round {
 public:
     Round(const Snapshot& s, std::span<const Hold> holds) : e(s), m_holds(holds), m_days(e.limits) {}
 
-    RoundYard yard(YardIx yard) {
+    /// Of each yard those that live there, in natural order.
+    std::vector<std::vector<ColonyIx>> byYard() const {
+        std::vector<std::vector<ColonyIx>> out(e.s.yards.size());
+        for (size_t i = 0; i < e.s.livingCount(); ++i) {
+            const ColonyIx colony{static_cast<qint32>(i)};
+            if (const SnapStay* place = e.s.placeOf(colony))
+                out[static_cast<size_t>(place->yard.value)].push_back(colony);
+        }
+        return out;
+    }
+
+    RoundYard yard(YardIx yard, const std::vector<ColonyIx>& those) {
         RoundYard out;
         out.yard = yard;
         const bool southern = e.s.yard(yard).southern();
         out.fall = fallFrom(e.s.settings, e.s.on, southern);
         out.from = m_days.from(out.fall, southern);
-        for (size_t i = 0; i < e.s.livingCount(); ++i) {
-            const ColonyIx colony{static_cast<qint32>(i)};
-            const SnapStay* place = e.s.placeOf(colony);
-            if (!place || place->yard != yard) continue;
+        for (const ColonyIx colony : those) {
             RoundStop stop = stopOf(colony, southern);
             const bool sure = stop.until && *stop.until >= out.fall;
             (sure ? out.sure : stop.group == RoundGroup::Closed ? out.closed : out.walk).push_back(std::move(stop));
@@ -107,8 +115,9 @@ Day fallFrom(const Settings& settings, Day on, bool southern) {
 std::vector<RoundYard> broodRound(const Snapshot& s, std::span<const Hold> holds) {
     Round round(s, holds);
     std::vector<RoundYard> out;
-    for (size_t i = 0; i < s.yards.size(); ++i)
-        if (RoundYard yard = round.yard({static_cast<qint32>(i)}); yard.hives() > 0) out.push_back(std::move(yard));
+    const auto byYard = round.byYard();
+    for (size_t i = 0; i < byYard.size(); ++i)
+        if (!byYard[i].empty()) out.push_back(round.yard({static_cast<qint32>(i)}, byYard[i]));
     return out;
 }
 
