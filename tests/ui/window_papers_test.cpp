@@ -4,6 +4,7 @@
 #include "ui/form/form_panel.h"
 #include "ui/health/guidance_page.h"
 #include "ui/health/report_page.h"
+#include "ui/look/colours.h"
 #include "ui/look/paged.h"
 #include "ui/print/pages_view.h"
 
@@ -30,9 +31,18 @@ struct HealthPapers : tests::Picking {
         for (int i = 0; i < 12 && !page->isVisible(); ++i)
             QTest::keyClick(QApplication::focusWidget(), Qt::Key_PageDown, Qt::ControlModifier);
         ASSERT_TRUE(page->isVisible());
-        if (const QString to = qEnvironmentVariable("YW_PAPER_PICTURES"); !to.isEmpty())
-            window->grab().save(to + u'/' + QString::fromLatin1(page->metaObject()->className()).section(u':', -1) +
-                                QStringLiteral(".png"));
+        keepPicture(page);
+    }
+    /// For looking at: YW_PAPER_PICTURES=DIR, light and dark.
+    void keepPicture(const QWidget* page) const {
+        const QString to = qEnvironmentVariable("YW_PAPER_PICTURES");
+        if (to.isEmpty()) return;
+        const QString name = QString::fromLatin1(page->metaObject()->className()).section(u':', -1);
+        for (const bool dark : {true, false}) {
+            QApplication::setPalette(ui::look::paletteOf(ui::look::colours(dark)));
+            for (int i = 0; i < 3; ++i) QApplication::processEvents();
+            window->grab().save(to + u'/' + name + QLatin1StringView(dark ? "-dark.png" : "-light.png"));
+        }
     }
     ui::health::ReportPage* report() const { return window->findChild<ui::health::ReportPage*>(); }
     ui::health::GuidancePage* guidance() const { return window->findChild<ui::health::GuidancePage*>(); }
