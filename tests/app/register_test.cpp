@@ -24,7 +24,7 @@ struct RegisterClock : core::Clock {
 };
 
 /// What a records rule asks for, and where the register has it.
-struct Asked {
+struct RegisterField {
     const char* rule;
     const char* item;
     const char* printed; ///< as it stands on the printed page
@@ -40,7 +40,7 @@ struct Asked {
 //       19(3) as told at cheshire-bka.co.uk/pests-and-disease/medicine-record
 //   DE: the Bestandsbuch, as told at
 //       grenzlandbienen.de/was-bedeutet-die-neue-tierarzneimittelverordnung-fuer-uns-imker
-constexpr Asked kAsked[] = {
+constexpr RegisterField kRegisterFields[] = {
     {"EU 1", "date of first administration", "2026-07-20 to 2026-08-31 (42 days)", "date", "2026-07-20"},
     {"EU 2", "product name", "2026-07-20 Hazel strips (tau-fluvalinate)", "product", "Hazel strips"},
     {"EU 3", "quantity given", "quantity, as recorded: 2 strips a hive", "quantity", "2"},
@@ -217,7 +217,7 @@ TEST_F(Register, HasEveryFieldThatTheRulesAskForOnPaperAndInItsFile) {
         return r[QStringLiteral("product")] == QLatin1StringView("Hazel strips");
     });
     ASSERT_NE(row, entries.end());
-    for (const Asked& asked : kAsked) {
+    for (const RegisterField& asked : kRegisterFields) {
         SCOPED_TRACE(std::string(asked.rule) + ": " + asked.item);
         EXPECT_TRUE(printed.contains(QString::fromUtf8(asked.printed))) << asked.printed << "\nin\n"
                                                                         << printed.toStdString();
@@ -231,7 +231,7 @@ TEST_F(Register, SaysWhatIsMissingAndByWhoseRule) {
     ASSERT_EQ(made("r.csv").status, 0);
     ASSERT_EQ(made("r.pdf").status, 0);
     auto entries = rows("r.csv");
-    // The same sources as of kAsked; a vet and a disposal are asked for where there was one.
+    // The same sources as of kRegisterFields; a vet and a disposal are asked for where there was one.
     const QString missing = QStringLiteral(
         "duration (EU), batch (UK), date of purchase (UK), quantity bought (UK), supplier (EU, UK), "
         "supplier's address (EU, UK), proof of purchase (EU, Germany), unit of the quantity (EU), method (Germany), "
