@@ -15,6 +15,8 @@
 #include <QSplitter>
 #include <QStackedWidget>
 #include <QTextBrowser>
+#include <QTextDocument>
+#include <QTimer>
 #include <QVBoxLayout>
 
 namespace ui::health {
@@ -82,7 +84,6 @@ void GuidancePage::build() {
     across->setChildrenCollapsible(false);
     across->setStretchFactor(0, 0);
     across->setStretchFactor(1, 1);
-    across->setHandleWidth(18);
     const int letter = fontMetrics().averageCharWidth();
     across->setSizes({letter * 34, letter * 80});
     auto* all = new QVBoxLayout(this);
@@ -126,6 +127,7 @@ void GuidancePage::tell() {
                     .arg(c.ink.name(), line.text.toHtmlEscaped(), c.quiet.name(),
                          tr("Source: %1").arg(line.source).toHtmlEscaped());
     m_text->document()->setDefaultFont(font());
+    m_text->document()->setDocumentMargin(fontMetrics().averageCharWidth() * 2);
     m_text->setHtml(html);
 }
 
@@ -136,7 +138,8 @@ QString GuidancePage::shown() const {
 /// Colours and letters are the window's.
 void GuidancePage::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
-    if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange) tell();
+    if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange)
+        QTimer::singleShot(0, this, &GuidancePage::tell); // once the window itself has changed
 }
 
 } // namespace ui::health
