@@ -6,6 +6,8 @@
 
 #include <gtest/gtest.h>
 
+#include <set>
+
 namespace {
 
 using namespace core;
@@ -87,6 +89,57 @@ TEST(ContactDrawing, SaysHowManyAreLeftOut) {
     const ContactDrawing d = drawingOf(chainBook().on(kOn), "K1", rules::ContactWay::Onwards, 5);
     EXPECT_EQ(d.rows.size(), 5u);
     EXPECT_EQ(d.left, 7u);
+}
+
+/// How the upright strokes between the two rows look: "0.5 mm, dash 0.6 0.9" each.
+QStringList strokesOf(rules::GiftKind kind, bool first) {
+    ContactDrawing d;
+    d.from = *parseIsoDay(QString(kFrom));
+    d.until = *parseIsoDay(QString(kOn));
+    d.rows = {{{0}, QStringLiteral("A"), {}, {d.from, d.until}, {}, false},
+              {{1}, QStringLiteral("B"), {}, {d.from, d.until}, d.from + 300, false}};
+    d.strokes = {{{d.from + 300, 0, 1}, kind, first}};
+    QStringList looks;
+    const EvenMeasure measure;
+    for (const Mark& mark : contactBlock(d, measure, 170).marks) {
+        const auto* path = std::get_if<PathMark>(&mark);
+        const double rows[] = {contactRow(0).y + contactRow(0).height / 2, contactRow(1).y + contactRow(1).height / 2};
+        if (!path || path->points.size() != 2 || path->points[0].y != rows[0] || path->points[1].y != rows[1]) continue;
+        QString look = QStringLiteral("%1 mm").arg(path->lineWidth);
+        for (const double part : path->dash) look += QStringLiteral(" %1").arg(part);
+        looks << look;
+    }
+    return looks;
+}
+
+TEST(ContactDrawing, ReadsInGreyscaleByStrokesAndMarksAlone) {
+    using rules::GiftKind;
+    std::set<QStringList> looks;
+    for (const GiftKind kind : {GiftKind::Frames, GiftKind::Feed, GiftKind::United, GiftKind::Divided}) {
+        EXPECT_FALSE(strokesOf(kind, true).isEmpty());
+        EXPECT_NE(strokesOf(kind, true), strokesOf(kind, false)) << "the first link is bolder";
+        looks.insert(strokesOf(kind, true));
+    }
+    EXPECT_EQ(looks.size(), 4u) << "solid, dotted, double, dashed";
+    EXPECT_EQ(strokesOf(GiftKind::United, true).size(), 2);
+    // Paper has black, grey and white alone; here nothing is paler than black.
+    const EvenMeasure measure;
+    const auto block = contactBlock(drawingOf(chainBook().on(kOn), "K1", rules::ContactWay::Onwards), measure, 170);
+    int marks = 0;
+    for (const Mark& mark : block.marks) {
+        ++marks;
+        if (const auto* path = std::get_if<PathMark>(&mark)) {
+            EXPECT_EQ(path->line, Ink::Black);
+            EXPECT_TRUE(!path->filled || path->fill == Ink::Black);
+        }
+        if (const auto* circle = std::get_if<CircleMark>(&mark)) {
+            EXPECT_EQ(circle->fill, Ink::Black);
+        }
+        if (const auto* text = std::get_if<TextMark>(&mark)) {
+            EXPECT_EQ(text->ink, Ink::Black);
+        }
+    }
+    EXPECT_GT(marks, 60);
 }
 
 TEST(ContactDrawing, KeepsItsTextsApartAndInside) {

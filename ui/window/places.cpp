@@ -8,6 +8,7 @@
 #include "ui/health/guidance_page.h"
 #include "ui/health/holds_page.h"
 #include "ui/health/medicine_page.h"
+#include "ui/health/mites_page.h"
 #include "ui/health/report_page.h"
 #include "ui/health/round_page.h"
 #include "ui/look/paged.h"
@@ -95,6 +96,8 @@ look::Paged* healthPlace(WorkPage& page, desk::Desk& desk, Dialogs& dialogs) {
                    round, round->list());
     QObject::connect(round, &health::RoundPage::visitsAsked, &page,
                      [&page](const std::vector<core::ColonyId>& order) { page.walkThrough(order); });
+    pages->addPage(Places::tr("Mites"), Places::tr("Washes, fallen mites, and both before and after treatments"),
+                   health::mitesPage(desk, dialogs, pages));
     QObject::connect(holds, &health::HoldsPage::contactsAsked, contacts, [pages, contacts](core::ColonyId colony) {
         contacts->trace(colony);
         pages->show(contacts);
