@@ -37,10 +37,14 @@ struct Mites : tests::Recording {
     std::vector<MiteFall> falls(const char* label) const {
         return window->desk()->session().miteFallsOf(book.idOf(QLatin1StringView(label)));
     }
+    ColonyId idOf(const char* label) const {
+        const auto& shown = window->desk()->reading().snapshot;
+        return shown.colony(*shown.livingNamed(QString::fromLatin1(label))).id;
+    }
     void wash(const char* label, Day day, int mites, int bees = 300) const {
         write([&](const edit::EditContext& c) {
             Visit v;
-            v.colony = book.idOf(QLatin1StringView(label));
+            v.colony = idOf(label);
             v.day = day;
             v.mites = mites;
             v.miteSample = bees;
