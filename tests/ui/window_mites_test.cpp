@@ -37,14 +37,10 @@ struct Mites : tests::Recording {
     std::vector<MiteFall> falls(const char* label) const {
         return window->desk()->session().miteFallsOf(book.idOf(QLatin1StringView(label)));
     }
-    ColonyId idOf(const char* label) const {
-        const auto& shown = window->desk()->reading().snapshot;
-        return shown.colony(*shown.livingNamed(QString::fromLatin1(label))).id;
-    }
     void wash(const char* label, Day day, int mites, int bees = 300) const {
         write([&](const edit::EditContext& c) {
             Visit v;
-            v.colony = idOf(label);
+            v.colony = book.idOf(QLatin1StringView(label));
             v.day = day;
             v.mites = mites;
             v.miteSample = bees;
@@ -182,35 +178,6 @@ TEST_F(Mites, RatesAndFallAreNeverOnOneAxis) {
         << told();
     EXPECT_TRUE(says("On 15 Sep 2026 it is 10 a day.")) << told();
     EXPECT_TRUE(says("What falls while a treatment works is no natural fall")) << told();
-}
-
-TEST_F(Mites, BeforeAndAfterATreatmentWithThoseNotTreatedBeside) {
-    for (const char* label : {"A1", "A2", "A3"}) wash(label, dayOf(2026, 7, 20), 30);
-    for (const char* label : {"A1", "A2", "A3"}) wash(label, dayOf(2026, 9, 1), 3);
-    wash("B1", dayOf(2026, 7, 20), 9);
-    wash("B1", dayOf(2026, 9, 1), 12);
-    treat(dayOf(2026, 8, 1), 10);
-    openPage();
-    for (int i = 0; i < 3; ++i) key(Qt::Key_C);
-    EXPECT_TRUE(says("1 Aug 2026, Kiln Field, strips (to 11 Aug 2026): treated: 3 hives, 10.0 (")) << told();
-    EXPECT_TRUE(says("fewer")) << told();
-    EXPECT_TRUE(says("A change says nothing of its cause")) << told();
-    EXPECT_EQ(chart().series.size(), 2u) << "of one yard, all of it treated, nothing stands beside";
-    key(Qt::Key_A);
-    EXPECT_EQ(chart().series.size(), 4u);
-    EXPECT_TRUE(says("not treated, same days: 1 hive, 3.0 (1.4 to 5.6) in 100 before, 4.0 (2.1 to 6.9) after"))
-        << told();
-    EXPECT_TRUE(says("which these washes do not decide")) << told();
-    EXPECT_TRUE(chart().source.contains(u"assumptions"));
-    const QTemporaryDir folder;
-    dialogs.file = folder.filePath(QStringLiteral("mites.csv"));
-    for (QAction* way : page()->panel()->findChild<QPushButton*>(QStringLiteral("chartSave"))->menu()->actions())
-        if (way->text().contains(QStringLiteral("CSV"))) way->trigger();
-    QFile file(*dialogs.file);
-    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
-    const QString text = QString::fromUtf8(file.readAll());
-    EXPECT_TRUE(text.startsWith(QStringLiteral("treatment,"))) << text.toStdString();
-    EXPECT_TRUE(text.contains(QStringLiteral("strips,2026-08-11"))) << text.toStdString();
 }
 
 } // namespace
