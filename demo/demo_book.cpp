@@ -307,6 +307,33 @@ core::Keeper keeperOfDemo() {
             {}};
 }
 
+void tellPapers(const EditContext& c, const Made& made, ChangeSet& change, qint64 firstResult) {
+    std::vector<core::Sample> samples;
+    for (StorySample s : made.story.samples) {
+        s.sample.colony = idOf(made, s.label);
+        const auto& results = made.story.results;
+        const auto answer = std::ranges::find_if(
+            results, [&](const StoryResult& r) { return !s.answer.isEmpty() && r.result.paper == s.answer; });
+        if (answer != results.end()) s.sample.result = core::ResultId{firstResult + (answer - results.begin())};
+        samples.push_back(s.sample);
+    }
+    addRows(change, c, std::move(samples));
+    std::vector<core::Kit> kit;
+    for (const StoryKit& k : made.story.kit) {
+        kit.push_back(k.kit);
+        kit.back().yard = yardIdOf(made, k.yard);
+        kit.back().colony = idOf(made, k.label);
+    }
+    addRows(change, c, std::move(kit));
+    std::vector<core::KitEnd> ends;
+    for (const StoryKitEnd& e : made.story.kitEnds) {
+        ends.push_back(e.end);
+        ends.back().yard = yardIdOf(made, e.yard);
+        ends.back().colony = idOf(made, e.label);
+    }
+    addRows(change, c, std::move(ends));
+}
+
 ChangeSet tellStory(const EditContext& c, const Made& made) {
     ChangeSet change;
     change.text = QStringLiteral("Logged the fall of 2026");
@@ -324,9 +351,11 @@ ChangeSet tellStory(const EditContext& c, const Made& made) {
         transfers.push_back(t.transfer);
     }
     addRows(change, c, std::move(transfers));
+    const qint64 firstResult = c.nextId(Table::Result);
     std::vector<core::Result> results;
     for (const StoryResult& r : made.story.results) results.push_back(aimed(made, r, r.result));
     addRows(change, c, std::move(results));
+    tellPapers(c, made, change, firstResult);
     std::vector<core::Treatment> treatments;
     for (const StoryTreatment& t : made.story.treatments) treatments.push_back(aimed(made, t, t.treatment));
     addRows(change, c, std::move(treatments));

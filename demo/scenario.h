@@ -37,6 +37,22 @@ struct StoryTreatment {
     QString yard;
     core::Treatment treatment;
 };
+struct StorySample {
+    QString label;
+    core::Sample sample;
+    QString answer; ///< paper of the story's result that answers it; empty: none
+};
+/// Kit off a colony, counted in its yard, and how some of it ended.
+struct StoryKit {
+    QString label;
+    QString yard;
+    core::Kit kit;
+};
+struct StoryKitEnd {
+    QString label;
+    QString yard;
+    core::KitEnd end;
+};
 struct StoryLineage {
     QString colony, into;
     core::Lineage lineage;
@@ -48,6 +64,9 @@ struct Story {
     std::vector<StoryResult> results;
     std::vector<StoryTreatment> treatments;
     std::vector<StoryLineage> lineage;
+    std::vector<StorySample> samples;
+    std::vector<StoryKit> kit;
+    std::vector<StoryKitEnd> kitEnds;
     QStringList unchecked; ///< whose brood nobody has looked through this season
 
     const StoryColony* colony(const QString& label) const;
@@ -64,5 +83,7 @@ Story fallStory();
 
 /// Records of the story other than the visits (scenario_records.cpp).
 void addStoryRecords(Story& story);
+/// Samples on their way, and kit of Quarry Ledge that is kept apart (scenario_papers.cpp).
+void addStoryPapers(Story& story);
 
 } // namespace demo

@@ -108,6 +108,7 @@ void addStoryRecords(Story& story) {
         found("B1", Disease::Afb, Verdict::Negative, Method::Laboratory, "regional laboratory", "R-119", on(9, 15)));
     addTreatments(story);
     addLineage(story);
+    addStoryPapers(story);
 }
 
 } // namespace demo

@@ -147,6 +147,8 @@ TEST_F(KeepingKit, WhatCameOffASuspectedColonyIsKeptApart) {
     kit()->panel()->save();
     EXPECT_EQ(book.history().front(),
               "Kit in Kiln Field: 1 × lid, quarantined, is now burned (off A1): burned on 2026-09-15 by Ana");
+    EXPECT_EQ(kit()->findChild<QLabel*>(QStringLiteral("kitEnds"))->text().toStdString(),
+              "Ended here: 1 × lid off A1, burned on 15 Sep 2026 by Ana.");
     choose(kFloor, kQuarantined, a1);
     dialogs.expectCorrection = true; // and no answer is given
     key(Qt::Key_Delete);

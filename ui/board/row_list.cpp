@@ -63,6 +63,7 @@ void RowList::currentChanged(const QModelIndex& current, const QModelIndex& prev
 }
 
 void RowList::open() {
+    if (currentIndex().isValid()) emit rowOpened(currentIndex().row());
     if (const auto colony = current()) emit opened(*colony);
 }
 

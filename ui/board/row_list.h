@@ -27,6 +27,7 @@ public:
 
 signals:
     void opened(core::ColonyId colony); ///< by Enter or a double click
+    void rowOpened(int row);            ///< likewise, whatever it is about
 
 protected:
     void resizeEvent(QResizeEvent* event) override;

@@ -2,6 +2,8 @@
 
 #include "core/edit/edit_context.h"
 #include "core/model/kit_words.h"
+#include "ui/look/words.h"
+#include "ui/records/record_words.h"
 
 #include <algorithm>
 
@@ -29,6 +31,29 @@ QString apartText(const core::Snapshot& s, const core::rules::KitPile& pile) {
     const QString name = colony == s.colonies.end() ? KitWords::tr("its colony") : colony->shown;
     if (!pile.hold) return KitWords::tr("kept apart with %1").arg(name);
     return KitWords::tr("kept apart with %1 (%2)").arg(name, core::rules::holdWord(pile.hold->kind));
+}
+
+QString endsText(const core::edit::Session& book, const core::Snapshot& s, std::optional<core::YardId> yard) {
+    constexpr int kTold = 3;
+    QStringList told;
+    int more = 0;
+    const auto ends = book.kitEnds();
+    for (auto e = ends.rbegin(); e != ends.rend(); ++e) {
+        if (e->yard != yard) continue;
+        if (told.size() == kTold) {
+            ++more;
+            continue;
+        }
+        const auto colony = std::ranges::find(s.colonies, e->colony.value_or(core::ColonyId{}), &core::SnapColony::id);
+        const QString kit = QStringLiteral("%1 × %2").arg(QString::number(e->count), e->part);
+        told << KitWords::tr("%1, %2 on %3 by %4")
+                    .arg(colony == s.colonies.end() ? kit : KitWords::tr("%1 off %2").arg(kit, colony->shown),
+                         records::kitEndWord(e->how), look::dayText(e->day), e->by);
+    }
+    if (told.isEmpty()) return {};
+    QString text = KitWords::tr("Ended here: %1.").arg(told.join(QStringLiteral("; ")));
+    if (more > 0) text += u' ' + KitWords::tr("%1 more: Health, Samples.").arg(more);
+    return text;
 }
 
 } // namespace ui::kit

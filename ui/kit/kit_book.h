@@ -21,5 +21,7 @@ std::vector<core::rules::KitPile> pilesOf(const core::edit::Session& book, const
 QString stateText(const QString& state);
 /// "kept apart with A7 (afb-suspected): it leaves quarantine only burned or sterilised"
 QString apartText(const core::Snapshot& s, const core::rules::KitPile& pile);
+/// How kit that was kept apart at that place (the store room: no yard) ended, the latest three; empty: none did.
+QString endsText(const core::edit::Session& book, const core::Snapshot& s, std::optional<core::YardId> yard);
 
 } // namespace ui::kit

@@ -47,7 +47,8 @@ KitWindow::KitWindow(desk::Desk& desk, Dialogs& dialogs, QWidget* parent)
       m_table(new QTableView(this)),
       m_panel(new form::FormPanel(this)),
       m_apart(wrapped(this)),
-      m_saying(wrapped(this)) {
+      m_saying(wrapped(this)),
+      m_ended(wrapped(this)) {
     setWindowTitle(tr("Kit – %1").arg(desk.session().bookTitle()));
     build();
     look::keepDressed(*this, [this] { dress(); });
@@ -118,7 +119,9 @@ QWidget* KitWindow::tablePart() {
     m_saying->setProperty("quiet", true);
     down->addWidget(about);
     down->addWidget(m_table, 1);
-    for (QWidget* w : std::initializer_list<QWidget*>{m_apart, m_buttons, m_saying}) down->addWidget(w);
+    m_ended->setObjectName(QStringLiteral("kitEnds"));
+    m_ended->setProperty("quiet", true);
+    for (QWidget* w : std::initializer_list<QWidget*>{m_apart, m_ended, m_buttons, m_saying}) down->addWidget(w);
     return part;
 }
 
@@ -235,7 +238,10 @@ void KitWindow::showTable() {
         const auto now = m_table->currentIndex();
         const core::rules::KitPlace chosen = m_model->placeAt(now);
         const int column = now.isValid() ? std::max(now.column(), 1) : 1;
-        m_model->show(place(), m_piles, usualParts(), m_desk.session().snapshot(m_desk.today()));
+        const core::Snapshot today = m_desk.session().snapshot(m_desk.today());
+        m_model->show(place(), m_piles, usualParts(), today);
+        m_ended->setText(endsText(m_desk.session(), today, place()));
+        m_ended->setVisible(!m_ended->text().isEmpty());
         core::rules::KitPlace again = chosen;
         again.yard = place();
         QModelIndex at = m_model->indexOf(again);

@@ -72,6 +72,7 @@ private:
     form::FormPanel* m_panel;
     QLabel* m_apart;
     QLabel* m_saying;
+    QLabel* m_ended; ///< how kit that was kept apart here ended
     QPushButton* m_count = nullptr;
     QPushButton* m_other = nullptr;
     QPushButton* m_move = nullptr;

@@ -1,14 +1,16 @@
 #pragma once
 
 #include "core/rules/hold_span.h"
+#include "ui/desk/beside.h"
 
 #include <QObject>
 
-#include <atomic>
 #include <memory>
 #include <vector>
 
-class QThread;
+namespace core {
+struct Snapshot;
+}
 
 namespace ui::life {
 
@@ -18,19 +20,20 @@ class HoldWatch : public QObject {
     Q_OBJECT
 public:
     explicit HoldWatch(QObject* parent);
-    ~HoldWatch() override; ///< waits for the day that is being judged
 
     /// Instead of what was asked before. `whole`: as Session::snapshotForHolds() reads it.
     void start(std::shared_ptr<const core::Snapshot> whole, core::ColonyId colony, core::Day first, core::Day last);
-    void stop();
+    void stop() { m_beside.stop(); }
 
 signals:
     /// `apart`: days between two that were judged without a cause.
     void found(core::ColonyId colony, const std::vector<core::rules::HoldSpan>& spans, int apart);
 
 private:
-    std::atomic<int> m_run = 0;
-    std::vector<QThread*> m_threads;
+    desk::Beside m_beside;
 };
+
+/// So many days apart that a look through them takes some seconds: as far as the book is large.
+int daysApart(const core::Snapshot& whole, core::Day first, core::Day last);
 
 } // namespace ui::life

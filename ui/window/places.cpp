@@ -11,6 +11,8 @@
 #include "ui/health/mites_page.h"
 #include "ui/health/report_page.h"
 #include "ui/health/round_page.h"
+#include "ui/health/samples_page.h"
+#include "ui/kit/kit_window.h"
 #include "ui/look/paged.h"
 #include "ui/records/record_rows.h"
 #include "ui/records/treatment_form.h"
@@ -72,6 +74,20 @@ void addMedicinePage(look::Paged& pages, WorkPage& page, desk::Desk& desk, Dialo
     });
 }
 
+void addSamples(look::Paged& pages, WorkPage& page, desk::Desk& desk, Dialogs& dialogs) {
+    using health::SamplesPage;
+    auto* samples = new SamplesPage(desk, dialogs, &pages);
+    pages.addPage(Places::tr("Samples"), Places::tr("Samples, results and papers, and what was lifted"), samples,
+                  samples->list());
+    QObject::connect(samples, &SamplesPage::formAsked, &page, [&page, &dialogs](const SamplesPage::Make& make) {
+        guarded(dialogs, [&] { page.openForm(make()); });
+    });
+    QObject::connect(samples, &SamplesPage::recordAsked, &page, &WorkPage::openRecord);
+    QObject::connect(samples, &SamplesPage::cardAsked, &page, &WorkPage::showColony);
+    QObject::connect(samples, &SamplesPage::kitAsked, &page,
+                     [&] { guarded(dialogs, [&] { kit::showKit(desk, dialogs, &page); }); });
+}
+
 /// The report for an inspector, and guidance.
 void addPapers(look::Paged& pages, WorkPage& page, desk::Desk& desk, Dialogs& dialogs) {
     const auto open = [&page](std::unique_ptr<form::Form> form) { page.openForm(std::move(form)); };
@@ -91,6 +107,7 @@ look::Paged* healthPlace(WorkPage& page, desk::Desk& desk, Dialogs& dialogs) {
                    holds->list());
     pages->addPage(Places::tr("Contacts"), Places::tr("What a colony passed on, and what came to it"), contacts,
                    contacts->colonyField());
+    addSamples(*pages, page, desk, dialogs);
     auto* round = new health::RoundPage(desk, dialogs, pages);
     pages->addPage(Places::tr("Brood checks"), Places::tr("Whose brood is to be looked at before the fall unions"),
                    round, round->list());
