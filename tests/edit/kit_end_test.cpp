@@ -1,3 +1,5 @@
+#include "core/rules/kit_to_load.h"
+#include "core/rules/plan.h"
 #include "tests/edit/kit_fixture.h"
 
 namespace tests::edit {
@@ -105,11 +107,33 @@ TEST_F(KitEnds, UndoneTheKitIsQuarantinedAgain) {
     EXPECT_EQ(thrownBy([&] { session->undo(); }).kind, Error::Kind::Correction) << "the count itself is kept apart";
 }
 
-TEST_F(KitEnds, QuarantinedBurnedAndSterilisedKitIsNeverOffered) {
-    apply(end(ending(kBurned), kBurned));
-    apply(end(ending(kSterilised), kSterilised));
+struct NeverOffered : KitTest {
+    /// What the worksheet loads for a plan of today: what, how many.
+    std::vector<std::pair<rules::KitThing, qint64>> kitToLoad() {
+        const Snapshot s = session->snapshot(kDay);
+        std::vector<std::pair<rules::KitThing, qint64>> lines;
+        const auto kit =
+            rules::kitToLoad(s, rules::colonyFacts(s), rules::advise(s, {}), *s.yardNamed(QStringLiteral("North")));
+        for (const rules::KitLine& line : kit.lines) lines.emplace_back(line.what, line.count);
+        return lines;
+    }
+};
+
+TEST_F(NeverOffered, IsKitThatIsQuarantinedBurnedOrSterilised) {
+    for (const ColonyId colony : {k5, k6})
+        log(colony, kDay - 1, [&](Visit& v) {
+            v.beesTop = Quarters{colony == k5 ? 12 : 20};
+            v.queen = QueenSeen::Eggs;
+        });
+    const auto before = kitToLoad();
+    ASSERT_FALSE(before.empty()) << "else nothing is compared";
+    const KitPlace apart = at(north, kLid, kQuarantined, k5);
+    apply(count(apart, 3));
+    apply(move(apart, 1, north, kBurned));
+    apply(move(apart, 1, north, kSterilised));
     EXPECT_EQ(kit(), "North lid quarantined 5 1; North lid burned 5 1; North lid sterilised 5 1");
     EXPECT_FALSE(rules::kitOffer(piles(), north, kLid).counted());
+    EXPECT_EQ(kitToLoad(), before) << "nor is the plan or what is loaded another for it";
     apply(count(at(north, kLid, kUsable), 1));
     EXPECT_EQ(rules::kitOffer(piles(), north, kLid).inAll(), 1);
 }

@@ -119,7 +119,7 @@ TEST_F(SamplesOfHealth, WhatIsLateComesFirstAndIsGivenUp) {
                       "sent 26 Aug, 20 days ago");
     EXPECT_EQ(page()->summary(), "2 awaited, 1 of them late");
     EXPECT_EQ(page()->rows()[1].row.cautions.join(u' ').toStdString(),
-              "Late: no answer since 21 days (asked after from 21 days on). Ask the laboratory.");
+              "Late: no answer in 21 days (asked after from 21 days on). Ask the laboratory.");
     goToRow(1);
     press(Qt::Key_G);
     ASSERT_TRUE(formShown());

@@ -79,7 +79,7 @@ PaperRow sampleRow(const PaperBook& book, const core::Sample& s, SampleState sta
     out.row.right = sampleRight(book, s, state);
     out.row.lines << sampleLine(book, s);
     if (state == SampleState::Late)
-        out.row.cautions << Health::tr("Late: no answer since %1 (asked after from %2 on). Ask the laboratory.")
+        out.row.cautions << Health::tr("Late: no answer in %1 (asked after from %2 on). Ask the laboratory.")
                                 .arg(daysText(book.today - *s.sent), daysText(book.snapshot.settings.sampleLateDays));
     out.record = records::RecordRow{records::RecordKind::Sample, s.id.value, s.day, Health::tr("Sample"), {}, false};
     out.sample = s;

@@ -145,23 +145,31 @@ void SamplesPage::read() {
 
 /// Beside the window: days and days of the whole book's holds.
 void SamplesPage::workOutLifted() {
+    const auto lines = m_desk.session().history(1);
+    const qint64 seq = lines.empty() ? 0 : lines.front().seq;
+    if (m_lifted.seq == seq && m_lifted.today == m_book.today) return showLifted();
     show({}, tr("Working out which holds have ended in the last two years…"));
     m_working = true;
     auto whole = std::make_shared<const core::Snapshot>(m_desk.session().snapshotForHolds());
     const core::Day last = m_book.today;
-    m_beside.start([this, whole, last](const std::function<bool()>& stopped) -> desk::Beside::Found {
+    m_beside.start([this, whole, last, seq](const std::function<bool()>& stopped) -> desk::Beside::Found {
         const core::Day first = last - kLookBackDays;
         const int apart = life::daysApart(*whole, first, last);
-        auto lifted = core::rules::liftedHolds(*whole, first, last, apart, stopped);
-        return [this, whole, first, apart, lifted = std::move(lifted)] {
+        auto holds = core::rules::liftedHolds(*whole, first, last, apart, stopped);
+        return [this, found = Lifted{seq, last, whole, std::move(holds), apart}] {
             m_working = false;
-            show(liftedRows(m_book, *whole, lifted),
-                 tr("Holds that ended since %1, by the days of the records; without those for a missing brood check. A "
-                    "hold that came and went within %2 days of no result or sign is not seen.")
-                     .arg(look::dayText(first))
-                     .arg(apart));
+            m_lifted = found;
+            showLifted();
         };
     });
+}
+
+void SamplesPage::showLifted() {
+    show(liftedRows(m_book, *m_lifted.whole, m_lifted.holds),
+         tr("Holds that ended since %1, by the days of the records; without those for a missing brood check. A hold "
+            "that came and went within %2 days of no result or sign is not seen.")
+             .arg(look::dayText(m_lifted.today - kLookBackDays))
+             .arg(m_lifted.apart));
 }
 
 void SamplesPage::show(std::vector<PaperRow> rows, const QString& about) {

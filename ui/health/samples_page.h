@@ -62,6 +62,7 @@ private:
     void read();
     void show(std::vector<PaperRow> rows, const QString& about);
     void workOutLifted();
+    void showLifted();
     const PaperRow* current() const;
     bool pressed(int key);
     void act(int key);
@@ -84,6 +85,14 @@ private:
     PaperBook m_book;
     std::vector<PaperRow> m_rows;
     bool m_working = false;
+    /// Lifted holds as they were worked out last, and of what state of the book: another yard asks for nothing new.
+    struct Lifted {
+        qint64 seq = -1; ///< of the last line of the history
+        core::Day today;
+        std::shared_ptr<const core::Snapshot> whole;
+        std::vector<core::rules::LiftedHold> holds;
+        int apart = 0;
+    } m_lifted;
     desk::Beside m_beside;
     desk::WhileShown* m_follow;
 };
