@@ -4,7 +4,6 @@
 #include "ui/board/board.h"
 #include "ui/form/form_panel.h"
 #include "ui/health/holds_page.h"
-#include "ui/health/medicine_page.h"
 #include "ui/history/history_window.h"
 #include "ui/look/paged.h"
 #include "ui/look/sheet.h"
@@ -129,16 +128,9 @@ void takeSteps(MainWindow& window, Camera& camera, const QString& shade) {
     merge.setStep(merge::Step::Plan);
 }
 
-/// Holds of the yard, then the contacts of the colony that they come from.
+/// The contacts of the colony that they come from.
 void takeHealth(MainWindow& window, Camera& camera, const QString& shade) {
     window.setPlace(Place::Health);
-    camera.take(window, QStringLiteral("health-held-") + shade);
-    if (auto* paged = qobject_cast<look::Paged*>(window.page()->middleOf(Place::Health))) {
-        QWidget* shown = paged->shown();
-        paged->show(window.findChild<health::MedicinePage*>());
-        camera.take(window, QStringLiteral("health-medicine-") + shade);
-        paged->show(shown);
-    }
     const desk::Reading& reading = window.desk()->reading();
     const auto& holds = reading.plan.holds;
     const auto traced = std::ranges::find_if(holds, [](const core::rules::Hold& h) { return !h.sources.empty(); });
@@ -148,10 +140,12 @@ void takeHealth(MainWindow& window, Camera& camera, const QString& shade) {
     camera.take(window, QStringLiteral("health-contacts-") + shade);
 }
 
-/// Every page of the places besides plan, merge day and health: "season-2-light".
+/// Every page of the places besides plan and merge day: "season-2-light".
 void takePlaces(MainWindow& window, Camera& camera, const QString& shade) {
-    const std::pair<Place, const char*> places[] = {
-        {Place::Colonies, "colonies-"}, {Place::Visits, "visits-"}, {Place::Season, "season-"}};
+    const std::pair<Place, const char*> places[] = {{Place::Colonies, "colonies-"},
+                                                    {Place::Visits, "visits-"},
+                                                    {Place::Health, "health-"},
+                                                    {Place::Season, "season-"}};
     for (const auto& [place, name] : places) {
         auto* paged = qobject_cast<look::Paged*>(window.page()->middleOf(place));
         if (!paged) continue;
