@@ -82,7 +82,7 @@ void SeasonPage::buildChoices() {
 
 /// One row where it has room.
 void SeasonPage::fitChoices() {
-    constexpr int kBetween = 8;
+    constexpr int kBetween = 16; // buttons, with what a style adds on showing
     int wide = 0;
     for (const auto* button : m_choices->findChildren<QPushButton*>())
         if (!button->isHidden()) wide += button->sizeHint().width() + kBetween;
