@@ -1,14 +1,35 @@
 #include "core/exchange/table_folder.h"
 
+#include "core/base/error.h"
 #include "core/exchange/csv_writer.h"
+#include "core/exchange/fault.h"
 #include "core/exchange/for_spreadsheets.h"
+
+#include <QDir>
+#include <QFile>
 
 #include <memory>
 
 namespace core::exchange {
 
+namespace {
+
+/// A book that was exported there has files of the same names: they are not these.
+void needOwnOrNone(const QString& dir, const TableFile& table) {
+    const QString path = QDir(dir).filePath(table.name + QStringLiteral(".csv"));
+    QFile file(path);
+    if (!file.open(QIODevice::ReadOnly)) return;
+    if (QString::fromUtf8(file.readLine()).trimmed() == table.head.join(u',')) return;
+    throw Error(Error::Kind::Book, Say::tr("The file %1 has other columns than this one would have: it is left as it "
+                                           "is, and nothing was written. Expected another folder, or an empty one.")
+                                       .arg(QDir::toNativeSeparators(path)));
+}
+
+} // namespace
+
 void writeTables(const QString& dir, const std::vector<TableFile>& tables) {
     makeFolder(dir);
+    for (const TableFile& table : tables) needOwnOrNone(dir, table);
     std::vector<std::unique_ptr<CsvWriter>> files;
     for (const TableFile& table : tables) {
         files.push_back(std::make_unique<CsvWriter>(dir, table.name + QStringLiteral(".csv")));

@@ -15,8 +15,8 @@ struct TableFile {
 };
 
 /// Writes them into the folder, which is made where it is missing: each whole or not at all, and none before all are
-/// ready. A file of the same name is replaced; others stay. They are for spreadsheets: no cell is a formula. Throws
-/// Error(Book) where one cannot be written.
+/// ready. A file of the same name and head is replaced; others stay. They are for spreadsheets: no cell is a formula.
+/// Throws Error(Book) where one cannot be written, or one of that name has another head: it is something else.
 void writeTables(const QString& dir, const std::vector<TableFile>& tables);
 
 } // namespace core::exchange
