@@ -1,3 +1,4 @@
+#include "core/edit/keeper.h"
 #include "core/edit/merge_day.h"
 #include "core/edit/put_right.h"
 #include "tests/ui/picking.h"
@@ -67,6 +68,15 @@ TEST_F(NoticeOfSign, ComesUpWhenAVisitWithASignIsSavedByKeys) {
     key(Qt::Key_T, Qt::ControlModifier);
     EXPECT_TRUE(table()->isVisible()) << "it bars nothing";
     EXPECT_TRUE(notice()->isVisible());
+}
+
+TEST_F(NoticeOfSign, SaysWhomToTellWhereTheKeeperIs) {
+    window->desk()->session().apply([](const core::edit::EditContext& c) {
+        return core::edit::setKeeper(c, {{}, QStringLiteral("A. Keeper"), {}, {}, {}, QStringLiteral("New Zealand")});
+    });
+    signAt("A1", today(), Sign::Afb);
+    EXPECT_NE(said(1).find("American foulbrood must be reported in New Zealand"), std::string::npos) << said(1);
+    EXPECT_EQ(said(1).find(ui::health::whatNow(Sign::Afb).toStdString()), 0u) << "first what to do";
 }
 
 TEST_F(NoticeOfSign, LeadsToThoseHeldAndStaysUntilItIsPutAway) {

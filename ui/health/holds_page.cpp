@@ -3,6 +3,7 @@
 #include "ui/board/row_list.h"
 #include "ui/health/broken_plans.h"
 #include "ui/health/held_rows.h"
+#include "ui/health/what_now.h"
 #include "ui/look/type.h"
 #include "ui/look/words.h"
 #include "ui/look/wrapped_label.h"
@@ -80,7 +81,8 @@ void HoldsPage::read() {
     const QString day = look::dayText(m_desk.day());
     m_summary->tell(held.held == 0 ? tr("None of %1 hives is held on %2.").arg(held.hives).arg(day)
                                    : tr("%1 of %2 hives are held on %3.").arg(held.held).arg(held.hives).arg(day));
-    m_alarm->tell(alarmText(reading, yards));
+    const QString alarm = alarmText(reading, yards);
+    m_alarm->tell(alarm.isEmpty() ? alarm : (alarm + u' ' + whomToTell(m_desk.session(), core::Sign::Afb)).trimmed());
     m_broken->tell(brokenPlans(m_desk).join(u'\n'));
     m_list->setRows(std::move(held.rows));
 }

@@ -129,7 +129,8 @@ void SignNotice::tell(const core::Snapshot& s, const std::vector<core::rules::Ho
     std::set<core::ColonyId> ids;
     for (const core::ColonyIx colony : held) ids.insert(s.colony(colony).id);
     m_title->setText(signTitles(s, m_records).join(u'\n'));
-    m_now->tell(whatNow(std::ranges::min_element(m_records, {}, &SignRecord::what)->what));
+    const core::Sign gravest = std::ranges::min_element(m_records, {}, &SignRecord::what)->what;
+    m_now->tell((whatNow(gravest) + u' ' + whomToTell(m_desk.session(), gravest)).trimmed());
     m_held->tell(heldByText(s, held));
     m_held->setProperty("none", held.empty());
     m_broken->tell(brokenPlans(m_desk, ids).join(u'\n'));

@@ -1,5 +1,6 @@
 #include "ui/health/what_now.h"
 
+#include "core/rules/notifiable.h"
 #include "ui/health/health_words.h"
 
 namespace ui::health {
@@ -17,6 +18,13 @@ QString whatNow(core::Sign what) {
                       "boxes leave it. A doubt is foulbrood until a sample or a full check says otherwise: have it "
                       "looked at, and tell the inspector, as foulbrood is notifiable nearly everywhere. Local law "
                       "decides what is done; the program only advises.");
+}
+
+QString whomToTell(const core::edit::Session& session, core::Sign what) {
+    const auto keeper = session.keeper();
+    if (!keeper || keeper->place.isEmpty() || what == core::Sign::BroodDoubt) return {};
+    const auto disease = what == core::Sign::Afb ? core::Reportable::Afb : core::Reportable::Efb;
+    return core::rules::reportText(keeper->place, disease, session.notifiables());
 }
 
 } // namespace ui::health
