@@ -1,4 +1,5 @@
 #include "core/edit/inspection_rows.h"
+#include "core/rules/medicine_days.h"
 
 #include "core/edit/edit_checks.h"
 #include "core/model/kit_words.h"
@@ -32,7 +33,7 @@ template <class T> std::vector<T> between(const EditContext& c, Day from, Day un
     return rows;
 }
 
-/// Taken in the period; older ones that no answer has come to yet, or that were answered in it.
+/// Taken in the period; older ones that have no answer now and were not given up before it.
 std::vector<Sample> samplesOf(const EditContext& c, Day from, Day until) {
     std::vector<Sample> rows;
     c.each<Sample>([&](const Sample& s) {
@@ -40,6 +41,16 @@ std::vector<Sample> samplesOf(const EditContext& c, Day from, Day until) {
         if (s.day <= until && (s.day >= from || open)) rows.push_back(s);
     });
     std::ranges::stable_sort(rows, {}, &Sample::day);
+    return rows;
+}
+
+/// Given on some day of the period, begun before it too.
+std::vector<Treatment> treatmentsIn(const EditContext& c, Day from, Day until) {
+    std::vector<Treatment> rows;
+    c.each<Treatment>([&](const Treatment& t) {
+        if (t.day <= until && rules::treatmentLastDay(t) >= from) rows.push_back(t);
+    });
+    std::ranges::stable_sort(rows, {}, &Treatment::day);
     return rows;
 }
 
@@ -71,7 +82,7 @@ rules::InspectionBook inspectionRows(const Session& session, Day from, Day until
         rows.transfers = between<Transfer>(c, from, until);
         rows.lineage = between<Lineage>(c, from, until);
         rows.results = between<Result>(c, from, until);
-        rows.treatments = between<Treatment>(c, from, until);
+        rows.treatments = treatmentsIn(c, from, until);
         rows.falls = between<MiteFall>(c, from, until);
         rows.samples = samplesOf(c, from, until);
         for (const Sample& s : rows.samples)

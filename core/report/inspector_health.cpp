@@ -171,7 +171,7 @@ PaperTable samplesTable(const InspectorInput& in) {
     PaperTable table;
     table.file = QStringLiteral("samples");
     table.heading = QStringLiteral("Samples sent to laboratories");
-    table.note = QStringLiteral("Taken in the period, or before it and then still without an answer.");
+    table.note = QStringLiteral("Taken in the period, or before it and without an answer now.");
     table.none = QStringLiteral("No sample is recorded in this period.");
     table.columns = {{QStringLiteral("Taken"), QStringLiteral("taken")},
                      {QStringLiteral("Yard"), QStringLiteral("yard")},

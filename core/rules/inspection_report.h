@@ -31,7 +31,7 @@ struct InspectionBook {
     std::vector<Result> results = {};
     std::vector<Treatment> treatments = {};
     std::vector<MiteFall> falls = {};
-    std::vector<Sample> samples = {}; ///< taken in these days, or before and then still without an answer
+    std::vector<Sample> samples = {}; ///< taken in these days, or before and without an answer now
     std::vector<Result> answers = {}; ///< of the samples, whatever their day
     std::vector<KitPile> kit = {};    ///< kept apart, as the book counts it now: it keeps no days of that
     std::vector<KitEnd> kitEnds = {};

@@ -129,8 +129,13 @@ TEST_F(MedicineGuard, AfterTheYearsOfTheSettingItAsksNoMore) {
     clock.day = dayOf(2026, 9, 21);
     EXPECT_TRUE(change(now));
     clock.day = dayOf(2026, 9, 20);
-    apply([](const EditContext& c) { return setSetting(c, QStringLiteral("records.years"), QStringLiteral("3")); });
-    EXPECT_TRUE(session->undo()) << "the setting";
+    const Edit fewer = [](const EditContext& c) {
+        return setSetting(c, QStringLiteral("records.years"), QStringLiteral("3"));
+    };
+    asked([&] { session->apply(fewer); });
+    EXPECT_TRUE(session->apply(fewer, why));
+    EXPECT_TRUE(session->undo()) << "more years again";
+    asked([&] { session->redo(); });
     asked([&] { session->undo(); });
 }
 
