@@ -28,14 +28,15 @@ protected:
         EXPECT_EQ(rowsText(path()), before);
         return thrown.message;
     }
+    const std::optional<Correction> slip = Correction{QStringLiteral("Ana"), QStringLiteral("a slip")};
     std::string done(const Edit& e, const std::optional<Correction>& why = {}) {
         const auto before = rowsText(path());
         const auto line = session->apply(e, why);
         const auto after = rowsText(path());
         EXPECT_EQ(problems(), "");
-        session->undo(why);
+        session->undo(why ? why : slip);
         EXPECT_EQ(rowsText(path()), before);
-        session->redo(why);
+        session->redo(why ? why : slip);
         EXPECT_EQ(rowsText(path()), after);
         return line ? line->text.toStdString() : std::string();
     }
@@ -118,9 +119,9 @@ TEST_F(Strips, WhatDoesNotFitIsRefusedInASentence) {
               "The treatment with Hazel strips began on 2026-09-13; 2026-09-12 is before that.");
     StripsOut now = session->stripsOut().front();
     now.day = dayOf(2026, 9, 11);
-    EXPECT_EQ(done([&](const EditContext& c) { return changeStripsOut(c, now); }),
+    EXPECT_EQ(done([&](const EditContext& c) { return changeStripsOut(c, now); }, slip),
               "Changed that Hazel strips came out of 5 on 2026-09-12");
-    EXPECT_EQ(done([&](const EditContext& c) { return takeBackStripsOut(c, now.id); }),
+    EXPECT_EQ(done([&](const EditContext& c) { return takeBackStripsOut(c, now.id); }, slip),
               "Took back that Hazel strips came out of 5 on 2026-09-11");
 }
 
