@@ -117,8 +117,11 @@ QWidget* MedicinePage::head() {
     put(tr("&Yard"), m_yard, QStringLiteral("medicineYard"));
     m_chosenOnly->setObjectName(QStringLiteral("medicineChosenOnly"));
     grid->addWidget(m_chosenOnly, 1, column++);
-    grid->setColumnStretch(column++, 1);
-    for (QPushButton* button : {m_new, m_right, m_pdf, m_csv}) grid->addWidget(button, 1, column++);
+    grid->setColumnStretch(column, 1);
+    auto* buttons = new QHBoxLayout;
+    for (QPushButton* button : {m_new, m_right, m_pdf, m_csv}) buttons->addWidget(button);
+    buttons->addStretch(1);
+    grid->addLayout(buttons, 2, 0, 1, column + 1);
     return head;
 }
 

@@ -95,7 +95,8 @@ void SamplesPage::build() {
 
 void SamplesPage::buildFoot() {
     const auto add = [this](const QString& text, const QString& tip, char key) {
-        m_buttons.emplace_back(key, m_foot->add(0, text, tip, key));
+        constexpr size_t kInRow = 4; // a narrow window has room for so many
+        m_buttons.emplace_back(key, m_foot->add(m_buttons.size() / kInRow, text, tip, key));
     };
     add(tr("Take a sample…"), tr("Of the hive of the row, or of those selected"), 'T');
     add(tr("Sent…"), tr("The sample went to its laboratory, and those with it"), 'S');
