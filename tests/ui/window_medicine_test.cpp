@@ -69,6 +69,8 @@ TEST_F(MedicineBookPage, StripsComeOutByAKeyOfOneHiveAndOfAll) {
     QTest::mouseClick(all, Qt::LeftButton);
     EXPECT_FALSE(strips->isVisible()) << "none is due any more";
     EXPECT_EQ(cell(page()->table(), 0, 6), QStringLiteral("0 days: no honey before 2026-09-15"));
+    dialogs.expectCorrection = true; // what is written of strips is part of the entry
+    dialogs.correctionAnswer = edit::Correction{QStringLiteral("Ana"), QStringLiteral("the wrong day")};
     QTest::keyClick(window.get(), Qt::Key_Z, Qt::ControlModifier);
     EXPECT_EQ(page()->strips()->model()->rowCount(), hives - 1);
 }
