@@ -32,7 +32,7 @@ TEST(StripsOutFile, ComesBackAsItWasWithItsTreatmentsOrAfterThem) {
     EXPECT_FALSE(again.line);
     EXPECT_EQ(again.of(FileKind::StripsOut).passedOver, 2);
     const auto session = after.open();
-    session->undo(); // only the strips: no correction of the medicine book
+    session->undo(core::edit::Correction{QStringLiteral("Ana"), QStringLiteral("the wrong file")});
     EXPECT_TRUE(session->stripsOut().empty());
     EXPECT_EQ(session->check(), QStringList());
 }
