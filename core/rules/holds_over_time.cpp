@@ -1,6 +1,7 @@
 #include "core/rules/holds_over_time.h"
 
 #include "core/rules/holds_then.h"
+#include "core/rules/judged_days.h"
 
 #include <algorithm>
 #include <map>
@@ -59,22 +60,10 @@ std::vector<HoldSpan> holdsOverTime(const Snapshot& whole, ColonyId colony, Day 
     std::set<Day> days{first, last};
     for (Day day = first; day < last; day = day + std::max(apart, 1)) days.insert(day);
     addOwnDays(days, whole, {static_cast<qint32>(ix - whole.colonies.begin())});
-    std::map<Day, Kinds> judged;
-    const auto judge = [&](Day day) {
-        if (stop && stop()) return false;
-        judged.emplace(day, kindsOn(whole, colony, day));
-        return true;
-    };
-    for (const Day day : days)
-        if (first <= day && day <= last && !judge(day)) return {};
-    for (auto at = judged.begin(); std::next(at) != judged.end();) {
-        const auto next = std::next(at);
-        if (at->second == next->second || next->first - at->first < 2) {
-            at = next;
-            continue;
-        }
-        if (!judge(at->first + (next->first - at->first) / 2)) return {};
-    }
+    std::erase_if(days, [&](Day day) { return day < first || day > last; });
+    const auto judged = judgedDays<Kinds>(
+        days, [&](Day day) { return kindsOn(whole, colony, day); }, stop);
+    if (judged.empty()) return {};
     return spansOf(judged);
 }
 

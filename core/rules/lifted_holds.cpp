@@ -2,6 +2,7 @@
 
 #include "core/rules/hold_checks.h"
 #include "core/rules/holds_then.h"
+#include "core/rules/judged_days.h"
 
 #include <algorithm>
 #include <map>
@@ -121,22 +122,9 @@ std::vector<LiftedHold> endedAmong(const Snapshot& whole, const std::map<Day, He
 std::vector<LiftedHold> liftedHolds(const Snapshot& whole, Day first, Day last, int apart,
                                     const std::function<bool()>& stop) {
     if (last < first) return {};
-    std::map<Day, HeldThatDay> judged;
-    const auto judge = [&](Day day) {
-        if (stop && stop()) return false;
-        judged.emplace(day, heldOn(whole, day));
-        return true;
-    };
-    for (const Day day : daysToJudge(whole, first, last, apart))
-        if (!judge(day)) return {};
-    for (auto at = judged.begin(); std::next(at) != judged.end();) {
-        const auto next = std::next(at);
-        if (at->second == next->second || next->first - at->first < 2) {
-            at = next;
-            continue;
-        }
-        if (!judge(at->first + (next->first - at->first) / 2)) return {};
-    }
+    const auto judged = judgedDays<HeldThatDay>(
+        daysToJudge(whole, first, last, apart), [&](Day day) { return heldOn(whole, day); }, stop);
+    if (judged.empty()) return {};
     return endedAmong(whole, judged);
 }
 

@@ -276,15 +276,7 @@ void SamplesPage::openCurrent() {
 
 void SamplesPage::takeBack() {
     const records::RecordRow record = *current()->record;
-    guarded(m_dialogs, [&] {
-        try {
-            const bool done = m_desk.save(records::takingBackText(record), records::takingBack(record));
-            if (!done) emit m_desk.said(tr("It stays: a correction needs a reason and a name."));
-        } catch (const core::Error& e) {
-            if (e.kind() != core::Error::Kind::BadData && e.kind() != core::Error::Kind::Hold) throw;
-            emit m_desk.said(e.userMessage());
-        }
-    });
+    guarded(m_dialogs, [&] { records::takeBack(m_desk, record); });
 }
 
 } // namespace ui::health

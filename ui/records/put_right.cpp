@@ -110,4 +110,14 @@ QString takingBackText(const RecordRow& record) {
     return Records::tr("Take back: %1, %2").arg(record.title, look::dayText(record.day));
 }
 
+void takeBack(desk::Desk& desk, const RecordRow& record) {
+    try {
+        const bool done = desk.save(takingBackText(record), takingBack(record));
+        if (!done) emit desk.said(Records::tr("It stays: a correction needs a reason and a name."));
+    } catch (const core::Error& e) {
+        if (e.kind() != core::Error::Kind::BadData && e.kind() != core::Error::Kind::Hold) throw;
+        emit desk.said(e.userMessage());
+    }
+}
+
 } // namespace ui::records

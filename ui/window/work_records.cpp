@@ -126,13 +126,7 @@ void WorkPage::openRecord(const records::RecordRow& record) {
 void WorkPage::takeBack(const records::RecordRow& record) {
     guarded(m_dialogs, [&] {
         if (const QString barred = m_desk.writeBarred(); !barred.isEmpty()) return emit m_desk.said(barred);
-        try {
-            const bool done = m_desk.save(records::takingBackText(record), records::takingBack(record));
-            if (!done) emit m_desk.said(tr("It stays: a correction needs a reason and a name."));
-        } catch (const core::Error& e) {
-            if (e.kind() != core::Error::Kind::BadData && e.kind() != core::Error::Kind::Hold) throw;
-            emit m_desk.said(e.userMessage());
-        }
+        records::takeBack(m_desk, record);
     });
 }
 
