@@ -160,8 +160,8 @@ TEST_F(DiskFault, OfASmallEditChangesNothingAndTheSameSessionGoesOn) {
         }
     expectAllInOrder();
     EXPECT_GT(faults, 30);
-    figure("Disk that fails", "faults met by a small edit", faults);
-    figure("Disk that fails", "losses, small edits", losses);
+    figure("Disk that fails", "faults met by a small edit", faults, Sum::Faults);
+    figure("Disk that fails", "losses, small edits", losses, Sum::Losses);
 }
 
 TEST_F(DiskFault, OfManyRowsAndTheirUndoLikewise) {
@@ -172,8 +172,8 @@ TEST_F(DiskFault, OfManyRowsAndTheirUndoLikewise) {
             if (HasFailure()) return;
         }
     expectAllInOrder();
-    figure("Disk that fails", "faults met by many rows and their undo", faults);
-    figure("Disk that fails", "losses, many rows", losses);
+    figure("Disk that fails", "faults met by many rows and their undo", faults, Sum::Faults);
+    figure("Disk that fails", "losses, many rows", losses, Sum::Losses);
 }
 
 /// What the edit says, with the book's folder as it is; nothing of it is in the book once the trouble is over.

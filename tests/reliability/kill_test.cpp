@@ -110,8 +110,7 @@ std::set<qint64> Kill::killed(bool imports, unsigned seed) {
 }
 
 void Kill::survive(bool imports, int kills, const char* what) {
-    std::random_device chance;
-    const unsigned first = chance() % 1'000'000;
+    const unsigned first = seedOfRun();
     qint64 losses = 0;
     qint64 acknowledged = 0;
     for (int i = 0; i < kills && !HasFailure(); ++i) {
@@ -127,9 +126,9 @@ void Kill::survive(bool imports, int kills, const char* what) {
         EXPECT_EQ(problems(), "");
         session.reset();
     }
-    figure("Process killed (SIGKILL)", (std::string("kills while it ") + what).c_str(), kills);
+    figure("Process killed (SIGKILL)", (std::string("kills while it ") + what).c_str(), kills, Sum::Kills);
     figure("Process killed (SIGKILL)", (std::string("acknowledged while it ") + what).c_str(), acknowledged);
-    figure("Process killed (SIGKILL)", (std::string("losses while it ") + what).c_str(), losses);
+    figure("Process killed (SIGKILL)", (std::string("losses while it ") + what).c_str(), losses, Sum::Losses);
 }
 
 TEST_F(Kill, WhileItEdits) { survive(false, longRun() ? 3000 : 18, "edits"); }

@@ -146,8 +146,8 @@ TEST_F(PowerCut, NoEditThatWasAcknowledgedIsLostAndNoneIsHalf) {
     EXPECT_EQ(found.losses, 0);
     figure("Power cut", "operations cut at", found.operations);
     figure("Power cut", "disks after a cut", found.cuts);
-    figure("Power cut", "different ones, opened and checked", found.books);
-    figure("Power cut", "losses", found.losses);
+    figure("Power cut", "different ones, opened and checked", found.books, Sum::Cuts);
+    figure("Power cut", "losses", found.losses, Sum::Losses);
 }
 
 TEST_F(PowerCut, NorWhereTheBooksFileIsWrittenBeforeTheCommit) {
@@ -156,8 +156,9 @@ TEST_F(PowerCut, NorWhereTheBooksFileIsWrittenBeforeTheCommit) {
     EXPECT_EQ(found.losses, 0);
     figure("Power cut, the file written before the commit", "operations cut at", found.operations);
     figure("Power cut, the file written before the commit", "disks after a cut", found.cuts);
-    figure("Power cut, the file written before the commit", "different ones, opened and checked", found.books);
-    figure("Power cut, the file written before the commit", "losses", found.losses);
+    figure("Power cut, the file written before the commit", "different ones, opened and checked", found.books,
+           Sum::Cuts);
+    figure("Power cut, the file written before the commit", "losses", found.losses, Sum::Losses);
 }
 
 TEST_F(PowerCut, ALossIsFoundWhereTheDiskLies) {

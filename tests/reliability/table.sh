@@ -1,15 +1,38 @@
 #!/usr/bin/env bash
-# Makes tests/reliability/figures.md of the figures that the tests wrote (YW_FIGURES), and puts it into the README
+# Makes tests/reliability/figures.md of the figures that the harness wrote (YW_FIGURES), and puts it into the README
 # between its two marks. Nobody writes these numbers by hand.
-# Usage: bash tests/reliability/table.sh FIGURES.tsv "WHAT RUN IT WAS"
+# Usage: bash tests/reliability/table.sh FIGURES.tsv "WHAT RUN IT WAS" [TIMES]
+#        FIGURES: harness TAB what TAB number TAB sum; TIMES: what ran TAB its seconds
 set -euo pipefail
+figures=$(realpath "$1")
+times=${3:+$(realpath "$3")}
 cd "$(dirname "$0")"
 {
     echo "Figures of \`tests/reliability\`: $2."
     echo
+    echo "| in all | number |"
+    echo "| --- | ---: |"
+    awk -F'\t' '
+        { sum[$4] += $3 }
+        END {
+            split("faults cuts kills inputs edits losses", keys, " ")
+            word["faults"] = "write faults injected"
+            word["cuts"] = "disks after a power cut, opened and checked"
+            word["kills"] = "kills survived"
+            word["inputs"] = "inputs fuzzed"
+            word["edits"] = "edits soaked"
+            word["losses"] = "losses"
+            for (i = 1; i <= 6; ++i) if (keys[i] in sum) printf "| %s | %d |\n", word[keys[i]], sum[keys[i]]
+        }' "$figures"
+    echo
     echo "| harness | figure | number |"
     echo "| --- | --- | ---: |"
-    awk -F'\t' '{ printf "| %s | %s | %d |\n", $1, $2, $3 }' "$1"
+    awk -F'\t' '{ printf "| %s | %s | %d |\n", $1, $2, $3 }' "$figures"
+    if [ -n "$times" ]; then
+        echo
+        awk -F'\t' '{ all = all (NR > 1 ? ", " : "") $1 " " sprintf("%.1f", $2 / 60) }
+                    END { print "Minutes each: " all "." }' "$times"
+    fi
 } >figures.md
 awk 'FNR == NR { table = table $0 "\n"; next }
      /<!-- reliability: end -->/ { inside = 0 }
