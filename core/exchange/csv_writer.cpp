@@ -1,6 +1,8 @@
 #include "core/exchange/csv_writer.h"
 
 #include "core/base/error.h"
+#include "core/base/file_trouble.h"
+#include "core/base/whole_file.h"
 #include "core/exchange/fault.h"
 
 #include <QDir>
@@ -28,13 +30,10 @@ CsvWriter::CsvWriter(const QString& folder, const QString& fileName) : m_file(QD
     if (!m_file.open(QIODevice::WriteOnly)) fail();
 }
 
-void CsvWriter::fail() const {
-    throw Error(Error::Kind::Book, Say::tr("The file %1 cannot be written (%2).")
-                                       .arg(QDir::toNativeSeparators(m_file.fileName()), m_file.errorString()));
-}
+void CsvWriter::fail() const { throw Error(Error::Kind::Book, cannotWriteText(m_file), m_file.errorString()); }
 
 void CsvWriter::write(const QByteArray& bytes) {
-    if (m_file.write(bytes) != bytes.size()) fail();
+    if (!writeAll(m_file, bytes)) fail();
 }
 
 void CsvWriter::row(const QStringList& cells) {
@@ -51,7 +50,7 @@ void CsvWriter::row(const QStringList& cells) {
 void CsvWriter::commit() {
     write(m_waiting);
     m_waiting.clear();
-    if (!m_file.commit()) fail();
+    if (!commitWhole(m_file)) fail();
 }
 
 void makeFolder(const QString& folder) {

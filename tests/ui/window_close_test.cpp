@@ -1,6 +1,8 @@
+#include "tests/support/small_files.h"
 #include "tests/ui/closing.h"
 #include "ui/close/close_page.h"
 
+#include <QDir>
 #include <QFile>
 #include <QListView>
 #include <QPushButton>
@@ -252,14 +254,73 @@ TEST_F(Closing, NotesThatCannotBeReadAreNeverThrownAway) {
     dialogs.expectError = true;
     open(book.path());
     ASSERT_EQ(dialogs.errors.size(), 1);
-    EXPECT_TRUE(dialogs.errors[0].contains(path)) << dialogs.errors[0].toStdString();
+    EXPECT_EQ(dialogs.errors[0].toStdString(),
+              "Of what was noted and not written yet something could not be read. What could is there again; the file "
+              "of before is kept as " +
+                  path.toStdString() + ".unread-1.");
+    EXPECT_EQ(QFile(path + QStringLiteral(".unread-1")).size(), 16) << "as it was";
     EXPECT_EQ(shown(), "A1 → A2  | A4 → A5  | A6 shaken out into A5 ");
     key(Qt::Key_D);
-    EXPECT_EQ(dialogs.errors.size(), 2) << "it is said that the note is not kept";
-    EXPECT_EQ(shown(), "A1 → A2 done? | A4 → A5  | A6 shaken out into A5 ") << "and it stays in the list";
+    EXPECT_EQ(dialogs.errors.size(), 1) << "from then on notes are kept";
+    open(book.path());
+    EXPECT_EQ(shown(), "A1 → A2 done? | A4 → A5  | A6 shaken out into A5 ");
+    EXPECT_EQ(dialogs.errors.size(), 1);
+}
+
+TEST_F(Closing, OfNotesCutAtAnyByteTheWholeLinesStand) {
+    key(Qt::Key_D);
+    key(Qt::Key_D);
+    key(Qt::Key_D);
+    const ui::close::DraftFile notes(book.path());
+    QFile file(notes.path());
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    const QByteArray whole = file.readAll();
+    file.close();
+    for (qsizetype cut = 0; cut < whole.size() - 3; ++cut) {
+        SCOPED_TRACE(cut);
+        ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+        file.write(whole.first(cut));
+        file.close();
+        const auto found = notes.of(yard(), day());
+        EXPECT_EQ(static_cast<qsizetype>(found.all.size()), whole.first(cut).count('}'));
+        EXPECT_NE(found.lost, QString());
+        EXPECT_EQ(notes.of(yard(), day()).lost, QString()) << "said once";
+        EXPECT_TRUE(QFile::remove(notes.path() + QStringLiteral(".unread-1")));
+        if (HasFailure()) return;
+    }
+}
+
+// The disk is full, or a folder stands in the file's place: said, and kept with the next key that can be.
+TEST_F(Closing, NotesThatCannotBeKeptStayInTheListAndAreKeptLater) {
+    const std::string path = book.path().toStdString() + ".unwritten";
+    dialogs.expectError = true;
+    {
+        const tests::SmallFiles full(16);
+        key(Qt::Key_D);
+    }
+    ASSERT_EQ(dialogs.errors.size(), 1);
+    EXPECT_EQ(dialogs.errors[0].toStdString(), "What was noted cannot be kept in " + path +
+                                                   ": the disk is full. Write the day before the program is closed.");
+    EXPECT_TRUE(page->work().behind());
+    EXPECT_EQ(shown(), "A1 → A2 done? | A4 → A5  | A6 shaken out into A5 ");
+    desk->setDay(day() - 1);
+    EXPECT_EQ(shown().find('?'), std::string::npos) << "another day";
+    desk->setDay(day());
+    EXPECT_EQ(shown(), "A1 → A2 done? | A4 → A5  | A6 shaken out into A5 ") << "whatever was looked at meanwhile";
+    page->list()->setCurrentIndex(page->list()->model()->index(1, 0));
+    key(Qt::Key_D);
+    EXPECT_FALSE(page->work().behind());
+    EXPECT_EQ(ui::close::DraftFile(book.path()).of(yard(), day()).all.size(), 2u);
+    ASSERT_TRUE(QFile::remove(QString::fromStdString(path)));
+    ASSERT_TRUE(QDir().mkpath(QString::fromStdString(path)));
+    key(Qt::Key_D);
+    ASSERT_EQ(dialogs.errors.size(), 2);
+    EXPECT_EQ(dialogs.errors[1].toStdString(), "What was noted and not written yet cannot be read from " + path +
+                                                   ": a folder of that name stands there. It stays there, and is "
+                                                   "there again once it can be read.");
     key(Qt::Key_W);
-    EXPECT_FALSE(lives("A1"));
-    EXPECT_EQ(QFile(path).size(), 16) << "the file is as it was";
+    EXPECT_EQ(dialogs.errors.size(), 2) << "what is in the book needs no notes";
+    EXPECT_EQ(shown(), "A1 → A2 done! | A4 → A5 done! | A6 shaken out into A5 done!");
     EXPECT_EQ(problems(), "");
 }
 

@@ -17,7 +17,6 @@
 #include <QPdfWriter>
 #include <QPrintDialog>
 #include <QPrinter>
-#include <QSaveFile>
 
 #include <cmath>
 
@@ -80,7 +79,7 @@ void paintAll(QPagedPaintDevice& device, const std::vector<Chart>& charts, const
 
 void writeChartPdf(const std::vector<Chart>& charts, const Sheet& sheet, const QString& file) {
     print::requireFonts();
-    print::writeFile(file, [&](QSaveFile& out) {
+    print::writeFile(file, [&](QIODevice& out) {
         QPdfWriter pdf(&out);
         pdf.setPageLayout(lying(print::usualPaper()));
         pdf.setResolution(print::kPdfDpi);
@@ -93,7 +92,7 @@ void writeChartPdf(const std::vector<Chart>& charts, const Sheet& sheet, const Q
 
 void writeChartPng(const Chart& chart, const QString& file) {
     print::requireFonts();
-    print::writeFile(file, [&](QSaveFile& out) {
+    print::writeFile(file, [&](QIODevice& out) {
         constexpr double kScale = kPngDpi / kScreenDpi, kRim = 16;
         QImage image(((kPicture + QSizeF(2 * kRim, 2 * kRim)) * kScale).toSize(), QImage::Format_RGB32);
         image.setDotsPerMeterX(static_cast<int>(std::lround(kPngDpi / print::kMmPerInch * 1000)));

@@ -48,7 +48,13 @@ void CloseWork::read() {
     if (other) m_draft.clear();
     std::optional<Error> unread;
     try {
-        if (other && yard.value > 0) m_draft = DraftFile(m_desk.session().path()).of(m_yard, m_day);
+        if (const auto waiting = m_waiting.find({yard, m_day}); other && waiting != m_waiting.end()) {
+            m_draft = waiting->second;
+        } else if (other && yard.value > 0) {
+            DraftFile::Notes notes = DraftFile(m_desk.session().path()).of(m_yard, m_day);
+            m_draft = std::move(notes.all);
+            if (!notes.lost.isEmpty()) unread.emplace(Error::Kind::Book, notes.lost);
+        }
     } catch (const Error& e) {
         unread = e; // said once the strips are shown
     }
@@ -81,7 +87,23 @@ void CloseWork::judge(const Drafted& d) {
     }
 }
 
-void CloseWork::keep() { DraftFile(m_desk.session().path()).keep(m_yard, m_day, m_draft); }
+void CloseWork::keep() {
+    m_waiting[{m_yard, m_day}] = m_draft;
+    catchUp();
+}
+
+void CloseWork::catchUp() {
+    const DraftFile file(m_desk.session().path());
+    while (!m_waiting.empty()) {
+        const auto& [where, notes] = *m_waiting.begin();
+        file.keep(where.first, where.second, notes);
+        m_waiting.erase(m_waiting.begin());
+    }
+}
+
+bool CloseWork::behind() const {
+    return std::ranges::any_of(m_waiting, [](const auto& day) { return !day.second.empty(); });
+}
 
 int CloseWork::rowOf(const Drafted& d) const {
     const auto it = std::ranges::find_if(m_lines.lines, [&](const Line& l) { return l.is(d); });
@@ -91,7 +113,7 @@ int CloseWork::rowOf(const Drafted& d) const {
 int CloseWork::note(const Drafted& d) {
     const DraftFile file(m_desk.session().path());
     if (d.strip.yard != m_yard || d.strip.day != m_day) { // another yard was shown while the form was open
-        auto there = file.of(d.strip.yard, d.strip.day);
+        auto there = file.of(d.strip.yard, d.strip.day).all;
         std::erase_if(there, [&](const Drafted& x) { return keyOf(x) == keyOf(d); });
         there.push_back(d);
         file.keep(d.strip.yard, d.strip.day, there);
@@ -185,7 +207,11 @@ bool CloseWork::write() {
     }
     m_draft.clear();
     show();
-    keep();
+    try {
+        keep();
+    } catch (const Error& e) {
+        qWarning("%s", e.what()); // all of it is in the book: nothing of it is noted any more when it is read
+    }
     return true;
 }
 

@@ -28,6 +28,10 @@ public:
     /// Instead of what was noted of the same strip. Returns its row. Throws Error(Book).
     int note(const Drafted& drafted);
     void clear(int row);
+    /// Something that is noted is not kept beside the book.
+    bool behind() const;
+    /// Keeps it now. Throws Error(Book).
+    void catchUp();
     /// It is written though a rule stands against it, or no longer so.
     void turnFact(int row);
     /// All that is noted, as one edit. False: nothing was written; the line that stands against it has its sentence,
@@ -60,6 +64,7 @@ private:
     Lines m_bare;                      ///< as the book says
     Lines m_lines;
     int m_bad = -1;
+    std::map<std::pair<core::YardId, core::Day>, std::vector<Drafted>> m_waiting; ///< what the file lacks
 };
 
 } // namespace ui::close

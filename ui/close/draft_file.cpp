@@ -1,6 +1,8 @@
 #include "ui/close/draft_file.h"
 
 #include "core/base/error.h"
+#include "core/base/file_trouble.h"
+#include "core/base/whole_file.h"
 
 #include <QCoreApplication>
 #include <QFile>
@@ -65,53 +67,100 @@ std::optional<Drafted> draftedOf(const QJsonObject& o) {
     return d;
 }
 
-} // namespace
-
-std::vector<Drafted> DraftFile::all() const {
-    QFile file(m_path);
-    if (!file.exists()) return {};
-    const auto bad = [&] {
-        return Error(Error::Kind::Book, Drafts::tr("What was noted and not written yet cannot be read from %1. Put the "
-                                                   "file elsewhere to begin anew; nothing else is lost.")
-                                            .arg(m_path));
-    };
-    if (!file.open(QIODevice::ReadOnly)) throw bad();
-    const QJsonDocument document = QJsonDocument::fromJson(file.readAll());
-    if (!document.isArray()) throw bad();
-    std::vector<Drafted> out;
-    for (const auto& value : document.array()) {
-        auto d = draftedOf(value.toObject());
-        if (!d) throw bad();
-        out.push_back(*std::move(d));
-    }
-    return out;
+/// One note a line, so that a file of which a part is spoilt can be read for the rest.
+QByteArray textOf(const std::vector<Drafted>& all) {
+    QByteArray text = "[";
+    for (const Drafted& d : all)
+        text += (text.size() > 1 ? ",\n" : "\n") + QJsonDocument(jsonOf(d)).toJson(QJsonDocument::Compact);
+    return text + "\n]\n";
 }
 
-std::vector<Drafted> DraftFile::of(core::YardId yard, core::Day day) const {
-    std::vector<Drafted> out = all();
-    std::erase_if(out, [&](const Drafted& d) { return d.strip.yard != yard || d.strip.day != day; });
-    return out;
+/// False where something was passed over.
+bool takeNotes(const QByteArray& text, std::vector<Drafted>& out) {
+    QJsonArray objects;
+    const QJsonDocument whole = QJsonDocument::fromJson(text);
+    bool all = whole.isArray();
+    if (all)
+        objects = whole.array();
+    else
+        for (const QByteArray& line : text.split('\n'))
+            objects.append(QJsonDocument::fromJson(line.endsWith(',') ? line.chopped(1) : line).object());
+    for (const auto& object : objects) {
+        auto d = draftedOf(object.toObject());
+        if (d)
+            out.push_back(*std::move(d));
+        else
+            all = false;
+    }
+    return all;
+}
+
+Error unread(const QFileDevice& file) {
+    return Error(
+        Error::Kind::Book,
+        Drafts::tr("What was noted and not written yet cannot be read from %1: %2. It stays there, and is there "
+                   "again once it can be read.")
+            .arg(file.fileName(), core::troubleOf(file).why),
+        file.errorString());
+}
+
+Error notKept(const QFileDevice& file) {
+    return Error(Error::Kind::Book,
+                 Drafts::tr("What was noted cannot be kept in %1: %2. Write the day before the program is closed.")
+                     .arg(file.fileName(), core::troubleOf(file).why),
+                 file.errorString());
+}
+
+} // namespace
+
+DraftFile::Notes DraftFile::all() const {
+    QFile file(m_path);
+    if (!file.exists()) return {};
+    if (!file.open(QIODevice::ReadOnly)) throw unread(file);
+    const QByteArray text = file.readAll();
+    if (text.size() != file.size()) throw unread(file);
+    Notes notes;
+    if (takeNotes(text, notes.all)) return notes;
+    const QString aside = putAside();
+    notes.lost = Drafts::tr("Of what was noted and not written yet something could not be read. What could is there "
+                            "again; the file of before is kept as %1.")
+                     .arg(aside);
+    write(notes.all);
+    return notes;
+}
+
+QString DraftFile::putAside() const {
+    for (int n = 1;; ++n) {
+        const QString aside = QStringLiteral("%1.unread-%2").arg(m_path).arg(n);
+        if (QFile::exists(aside)) continue;
+        QFile file(m_path);
+        if (!file.copy(aside)) throw unread(file);
+        return aside;
+    }
+}
+
+DraftFile::Notes DraftFile::of(core::YardId yard, core::Day day) const {
+    Notes notes = all();
+    std::erase_if(notes.all, [&](const Drafted& d) { return d.strip.yard != yard || d.strip.day != day; });
+    return notes;
 }
 
 void DraftFile::keep(core::YardId yard, core::Day day, const std::vector<Drafted>& now) const {
-    std::vector<Drafted> whole = all();
+    std::vector<Drafted> whole = all().all;
     std::erase_if(whole, [&](const Drafted& d) { return d.strip.yard == yard && d.strip.day == day; });
     whole.insert(whole.end(), now.begin(), now.end());
-    const auto refused = [&](const QString& why) {
-        return Error(Error::Kind::Book, Drafts::tr("What was noted cannot be kept in %1 (%2). Write the day before the "
-                                                   "program is closed.")
-                                            .arg(m_path, why));
-    };
-    if (whole.empty()) {
+    write(whole);
+}
+
+void DraftFile::write(const std::vector<Drafted>& all) const {
+    if (all.empty()) {
         QFile file(m_path);
-        if (file.exists() && !file.remove()) throw refused(file.errorString());
+        if (file.exists() && !file.remove()) throw notKept(file);
         return;
     }
-    QJsonArray array;
-    for (const Drafted& d : whole) array.append(jsonOf(d));
     QSaveFile file(m_path); // a new file takes the place of the old one once it is on the disk
-    const bool written = file.open(QIODevice::WriteOnly) && file.write(QJsonDocument(array).toJson()) > 0;
-    if (!written || !file.commit()) throw refused(file.errorString());
+    if (!file.open(QIODevice::WriteOnly)) throw notKept(file);
+    if (!core::writeAll(file, textOf(all)) || !core::commitWhole(file)) throw notKept(file);
 }
 
 } // namespace ui::close

@@ -24,14 +24,22 @@ public:
     explicit DraftFile(const QString& book) : m_path(book + QStringLiteral(".unwritten")) {}
 
     QString path() const { return m_path; }
-    /// In the order they were noted. Throws Error(Book) where the file cannot be read.
-    std::vector<Drafted> of(core::YardId yard, core::Day day) const;
+
+    struct Notes {
+        std::vector<Drafted> all; ///< in the order they were noted
+        QString lost;             ///< what is to be said where some could not be read; empty: all could
+    };
+    /// Where some cannot be read, the file as it is goes under another name beside it. Throws Error(Book) where none
+    /// can: then it stays.
+    Notes of(core::YardId yard, core::Day day) const;
     /// Those of this yard and day are `now`; on the disk when it returns. Without any left the file goes. Throws
-    /// Error(Book).
+    /// Error(Book); then it is as it was.
     void keep(core::YardId yard, core::Day day, const std::vector<Drafted>& now) const;
 
 private:
-    std::vector<Drafted> all() const;
+    Notes all() const;
+    void write(const std::vector<Drafted>& all) const;
+    QString putAside() const;
 
     QString m_path;
 };

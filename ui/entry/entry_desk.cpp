@@ -29,20 +29,18 @@ EntryDesk::EntryDesk(desk::Desk& desk, visit::VisitForm& form, QObject* parent)
 void EntryDesk::readOnce() {
     if (m_read || m_desk.session().readOnly()) return;
     m_read = true;
+    QString unread;
     try {
-        m_drafts.read();
+        unread = m_drafts.read();
         const std::vector<visit::HalfTyped> all = m_drafts.all();
         for (const visit::HalfTyped& half : all)
             if (inBook(half)) m_drafts.drop(half.colony, half.was);
     } catch (const core::Error& e) {
-        const QString why = e.userMessage();
-        QMetaObject::invokeMethod(
-            this, [this, why] { emit m_desk.notSaved(why); }, Qt::QueuedConnection);
-        return;
+        unread = e.userMessage();
     }
-    if (!m_drafts.all().empty())
-        QMetaObject::invokeMethod(
-            this, [this] { tell(); }, Qt::QueuedConnection);
+    if (m_drafts.all().empty() && unread.isEmpty()) return;
+    QMetaObject::invokeMethod(
+        this, [this, unread] { tell(unread); }, Qt::QueuedConnection);
 }
 
 /// It was saved, and the program ended before it was dropped. Of a colony that is gone nothing can be saved either.
@@ -72,28 +70,25 @@ void EntryDesk::freeTyping() {
     }
 }
 
-void EntryDesk::tell() const {
+void EntryDesk::tell(const QString& unread) const {
     const auto n = m_drafts.all().size();
+    if (!unread.isEmpty()) return emit m_desk.said(unread);
     if (n == 0) return;
     emit m_desk.said(n == 1 ? tr("A visit that was half typed is there again: Visits, Write down.")
                             : tr("%1 visits that were half typed are there again: Visits, Write down.").arg(n));
 }
 
 void EntryDesk::type(core::ColonyId colony, core::VisitId was, const VisitDraft& draft, const VisitDraft& bare) {
+    const bool behind = m_drafts.behind();
     try {
         m_drafts.type(colony, was, draft, bare);
+        if (behind) emit m_desk.said(tr("What is typed is kept beside the book again."));
     } catch (const core::Error& e) {
         emit m_desk.notSaved(e.userMessage());
     }
 }
 
-void EntryDesk::drop(core::ColonyId colony, core::VisitId was) {
-    try {
-        m_drafts.drop(colony, was);
-    } catch (const core::Error& e) {
-        emit m_desk.notSaved(e.userMessage());
-    }
-}
+void EntryDesk::drop(core::ColonyId colony, core::VisitId was) { m_drafts.drop(colony, was); }
 
 VisitDraft EntryDesk::fresh() const {
     VisitDraft draft;

@@ -49,7 +49,7 @@ private:
     void readOnce();
     void freeTyping();
     bool inBook(const visit::HalfTyped& half) const;
-    void tell() const;
+    void tell(const QString& unread) const;
     void typed(const visit::VisitDraft& draft);
     void follow(core::ColonyId colony, core::VisitId was);
     void left();

@@ -7,7 +7,6 @@
 #include <QPagedPaintDevice>
 #include <QPainter>
 #include <QPdfWriter>
-#include <QSaveFile>
 
 #include <algorithm>
 #include <cmath>
@@ -41,7 +40,7 @@ void paintPages(QPagedPaintDevice& device, const std::vector<core::report::Page>
 
 void writePages(const std::vector<core::report::Page>& pages, const YardPicture* yard, const QString& title,
                 const QString& file) {
-    writeFile(file, [&](QSaveFile& out) {
+    writeFile(file, [&](QIODevice& out) {
         QPdfWriter pdf(&out);
         pdf.setPageLayout(layoutFor(pages.front()));
         pdf.setResolution(kPdfDpi);

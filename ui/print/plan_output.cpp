@@ -12,7 +12,6 @@
 #include <QPdfWriter>
 #include <QPrintDialog>
 #include <QPrinter>
-#include <QSaveFile>
 #include <QSvgGenerator>
 
 #include <cmath>
@@ -50,7 +49,7 @@ QString titleOf(const PlanSheetJob& job) { return PlanWords::tr("Plan of %1").ar
 
 void writePlanPdf(const PlanSheetJob& job, const QString& file) {
     const Sheets sheets = planSheets(job);
-    writeFile(file, [&](QSaveFile& out) {
+    writeFile(file, [&](QIODevice& out) {
         QPdfWriter pdf(&out);
         pdf.setPageLayout(sheets.front()->pageLayout());
         pdf.setResolution(kPdfDpi);
@@ -63,7 +62,7 @@ void writePlanPdf(const PlanSheetJob& job, const QString& file) {
 
 void writePlanSvg(const PlanSheetJob& job, const QString& file) {
     const auto sheet = planPicture(job);
-    writeFile(file, [&](QSaveFile& out) {
+    writeFile(file, [&](QIODevice& out) {
         const QSize size = (sheet->sizeMm() * kSvgPerMm).toSize();
         QSvgGenerator svg;
         svg.setOutputDevice(&out);
@@ -80,7 +79,7 @@ void writePlanSvg(const PlanSheetJob& job, const QString& file) {
 
 void writePlanPng(const PlanSheetJob& job, const QString& file) {
     const auto sheet = planPicture(job);
-    writeFile(file, [&](QSaveFile& out) {
+    writeFile(file, [&](QIODevice& out) {
         constexpr double kDotsPerMm = kPngDpi / kMmPerInch;
         QImage image((sheet->sizeMm() * kDotsPerMm).toSize(), QImage::Format_RGB32);
         if (image.isNull()) return false;

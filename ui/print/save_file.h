@@ -4,12 +4,12 @@
 
 #include <functional>
 
-class QSaveFile;
+class QIODevice;
 
 namespace ui::print {
 
-/// Fills a file beside `file` and renames it when whole. Throws Error(Book) with its name and why where it cannot be
-/// opened, filled (false) or kept; then nothing is there that was not.
-void writeFile(const QString& file, const std::function<bool(QSaveFile&)>& fill);
+/// Fills a file and gives it its name when whole. Throws Error(Book) with its name and why where it cannot be
+/// filled (false), written or kept; then nothing is there that was not.
+void writeFile(const QString& file, const std::function<bool(QIODevice&)>& fill);
 
 } // namespace ui::print

@@ -1,6 +1,8 @@
 #include "ui/visit/draft_journal.h"
 
 #include "core/base/error.h"
+#include "core/base/file_trouble.h"
+#include "core/base/whole_file.h"
 #include "ui/visit/draft_cells.h"
 
 #include <QCoreApplication>
@@ -90,55 +92,87 @@ bool take(const QByteArray& line, std::vector<HalfTyped>& out) {
     return true;
 }
 
-Error notKept(const QString& path, const QString& why) {
+Error notKept(const QFileDevice& file) {
     return Error(Error::Kind::Book,
-                 Journal::tr("What is typed cannot be kept in %1 (%2). Save the visits before the program is closed.")
-                     .arg(path, why));
+                 Journal::tr("What is typed cannot be kept in %1: %2. Save the visits before the program is closed.")
+                     .arg(file.fileName(), core::troubleOf(file).why),
+                 file.errorString());
 }
 
 } // namespace
 
-std::vector<HalfTyped> DraftJournal::all() const {
+DraftJournal::Found DraftJournal::read() const {
     QFile file(m_path);
     if (!file.exists()) return {};
     const auto bad = [&] {
-        return Error(Error::Kind::Book, Journal::tr("The visits that were half typed cannot be read from %1. Put the "
-                                                    "file elsewhere to begin anew; nothing else is lost.")
-                                            .arg(m_path));
+        return Error(Error::Kind::Book,
+                     Journal::tr("The visits that were half typed cannot be read from %1: %2. They stay there, and are "
+                                 "there again once it can be read.")
+                         .arg(m_path, core::troubleOf(file).why),
+                     file.errorString());
     };
     if (!file.open(QIODevice::ReadOnly)) throw bad();
-    std::vector<HalfTyped> out;
+    Found found;
     while (!file.atEnd()) {
         const QByteArray line = file.readLine();
-        if (!take(line, out) && line.endsWith('\n')) throw bad();
+        if (line.isEmpty()) throw bad();
+        if (!line.trimmed().isEmpty() && !take(line, found.all) && line.endsWith('\n')) ++found.unread;
     }
-    return out;
+    return found;
 }
 
-void DraftJournal::add(const HalfTyped& now) { append(lineOf(now)); }
+QString DraftJournal::putAside() const {
+    for (int n = 1;; ++n) {
+        const QString aside = QStringLiteral("%1.unread-%2").arg(m_path).arg(n);
+        if (QFile::exists(aside)) continue;
+        QFile file(m_path);
+        if (file.rename(aside)) return aside;
+        throw notKept(file);
+    }
+}
 
-void DraftJournal::addGone(core::ColonyId colony, core::VisitId was) {
+bool DraftJournal::add(const HalfTyped& now) { return append(lineOf(now)); }
+
+bool DraftJournal::addGone(core::ColonyId colony, core::VisitId was) {
     QJsonObject o = headOf(colony, was);
     o[kGone] = true;
-    append(lineOf(o));
+    return append(lineOf(o));
 }
 
-void DraftJournal::append(const QByteArray& line) const {
+void DraftJournal::addAnyhow(const HalfTyped& now) {
+    m_size = -1;
+    append(lineOf(now));
+}
+
+bool DraftJournal::append(const QByteArray& line) {
     QFile file(m_path);
-    if (!file.open(QIODevice::Append) || file.write(line) != line.size() || !file.flush())
-        throw notKept(m_path, file.errorString());
+    if (m_size >= 0 && file.size() != m_size) return false;
+    if (!file.open(QIODevice::Append | QIODevice::Unbuffered)) throw notKept(file);
+    const qint64 before = file.size();
+    // Of a file that was never read nobody knows how it ends: the line begins anew.
+    const QByteArray whole = m_size < 0 && before > 0 ? '\n' + line : line;
+    if (core::writeAll(file, whole)) {
+        m_size = before + whole.size();
+        return true;
+    }
+    const Error failed = notKept(file);
+    file.resize(before); // where even that fails the size tells
+    throw failed;
 }
 
 void DraftJournal::keepOnly(const std::vector<HalfTyped>& all) {
     if (all.empty()) {
         QFile file(m_path);
-        if (file.exists() && !file.remove()) throw notKept(m_path, file.errorString());
+        if (file.exists() && !file.remove()) throw notKept(file);
+        m_size = 0;
         return;
     }
+    QByteArray lines;
+    for (const HalfTyped& h : all) lines += lineOf(h);
     QSaveFile file(m_path); // a new file takes the place of the old one once it is on the disk
-    if (!file.open(QIODevice::WriteOnly)) throw notKept(m_path, file.errorString());
-    for (const HalfTyped& h : all) file.write(lineOf(h));
-    if (!file.commit()) throw notKept(m_path, file.errorString());
+    if (!file.open(QIODevice::WriteOnly)) throw notKept(file);
+    if (!core::writeAll(file, lines) || !core::commitWhole(file)) throw notKept(file);
+    m_size = lines.size();
 }
 
 } // namespace ui::visit

@@ -17,7 +17,8 @@ struct HalfTyped {
 };
 
 /// What is half typed, in a file beside the book: a line is added with each key, so that what was typed is there again
-/// whatever ended the program. The last line about a visit is the one that counts.
+/// whatever ended the program. The last line about a visit is the one that counts. A line that was cut short harms
+/// neither those before nor those after it.
 class DraftJournal {
 public:
     /// `bookId`: the uuid of the book; another book that takes the file's place is not given what was typed for this.
@@ -25,19 +26,30 @@ public:
         : m_path(book + QStringLiteral(".half-typed-") + bookId.left(8)) {}
 
     QString path() const { return m_path; }
-    /// In the order they were begun. A last line that was cut short is passed over. Throws Error(Book) where the file
-    /// cannot be read.
-    std::vector<HalfTyped> all() const;
-    /// Handed to the system when it returns. Throws Error(Book).
-    void add(const HalfTyped& now);
-    void addGone(core::ColonyId colony, core::VisitId was);
-    /// These alone; without any the file goes. Throws Error(Book).
+
+    struct Found {
+        std::vector<HalfTyped> all; ///< in the order they were begun
+        int unread = 0;             ///< whole lines that say nothing; a last one that was cut short is none
+    };
+    /// Throws Error(Book) where the file cannot be read.
+    Found read() const;
+    /// The file as it is goes under another name beside it, which is returned. Throws Error(Book).
+    QString putAside() const;
+
+    /// Adds a line behind whatever is there; handed to the system when it returns. False: the file is not as this
+    /// journal left it, so all must be written. Throws Error(Book); then the file is as it was.
+    bool add(const HalfTyped& now);
+    bool addGone(core::ColonyId colony, core::VisitId was);
+    /// The same whatever the file is.
+    void addAnyhow(const HalfTyped& now);
+    /// These alone; without any the file goes. Throws Error(Book); then the file is as it was.
     void keepOnly(const std::vector<HalfTyped>& all);
 
 private:
-    void append(const QByteArray& line) const;
+    bool append(const QByteArray& line);
 
     QString m_path;
+    qint64 m_size = -1; ///< as it was left; -1: never written
 };
 
 } // namespace ui::visit

@@ -1,6 +1,7 @@
 #include "ui/visit/drafts.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace ui::visit {
 
@@ -21,13 +22,24 @@ std::optional<VisitDraft> Drafts::of(core::ColonyId colony, core::VisitId was) c
     return std::nullopt;
 }
 
-void Drafts::read() {
-    std::vector<HalfTyped> now = m_journal.all();
-    std::swap(m_all, now);
-    for (const HalfTyped& h : now) emit changed(h.colony, h.was);
+QString Drafts::read() {
+    m_unread = true;
+    DraftJournal::Found found = m_journal.read();
+    QString lost;
+    if (found.unread > 0)
+        lost = tr("Of the visits that were half typed something could not be read. What could is there again; the file "
+                  "of before is kept as %1.")
+                   .arg(m_journal.putAside());
+    m_unread = false;
+    std::swap(m_all, found.all);
+    for (const HalfTyped& h : found.all) emit changed(h.colony, h.was);
     for (const HalfTyped& h : m_all) emit changed(h.colony, h.was);
-    m_lines = 0;
-    m_journal.keepOnly(m_all); // a line that was cut short ends with it
+    try {
+        keepAll(); // a line that was cut short ends with it
+    } catch (const core::Error&) {
+        m_behind = !lost.isEmpty(); // else the file says all of it
+    }
+    return lost;
 }
 
 void Drafts::type(core::ColonyId colony, core::VisitId was, const VisitDraft& draft, const VisitDraft& bare) {
@@ -38,12 +50,7 @@ void Drafts::type(core::ColonyId colony, core::VisitId was, const VisitDraft& dr
     it->draft = draft;
     const HalfTyped now = *it;
     emit changed(colony, was);
-    if (++m_lines > kLinesMost) {
-        m_lines = 0;
-        m_journal.keepOnly(m_all);
-    } else {
-        m_journal.add(now);
-    }
+    keep([&] { return m_journal.add(now); });
 }
 
 void Drafts::drop(core::ColonyId colony, core::VisitId was) {
@@ -51,12 +58,35 @@ void Drafts::drop(core::ColonyId colony, core::VisitId was) {
     if (it == m_all.end()) return;
     m_all.erase(it);
     emit changed(colony, was);
-    if (m_all.empty()) {
-        m_lines = 0;
-        return m_journal.keepOnly({});
+    try {
+        if (m_all.empty() && !m_unread)
+            keepAll();
+        else
+            keep([&] { return m_journal.addGone(colony, was); });
+    } catch (const core::Error&) {
+        // nothing typed is lost by it: what is in the book by then is told apart when it is read
     }
-    ++m_lines;
-    m_journal.addGone(colony, was);
+}
+
+void Drafts::catchUp() {
+    if (m_behind) keepAll();
+}
+
+/// What could not be kept before is written with all the rest.
+void Drafts::keep(const std::function<bool()>& line) {
+    const bool whole = std::exchange(m_behind, true) || (++m_lines > kLinesMost && !m_unread);
+    if (whole || !line()) keepAll();
+    m_behind = false;
+}
+
+void Drafts::keepAll() {
+    m_behind = true;
+    if (m_unread)
+        for (const HalfTyped& h : m_all) m_journal.addAnyhow(h);
+    else
+        m_journal.keepOnly(m_all);
+    m_lines = 0;
+    m_behind = false;
 }
 
 } // namespace ui::visit
