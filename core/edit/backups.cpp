@@ -4,6 +4,7 @@
 #include "core/edit/session.h"
 #include "core/edit/session_private.h"
 #include "core/store/book_copy.h"
+#include "core/store/book_lock.h"
 #include "core/store/history_rows.h"
 
 #include <QDir>
@@ -103,10 +104,7 @@ bool BackupRun::step(int milliseconds) {
     m_made.seq = m_copy->lastSeq();
     m_made.path = QDir(m_folder).filePath(nameOf(m_made.title, m_bookId, m_now, m_made.seq));
     m_copy.reset();
-    QFile::remove(m_made.path); // of the same second and line: the same content
-    if (!QFile::rename(m_part, m_made.path))
-        throw Error(Error::Kind::Book,
-                    QStringLiteral("No backup was made: %1 cannot be written.").arg(store::shownPath(m_made.path)));
+    store::putAt(m_part, m_made.path); // one of the same second and line has the same content
     m_made.bytes = QFileInfo(m_made.path).size();
     clear();
     dropHalfMade(m_folder, m_now);
@@ -174,20 +172,14 @@ BackupCompared compareWith(const Session& session, const QString& backup) {
 }
 
 void putInPlace(const QString& backup, const QString& book, const QString& aside) {
-    const QString part = book + QStringLiteral(".restored");
-    QFile::remove(part);
+    const store::BookLock lock(book);
     {
-        store::BookCopy copy(backup, part);
+        store::BookCopy copy(backup, aside);
         constexpr int kSlice = 200;
         while (copy.step(kSlice)) {
         }
     }
-    try {
-        store::takePlace(part, book, aside);
-    } catch (const Error&) {
-        QFile::remove(part);
-        throw;
-    }
+    store::takePlace(aside, book);
 }
 
 } // namespace core::edit

@@ -80,7 +80,7 @@ struct BackupCompared {
 BackupCompared compareWith(const Session& session, const QString& backup);
 
 /// The backup becomes the book at `book`, which no one has open; what was there is kept under `aside`. All or nothing:
-/// the copy is made and checked beside the book before it takes its name. Throws Error(Book).
+/// the copy is made and checked beside the book before it takes its name. Throws Error(Book); BookHeld: by another.
 void putInPlace(const QString& backup, const QString& book, const QString& aside);
 
 } // namespace core::edit

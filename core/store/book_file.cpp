@@ -1,5 +1,8 @@
 #include "core/store/book_file.h"
 
+#include "core/store/disk_names.h"
+#include "core/store/hardening.h"
+
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
@@ -7,9 +10,9 @@
 #include <QUuid>
 
 #include <cerrno>
-#include <cstdio>
 #include <cstring>
 #include <fcntl.h>
+#include <sqlite3.h>
 #include <unistd.h>
 
 namespace core::store {
@@ -28,32 +31,59 @@ QString uriOf(const QString& path, const char* mode) {
 
 bool writable(const QString& path) { return access(QFile::encodeName(path).constData(), W_OK) == 0; }
 
-/// Renames without replacing. Returns 0 or an errno.
-int giveName(const QByteArray& from, const QByteArray& to) {
-    if (renameat2(AT_FDCWD, from.constData(), AT_FDCWD, to.constData(), RENAME_NOREPLACE) == 0) return 0;
-    if (errno != EINVAL && errno != ENOSYS) return errno;
-    if (link(from.constData(), to.constData()) != 0) return errno;
-    unlink(from.constData());
-    return 0;
+/// A journal that a killed program left beside the book is played back, as when the book is opened. False: it is there
+/// still, and not to be read as another book's.
+bool settleJournal(const QString& book) {
+    QFile journal(book + QStringLiteral("-journal"));
+    if (!journal.exists()) return true;
+    sqlite3* db = nullptr;
+    if (sqlite3_open_v2(QFile::encodeName(book).constData(), &db, SQLITE_OPEN_READWRITE, nullptr) == SQLITE_OK) {
+        harden(db);
+        sqlite3_exec(db, "PRAGMA schema_version", nullptr, nullptr, nullptr);
+    }
+    sqlite3_close(db);
+    return !journal.exists();
 }
 
-/// What is at `book` goes to `aside` and `part` takes its name. Returns 0 or an errno, then nothing has changed.
-int exchange(const QByteArray& part, const QByteArray& book, const QByteArray& aside) {
-    if (renameat2(AT_FDCWD, part.constData(), AT_FDCWD, book.constData(), RENAME_EXCHANGE) == 0)
-        return rename(part.constData(), aside.constData()) == 0 ? 0 : errno;
-    if (errno != EINVAL && errno != ENOSYS) return errno;
-    if (const int error = giveName(book, aside)) return error;
-    const int error = giveName(part, book);
-    if (error != 0) giveName(aside, book);
+Error notOnDisk(const QString& path, int error) {
+    return refused(QStringLiteral("%1 cannot be kept: the disk failed while it was written."), path, error);
+}
+
+/// Of a file that may be thrown away.
+QString hiddenIn(const QString& folder) {
+    const QString token = QUuid::createUuid().toString(QUuid::Id128).left(12);
+    return folder + QStringLiteral("/.new-") + token + QStringLiteral(".yardwright");
+}
+
+/// As an exchange of names, for disks that cannot: the book is copied to `part` before it is replaced. Returns 0 or an
+/// errno; throws Error(Book).
+int takePlaceByCopy(const QString& part, const QString& book) {
+    const QString spare = hiddenIn(QFileInfo(part).absolutePath());
+    if (const int error = giveName(part, spare)) return error;
+    try {
+        NewBookFile copy(part);
+        QFile::remove(copy.part().path);
+        if (!QFile::copy(book, copy.part().path)) throw notOnDisk(part, ENOSPC);
+        copy.keep();
+    } catch (const Error&) {
+        giveName(spare, part);
+        throw;
+    }
+    const int error = replaceName(spare, book);
+    if (error != 0) replaceName(spare, part);
     return error;
 }
 
-/// A file or a folder: to the disk.
-void sync(const QString& path) {
-    const int file = open(QFile::encodeName(path).constData(), O_RDONLY | O_CLOEXEC);
-    if (file < 0) return;
-    fsync(file);
-    close(file);
+/// Returns 0 or an errno; throws Error(Book).
+int changePlaces(const QString& part, const QString& book) {
+    if (!QFileInfo::exists(book)) return giveName(part, book);
+    const QString journal = QStringLiteral("-journal");
+    const QString left = part + QStringLiteral("-left");
+    const bool hot = !settleJournal(book) && QFile::rename(book + journal, left);
+    int error = exchangeNames(part, book);
+    if (error == EINVAL || error == ENOSYS) error = takePlaceByCopy(part, book);
+    if (hot) QFile::rename(left, (error == 0 ? part : book) + journal);
+    return error;
 }
 
 } // namespace
@@ -82,8 +112,7 @@ NewBookFile::NewBookFile(const QString& path) : m_path(QFileInfo(path).absoluteF
         throw refused(QStringLiteral("%1 exists already: a new book needs a new name."), path);
     const QString folder = QFileInfo(path).absolutePath();
     if (!QFileInfo(folder).isDir()) throw refused(QStringLiteral("There is no folder %1."), folder);
-    const QString token = QUuid::createUuid().toString(QUuid::Id128).left(12);
-    m_part.path = folder + QStringLiteral("/.new-") + token + QStringLiteral(".yardwright");
+    m_part.path = hiddenIn(folder);
     m_part.uri = uriOf(m_part.path, "rw");
     const int file = open(QFile::encodeName(m_part.path).constData(), O_RDWR | O_CREAT | O_EXCL | O_CLOEXEC, 0666);
     if (file < 0) throw refused(QStringLiteral("%1 cannot be made: its folder cannot be written."), path, errno);
@@ -96,34 +125,28 @@ NewBookFile::~NewBookFile() {
 }
 
 void NewBookFile::keep() {
-    sync(m_part.path);
-    const int error = giveName(QFile::encodeName(m_part.path), QFile::encodeName(m_path));
-    if (error != 0)
+    if (const int error = syncFile(m_part.path)) throw notOnDisk(m_path, error);
+    if (const int error = giveName(m_part.path, m_path))
         throw refused(QStringLiteral("%1 cannot be made: the name is taken or not allowed."), m_path, error);
-    sync(QFileInfo(m_path).absolutePath());
+    if (const int error = syncFolderOf(m_path)) throw notOnDisk(m_path, error);
 }
 
-void takePlace(const QString& part, const QString& book, const QString& aside) {
-    const QByteArray from = QFile::encodeName(part);
-    const QByteArray to = QFile::encodeName(book);
-    const auto failed = [&](int error) {
-        return refused(QStringLiteral("%1 cannot be replaced: its folder cannot be written. Nothing was changed."),
-                       book, error);
-    };
-    sync(part);
-    if (!QFileInfo::exists(book)) {
-        if (const int error = giveName(from, to)) throw failed(error);
-    } else {
-        if (QFileInfo::exists(aside)) throw failed(EEXIST);
-        // A journal of the old book must never be read as one of the new.
-        const QString journal = QStringLiteral("-journal");
-        const bool hot = QFile::rename(book + journal, aside + journal);
-        if (const int error = exchange(from, to, QFile::encodeName(aside))) {
-            if (hot) QFile::rename(aside + journal, book + journal);
-            throw failed(error);
-        }
+void putAt(const QString& part, const QString& path) {
+    if (const int error = replaceName(part, path)) throw refused(QStringLiteral("%1 cannot be written."), path, error);
+    if (const int error = syncFolderOf(path)) throw notOnDisk(path, error);
+}
+
+void takePlace(const QString& part, const QString& book) {
+    try {
+        if (const int error = syncFile(part)) throw notOnDisk(book, error);
+        if (const int error = changePlaces(part, book))
+            throw refused(QStringLiteral("%1 cannot be replaced: its folder cannot be written. Nothing was changed."),
+                          book, error);
+    } catch (const Error&) {
+        QFile::remove(part);
+        throw;
     }
-    sync(QFileInfo(book).absolutePath());
+    if (const int error = syncFolderOf(book)) throw notOnDisk(book, error);
 }
 
 Error olderBook(const QString& path) {

@@ -36,10 +36,13 @@ private:
     BookFile m_part;
 };
 
-/// The book at `part` takes the place of the one at `book`, which goes to `aside` with what a killed program left
-/// beside it; where there is none it just takes the name. There is a whole book at `book` at any moment. Throws
-/// Error(Book), then nothing has changed.
-void takePlace(const QString& part, const QString& book, const QString& aside);
+/// The file at `part` is at `path` then, on the disk, whatever was there. Throws Error(Book).
+void putAt(const QString& part, const QString& path);
+
+/// The book at `part` takes the place of the one at `book`, which is at `part` then; where there is none it just takes
+/// the name. Whenever that is cut short there is a whole book at `book`, and the old one at one of the two. No one has
+/// either open. Throws Error(Book): then nothing has changed and `part` is gone; or only at the end the disk failed.
+void takePlace(const QString& part, const QString& book);
 
 /// As messages show a path.
 QString shownPath(const QString& path);

@@ -19,8 +19,8 @@ cd "$(dirname "$0")/../.."
 jobs=(
     'cuts|reliability_test|$YW_BUILD/reliability_test --gtest_filter=PowerCut*'
     'kills|reliability_test|$YW_BUILD/reliability_test --gtest_filter=Kill*'
-    'faults|reliability_test|$YW_BUILD/reliability_test --gtest_filter=DiskFault*'
-    'damage|reliability_test|$YW_BUILD/reliability_test --gtest_filter=*Damage*'
+    'faults|reliability_test|$YW_BUILD/reliability_test --gtest_filter=DiskFault*:Vanished*'
+    'damage|reliability_test|$YW_BUILD/reliability_test --gtest_filter=*Damage*:SpoiltFile*'
 )
 
 export YW_BUILD=${YW_RELIABILITY_BUILD:-$PWD/build/reliability} YW_LONG=1 QT_QPA_PLATFORM=offscreen LC_ALL=C.UTF-8

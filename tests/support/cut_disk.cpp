@@ -55,6 +55,22 @@ void Disk::remove(const std::string& name) {
     m_names.erase(name);
 }
 
+void Disk::rename(const std::string& from, const std::string& to) {
+    m_pending.push_back({Kind::Rename, fileOf(from), 0, from, to});
+    m_names[to] = fileOf(from);
+    m_names.erase(from);
+}
+
+void Disk::exchange(const std::string& one, const std::string& other) {
+    m_pending.push_back({Kind::Exchange, fileOf(one), fileOf(other), one, other});
+    std::swap(m_names[one], m_names[other]);
+}
+
+void Disk::link(const std::string& there, const std::string& name) {
+    m_pending.push_back({Kind::Link, fileOf(there), 0, name});
+    m_names[name] = fileOf(there);
+}
+
 int Disk::fileOf(const std::string& name) const {
     const auto found = m_names.find(name);
     return found == m_names.end() ? -1 : found->second;
@@ -70,7 +86,7 @@ void Disk::syncFile(int file) {
 
 void Disk::syncFolder() {
     const auto rest = std::stable_partition(m_pending.begin(), m_pending.end(), [](const Change& c) {
-        return c.kind == Kind::Link || c.kind == Kind::Unlink;
+        return c.kind != Kind::Write && c.kind != Kind::Truncate;
     });
     for (auto c = m_pending.begin(); c != rest; ++c) apply(m_synced, *c, '\0');
     m_pending.erase(m_pending.begin(), rest);
@@ -88,13 +104,33 @@ void Disk::apply(State& state, const Change& change, char filling) {
     case Kind::Truncate:
         state.files[static_cast<size_t>(change.file)].resize(static_cast<size_t>(change.at), filling);
         return;
+    default:
+        applyName(state, change);
+    }
+}
+
+void Disk::applyName(State& state, const Change& change) {
+    // Not where another file has the name by now.
+    const auto forget = [&](const std::string& name) {
+        if (const auto at = state.names.find(name); at != state.names.end() && at->second == change.file)
+            state.names.erase(at);
+    };
+    switch (change.kind) {
     case Kind::Link:
         state.names[change.text] = change.file;
         return;
     case Kind::Unlink:
-        // Not where another file has the name by now.
-        if (const auto at = state.names.find(change.text); at != state.names.end() && at->second == change.file)
-            state.names.erase(at);
+        forget(change.text);
+        return;
+    case Kind::Rename:
+        forget(change.text);
+        state.names[change.to] = change.file;
+        return;
+    case Kind::Exchange:
+        state.names[change.text] = static_cast<int>(change.at);
+        state.names[change.to] = change.file;
+        return;
+    default:
         return;
     }
 }

@@ -30,6 +30,9 @@ public:
     void write(int file, std::int64_t offset, std::string bytes);
     void truncate(int file, std::int64_t size);
     void remove(const std::string& name);
+    void rename(const std::string& from, const std::string& to); ///< whole or not at all, as any journalled disk does
+    void exchange(const std::string& one, const std::string& other); ///< likewise
+    void link(const std::string& there, const std::string& name);    ///< one file, one name more
     void syncFile(int file);
     void syncFolder();
     /// The file of that name, or -1.
@@ -39,12 +42,13 @@ public:
     Image after(Reach reach, unsigned seed) const;
 
 private:
-    enum class Kind { Write, Truncate, Link, Unlink };
+    enum class Kind { Write, Truncate, Link, Unlink, Rename, Exchange };
     struct Change {
         Kind kind;
         int file;
         std::int64_t at;  ///< offset or size
         std::string text; ///< bytes or name
+        std::string to{}; ///< the other name
     };
     /// What an image is made in.
     struct State {
@@ -53,6 +57,7 @@ private:
     };
 
     static void apply(State& state, const Change& change, char filling);
+    static void applyName(State& state, const Change& change);
     void addScattered(State& state, unsigned seed) const;
 
     State m_synced;

@@ -3,6 +3,7 @@
 #include <sqlite3.h>
 
 #include <array>
+#include <filesystem>
 #include <fstream>
 #include <iterator>
 #include <new>
@@ -12,6 +13,8 @@
 namespace tests::cut {
 
 namespace {
+
+CutVfs* theLiving = nullptr;
 
 std::string bytesOf(const std::string& path) {
     std::ifstream in(path, std::ios::binary);
@@ -25,12 +28,14 @@ struct CutVfs::Private : sqlite3_vfs {
     std::string folder;
     Disk disk;
     std::function<void(Op)> before;
-    std::array<std::int64_t, 6> counts{};
+    std::array<std::int64_t, 7> counts{};
     std::optional<Fault> fault;
     std::int64_t toFail = 0;
     bool lying = false;
+    bool oldSystem = false;
     bool failing = false;
     bool everFailed = false;
+    bool deleting = false; ///< the ordinary file system does, of which the disk knows already
 
     bool watches(const char* path) const { return path && std::string_view(path).starts_with(folder); }
     std::string nameOf(const char* path) const { return std::string(path).substr(folder.size()); }
@@ -127,13 +132,20 @@ constexpr sqlite3_io_methods kMethods = {1,           closeFile,  readFile,     
                                          controlFile, sectorSize, deviceTraits, nullptr,    nullptr,
                                          nullptr,     nullptr,    nullptr,      nullptr};
 
+/// A file that lies there and was not made through us: its bytes and its name are not synced.
+int madePastUs(Vfs& vfs, const std::string& name, std::string bytes) {
+    const int number = vfs.disk.create(name);
+    if (!bytes.empty()) vfs.disk.write(number, 0, std::move(bytes));
+    return number;
+}
+
 /// The file's number on the disk, which it is given where it is new.
 int numberFor(Vfs& vfs, const char* path, int flags) {
     const std::string name = vfs.nameOf(path);
     if (const int known = vfs.disk.fileOf(name); known >= 0) return known;
     int there = 0;
     vfs.ordinary->xAccess(vfs.ordinary, path, SQLITE_ACCESS_EXISTS, &there);
-    if (there) return vfs.disk.addFile(name, bytesOf(path));
+    if (there) return madePastUs(vfs, name, bytesOf(path));
     return (flags & SQLITE_OPEN_CREATE) ? -2 : -1;
 }
 
@@ -162,7 +174,9 @@ int deleteFile(sqlite3_vfs* own, const char* path, int syncFolder) {
         return vfs.ordinary->xDelete(vfs.ordinary, path, syncFolder);
     const auto note = [&] { vfs.disk.remove(vfs.nameOf(path)); };
     if (const int code = vfs.begin(Op::Delete, note); code != SQLITE_OK) return code;
+    vfs.deleting = true;
     const int code = vfs.ordinary->xDelete(vfs.ordinary, path, 0);
+    vfs.deleting = false;
     if (code == SQLITE_OK && syncFolder) vfs.disk.syncFolder();
     return code;
 }
@@ -170,7 +184,7 @@ int deleteFile(sqlite3_vfs* own, const char* path, int syncFolder) {
 } // namespace
 
 const char* wordOf(Op op) {
-    constexpr const char* kWords[] = {"write", "truncate", "sync", "delete", "create", "read"};
+    constexpr const char* kWords[] = {"write", "truncate", "sync", "delete", "create", "read", "rename"};
     return kWords[static_cast<size_t>(op)];
 }
 
@@ -180,15 +194,19 @@ CutVfs::CutVfs(const std::string& folder) : d(std::make_unique<Private>()) {
     static_cast<sqlite3_vfs&>(*d) = *ordinary;
     d->ordinary = ordinary;
     d->folder = folder + '/';
+    for (const auto& there : std::filesystem::directory_iterator(folder))
+        if (there.is_regular_file()) d->disk.addFile(there.path().filename().string(), bytesOf(there.path().string()));
     d->zName = "cut";
     d->pNext = nullptr;
     d->szOsFile = static_cast<int>(sizeof(File)) + ordinary->szOsFile;
     d->xOpen = openFile;
     d->xDelete = deleteFile;
     if (sqlite3_vfs_register(d.get(), 1) != SQLITE_OK) throw std::runtime_error("SQLite takes no file system");
+    theLiving = this;
 }
 
 CutVfs::~CutVfs() {
+    theLiving = nullptr;
     sqlite3_vfs_unregister(d.get());
     sqlite3_vfs_register(d->ordinary, 1);
 }
@@ -208,6 +226,10 @@ void CutVfs::setBefore(std::function<void(Op)> before) { d->before = std::move(b
 
 void CutVfs::setLying(bool lying) { d->lying = lying; }
 
+void CutVfs::setOldSystem(bool old) { d->oldSystem = old; }
+
+bool CutVfs::oldSystem() const { return d->oldSystem; }
+
 void CutVfs::fail(const Fault& fault) {
     d->fault = fault;
     d->toFail = fault.at;
@@ -217,5 +239,31 @@ void CutVfs::fail(const Fault& fault) {
 bool CutVfs::failed() const { return d->everFailed; }
 
 void CutVfs::mend() { d->fault.reset(); }
+
+CutVfs* CutVfs::living() { return theLiving; }
+
+bool CutVfs::knows(const std::string& path) {
+    if (d->deleting || !d->watches(path.c_str())) return false;
+    if (d->disk.fileOf(nameOf(path)) >= 0) return true;
+    if (!std::filesystem::is_regular_file(path)) return false;
+    madePastUs(*d, nameOf(path), bytesOf(path));
+    return true;
+}
+
+bool CutVfs::isFolder(const std::string& path) const { return path + '/' == d->folder; }
+
+bool CutVfs::begin(Op op, const std::function<void(Disk&)>& note) {
+    return d->begin(op, [&] { note(d->disk); }) == SQLITE_OK;
+}
+
+std::string CutVfs::nameOf(const std::string& path) const { return d->nameOf(path.c_str()); }
+
+void CutVfs::syncFile(const std::string& path) {
+    if (!d->lying) d->disk.syncFile(d->disk.fileOf(nameOf(path)));
+}
+
+void CutVfs::syncFolder() {
+    if (!d->lying) d->disk.syncFolder();
+}
 
 } // namespace tests::cut

@@ -10,8 +10,8 @@
 
 namespace tests::cut {
 
-/// What is done to a book's file or its journal.
-enum class Op { Write, Truncate, Sync, Delete, Create, Read };
+/// What is done to a book's file, its journal, or a name beside it.
+enum class Op { Write, Truncate, Sync, Delete, Create, Read, Rename };
 const char* wordOf(Op op);
 
 /// A call that fails, and all of its kind after it while `lasting`.
@@ -23,7 +23,9 @@ struct Fault {
 };
 
 /// While it lives, SQLite's files go through it: it does what the ordinary file system does, and for one folder keeps a
-/// Disk that says what would be left if the power went. It can let any call fail. One at a time; one thread.
+/// Disk that says what would be left if the power went. What lies there when it is made is on the disk. It can let any
+/// call fail. A program that has cut_calls.cpp sends it what is done to names and synced past SQLite, too. One at a
+/// time; one thread writes.
 class CutVfs {
 public:
     explicit CutVfs(const std::string& folder);
@@ -40,11 +42,25 @@ public:
     void setBefore(std::function<void(Op)> before);
     /// A disk that says that it has synced and has not: for showing that the loss is found.
     void setLying(bool lying);
+    /// A system, or a disk, that knows no rename but the plain one: none without replacing, no exchange.
+    void setOldSystem(bool old);
+    bool oldSystem() const;
     /// Counts from now on.
     void fail(const Fault& fault);
     /// Whether the fault has been met.
     bool failed() const;
     void mend(); ///< nothing fails any more
+
+    /// The one that lives, or nullptr.
+    static CutVfs* living();
+    // For cut_calls.cpp. Paths are absolute.
+    bool knows(const std::string& path); ///< a file of the folder that a program sees there
+    bool isFolder(const std::string& path) const;
+    /// Begins the operation: the disk has it as under way. False: it is to fail.
+    bool begin(Op op, const std::function<void(Disk&)>& note);
+    std::string nameOf(const std::string& path) const; ///< within the folder
+    void syncFile(const std::string& path);
+    void syncFolder();
 
     struct Private;
 
