@@ -136,7 +136,7 @@ int FilesCut::killedAt(qint64 operation) const {
 
 TEST_P(FilesCut, ByThePowerAreAsBeforeOrWhole) {
     const qint64 all = operations();
-    const qint64 stride = strideFor(all, longRun() ? 400 : 5);
+    const qint64 stride = strideFor(all, longRun() ? 400 : 3);
     const qint64 first = seedOfRun() % stride;
     qint64 operationsCut = 0;
     int said = 0;
@@ -159,7 +159,7 @@ TEST_P(FilesCut, ByThePowerAreAsBeforeOrWhole) {
 
 TEST_P(FilesCut, ByAKillAreAsBeforeOrWhole) {
     const qint64 all = operations();
-    const qint64 stride = strideFor(all, longRun() ? 150 : 3);
+    const qint64 stride = strideFor(all, longRun() ? 150 : 2);
     qint64 kills = 0;
     for (qint64 at = 1 + seedOfRun() % stride; at <= all; at += stride) {
         fill(this->at("cut"));

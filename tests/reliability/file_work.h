@@ -20,7 +20,7 @@ struct FileWork {
 
 inline void PrintTo(const FileWork& work, std::ostream* to) { *to << work.name; }
 
-/// Each kind of it.
+/// Each kind of it; in the short form the oldest book alone is migrated.
 std::vector<FileWork> fileWorks();
 
 } // namespace tests::reliability

@@ -17,7 +17,7 @@
 set -euo pipefail
 cd "$(dirname "$0")/../.."
 jobs=(
-    'cuts|reliability_test|$YW_BUILD/reliability_test --gtest_filter=PowerCut*'
+    'cuts|reliability_test|$YW_BUILD/reliability_test --gtest_filter=PowerCut*:*FilesCut*'
     'kills|reliability_test|$YW_BUILD/reliability_test --gtest_filter=Kill*'
     'faults|reliability_test|$YW_BUILD/reliability_test --gtest_filter=DiskFault*:Vanished*'
     'damage|reliability_test|$YW_BUILD/reliability_test --gtest_filter=*Damage*:SpoiltFile*'
