@@ -13,16 +13,23 @@ struct BookHolder {
     QString who;     ///< a person's name; empty: not told
     QString host;    ///< the machine's
     QDateTime since; ///< UTC
+    QString machine; ///< tells machines of one name apart
 
     bool operator==(const BookHolder&) const = default;
 };
 
-/// A book cannot be opened for writing since another window or program has it.
+/// A book cannot be written since another window or program has it.
 class BookHeld : public Error {
 public:
-    BookHeld(const QString& userMessage, const QString& detail, BookHolder by)
-        : Error(Kind::Book, userMessage, detail), holder(std::move(by)) {}
+    enum class Known {
+        Locked, ///< it runs on this machine, or one whose locks are seen here
+        Noted,  ///< only a note tells, of another machine that cannot be asked: it may be at work or gone
+    };
 
+    BookHeld(Known what, const QString& userMessage, const QString& detail, BookHolder by)
+        : Error(Kind::Book, userMessage, detail), known(what), holder(std::move(by)) {}
+
+    const Known known;
     const BookHolder holder;
 };
 

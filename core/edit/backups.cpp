@@ -1,6 +1,7 @@
 #include "core/edit/backups.h"
 
 #include "core/edit/change_fields.h"
+#include "core/edit/compare_books.h"
 #include "core/edit/session.h"
 #include "core/edit/session_private.h"
 #include "core/store/book_copy.h"
@@ -42,8 +43,6 @@ std::optional<Backup> backupNamed(const QFileInfo& file, const QString& bookId) 
     if (!at.isValid()) return {};
     return Backup{file.absoluteFilePath(), found.captured(1), at, found.captured(4).toLongLong(), file.size()};
 }
-
-qint64 lastSeqOf(const store::Database& db) { return db.number("SELECT max(seq) FROM history"); }
 
 /// What a program that was killed left of its copying.
 void dropHalfMade(const QString& folder, const QDateTime& now) {
@@ -135,13 +134,9 @@ namespace {
 
 constexpr size_t kLinesShown = 200;
 
-bool sameLine(const std::optional<store::HistoryRow>& a, const std::optional<store::HistoryRow>& b) {
-    return a && b && a->seq == b->seq && a->at == b->at && a->sentence == b->sentence && a->by == b->by;
-}
-
 void compareHistory(const store::Database& book, const store::Database& backup, BackupCompared& compared) {
-    const qint64 last = lastSeqOf(backup);
-    compared.earlier = last == 0 || sameLine(store::readHistory(book, last), store::readHistory(backup, last));
+    const qint64 last = lastLine(backup);
+    compared.earlier = bothHave(book, backup, last);
     if (const auto line = store::readHistory(backup, last)) compared.lastEdit = shownLine(*line).at;
     store::eachHistoryBefore(book, {}, [&](const store::HistoryRow& row) {
         if (compared.earlier && row.seq <= last) return false;

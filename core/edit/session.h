@@ -19,9 +19,14 @@
 #include <optional>
 #include <vector>
 
+namespace core::store {
+class Database;
+}
+
 namespace core::edit {
 
 class EditContext;
+enum class BooksStand;
 
 /// An edit reads the few rows it needs and returns what to change; it writes nothing. Throws Error(BadData, Hold).
 using Edit = std::function<ChangeSet(const EditContext&)>;
@@ -51,12 +56,19 @@ public:
     const Clock& clock() const;
     /// "by" of the history lines from now on, and whom others are told that has the book.
     void setAuthor(const QString& name);
+    /// Throws BookReplaced (core/base/book_replaced.h) where the file at path() is not, or no longer as, the one that
+    /// is open: a sync program, or a hand, put another there. Each edit asks it before anything is written. A reader
+    /// minds only whether it is the same file.
+    void needOwnFile() const;
     /// Whether another program has written to the book since this was last asked, or the book opened: read it again
     /// then. False while something is being written. Throws Error(Book) when the file fails.
     bool changedElsewhere();
     /// A session that only reads becomes one that writes; what it shows is to be read again. Throws as open() does, and
     /// then still reads.
     void takeOver();
+    /// The note of another machine (BookHeld::Known::Noted) is no longer true: it goes, and this session writes. Throws
+    /// as takeOver().
+    void overruleNote();
 
     /// Writes what the edit returns. nullopt: nothing changed, no line. Throws Error; then nothing is written.
     /// Error(Correction): the edit alters or deletes a record that a foulbrood hold rests on, or something stands
@@ -148,6 +160,8 @@ public:
     std::vector<StandUse> standUses(YardId yard) const;       ///< of stands that were ever used
     /// A verified copy of the book: opened and checked. Throws Error(Book) where `to` exists or cannot be written.
     void backUp(const QString& to) const;
+    /// How what is open here stands to another file of the book (compare_books.h).
+    BooksStand standTo(const store::Database& there) const;
     /// What is wrong with the book, one sentence each (integrity, invariants, history against rows); empty: in order.
     QStringList check() const;
     std::optional<Day> lastDay() const; ///< the latest day of any record

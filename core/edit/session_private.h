@@ -21,6 +21,7 @@ struct Session::Private {
     /// The book from now on. Says beside it who writes it.
     void begin(std::unique_ptr<store::Database> opened);
     void sign() const;
+    bool takeFileThere();
     /// Throws Error(Book) where this session only reads.
     void needWritable() const;
     const UndoTops& undoTops() const;

@@ -1,5 +1,8 @@
 #include "core/store/book_note.h"
 
+#include <QCryptographicHash>
+#include <QSysInfo>
+
 namespace core::store {
 
 namespace {
@@ -16,8 +19,9 @@ QString shownName(const QString& text) {
 } // namespace
 
 QByteArray noteOf(const BookHolder& holder) {
-    return QStringLiteral("who=%1\nhost=%2\nsince=%3\n")
-        .arg(shownName(holder.who), shownName(holder.host), holder.since.toUTC().toString(Qt::ISODate))
+    return QStringLiteral("who=%1\nhost=%2\nsince=%3\nmachine=%4\n")
+        .arg(shownName(holder.who), shownName(holder.host), holder.since.toUTC().toString(Qt::ISODate),
+             shownName(holder.machine))
         .toUtf8();
 }
 
@@ -28,9 +32,24 @@ BookHolder holderIn(const QByteArray& note) {
         const QString value = line.mid(at + 1);
         if (line.startsWith(QLatin1String("who="))) holder.who = shownName(value);
         if (line.startsWith(QLatin1String("host="))) holder.host = shownName(value);
+        if (line.startsWith(QLatin1String("machine="))) holder.machine = shownName(value);
         if (line.startsWith(QLatin1String("since="))) holder.since = QDateTime::fromString(value, Qt::ISODate);
     }
     return holder;
+}
+
+QString thisMachine() {
+    const QByteArray number = QSysInfo::machineUniqueId();
+    if (number.isEmpty()) return {};
+    constexpr qsizetype kDigits = 16;
+    const QByteArray hash = QCryptographicHash::hash("yardwright " + number, QCryptographicHash::Sha256);
+    return QString::fromLatin1(hash.toHex().left(kDigits));
+}
+
+bool ofAnotherMachine(const BookHolder& holder) {
+    const QString own = thisMachine();
+    if (!holder.machine.isEmpty() && !own.isEmpty()) return holder.machine != own;
+    return !holder.host.isEmpty() && holder.host != shownName(QSysInfo::machineHostName());
 }
 
 } // namespace core::store

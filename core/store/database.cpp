@@ -130,12 +130,13 @@ std::unique_ptr<Database> Database::open(const QString& path, Access access, std
         checkSchema(*db, migrations.first(static_cast<size_t>(version)));
         db->checkPages();
         db->configure();
-        if (version < newest) {
+        if (version < newest && access != Access::ReadAsItIs) {
             if (access == Access::ReadOnly) throw olderBook(file.path);
             backUpBeforeMigration(*db, version);
             migrate(*db, migrations);
             checkSchema(*db, migrations);
         }
+        db->m_file.emplace(file.path, db->m_handle);
     } catch (const Error& e) {
         throw namingFile(e, file.path);
     }
@@ -204,14 +205,33 @@ std::optional<qint64> Database::othersVersion() const {
     return version;
 }
 
+void Database::needOwnFile() const {
+    if (!m_file) return;
+    if (readOnly()) return m_file->needPlace();
+    m_file->need();
+    m_lock->need();
+}
+
 void Database::setCacheMegabytes(int megabytes) const {
     exec(QStringLiteral("PRAGMA cache_size = -%1").arg(megabytes * 1024).toStdString());
 }
 
-Transaction::Transaction(const Database& db) : m_db(db) { db.exec("BEGIN IMMEDIATE"); }
+Transaction::Transaction(const Database& db) : m_db(db) {
+    db.needOwnFile(); // what is no book any more would be called damaged
+    db.exec("BEGIN IMMEDIATE");
+    try {
+        db.needOwnFile();
+    } catch (...) {
+        rollBack();
+        throw;
+    }
+}
 
 Transaction::~Transaction() {
-    if (m_done) return;
+    if (!m_done) rollBack();
+}
+
+void Transaction::rollBack() const {
     sqlite3* const db = m_db.handle();
     // SQLite has rolled back by itself after some failures (full disk): then there is no transaction any more.
     if (m_db.inTransaction() && sqlite3_exec(db, "ROLLBACK", nullptr, nullptr, nullptr) != SQLITE_OK)
@@ -223,8 +243,10 @@ Transaction::~Transaction() {
 }
 
 void Transaction::commit() {
+    if (m_db.m_file) m_db.m_file->noteNextLine();
     m_db.exec("COMMIT");
     m_done = true;
+    if (m_db.m_file) m_db.m_file->noteWritten();
 }
 
 ReadTransaction::ReadTransaction(const Database& db) : m_db(db), m_own(!db.inTransaction()) {

@@ -3,6 +3,7 @@
 #include "core/base/error.h"
 #include "core/store/book_lock.h"
 #include "core/store/migration.h"
+#include "core/store/own_file.h"
 #include "core/store/statement.h"
 
 #include <QString>
@@ -20,7 +21,11 @@ struct BookFile;
 /// "YwBk": marks the file as a book of this program.
 constexpr qint32 kApplicationId = 0x5977426B;
 
-enum class Access { ReadWrite, ReadOnly };
+enum class Access {
+    ReadWrite,
+    ReadOnly,
+    ReadAsItIs, ///< an older version too, its tables as they were: for its history and its id
+};
 
 /// One open book file: a checked, hardened connection. Reads and writes stand in row_store.h, reads.h, history_rows.h
 /// and snapshot_reader.h. One thread at a time.
@@ -30,7 +35,8 @@ public:
     /// file exists or cannot be made.
     static std::unique_ptr<Database> create(const QString& path);
     /// Throws Error(Book): missing, a folder, not a book, damaged, newer than the program; for ReadWrite also
-    /// read-only, or BookHeld by another. An older book is backed up and migrated (ReadWrite), or refused (ReadOnly).
+    /// read-only, or BookHeld by another. An older book is backed up and migrated (ReadWrite), refused (ReadOnly) or
+    /// read (ReadAsItIs).
     static std::unique_ptr<Database> open(const QString& path, Access access);
     /// The same with other migrations than the book's.
     static std::unique_ptr<Database> open(const QString& path, Access access, std::span<const Migration> migrations);
@@ -43,7 +49,7 @@ public:
     Database& operator=(const Database&) = delete;
 
     const QString& path() const { return m_path; }
-    bool readOnly() const { return m_access == Access::ReadOnly; }
+    bool readOnly() const { return m_access != Access::ReadWrite; }
     sqlite3* handle() const { return m_handle; }
     bool inTransaction() const;
 
@@ -53,14 +59,18 @@ public:
     qint64 number(std::string_view sql) const;
     /// The book's own id, made at random when it was.
     QString bookId() const;
-    /// Says beside the book who has it; nothing where it is only read.
+    /// Says beside the book who has it, over any other machine's note; nothing where it is only read.
     void signLock(const BookHolder& holder) const;
     /// A number that is another once someone else has written to the file; nullopt while that is being done.
     std::optional<qint64> othersVersion() const;
+    /// Throws BookReplaced where the file at the path is not, or no longer as, the one that is open; a reader minds
+    /// only whether it is the same file. Done before each write; quick.
+    void needOwnFile() const;
     /// How much of the file is kept in memory; the more, the faster are large writes.
     void setCacheMegabytes(int megabytes) const;
 
 private:
+    friend class Transaction;
     Database(QString path, Access access);
     void connect(const QString& uri);
     void configure();
@@ -71,13 +81,14 @@ private:
 
     QString m_path;
     Access m_access;
-    std::optional<BookLock> m_lock;
+    mutable std::optional<BookLock> m_lock;
     QString m_connection;
     sqlite3* m_handle = nullptr;
     std::shared_ptr<StatementPool> m_pool;
+    mutable std::optional<OwnFile> m_file; ///< not of a book in memory or in the making
 };
 
-/// BEGIN IMMEDIATE; rolls back unless commit() was reached.
+/// BEGIN IMMEDIATE; rolls back unless commit() was reached. Throws BookReplaced as needOwnFile does.
 class Transaction {
 public:
     explicit Transaction(const Database& db);
@@ -87,6 +98,7 @@ public:
     Transaction& operator=(const Transaction&) = delete;
 
 private:
+    void rollBack() const;
     const Database& m_db;
     bool m_done = false;
 };

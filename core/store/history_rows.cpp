@@ -6,7 +6,7 @@ namespace core::store {
 
 namespace {
 
-constexpr std::array<const char*, 3> kKinds = {"do", "undo", "redo"};
+constexpr std::array<const char*, 3> kKindWords = {"do", "undo", "redo"};
 
 constexpr const char* kNewest =
     "SELECT seq, at, by_whom, sentence, reason, kind, of_seq FROM history ORDER BY seq DESC LIMIT ?";
@@ -22,8 +22,8 @@ constexpr const char* kAdd = "INSERT INTO history (seq, at, by_whom, sentence, r
                              "attachments) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)";
 
 HistoryKind kindNamed(const QString& word) {
-    for (size_t i = 0; i < kKinds.size(); ++i)
-        if (word == QLatin1String(kKinds[i])) return static_cast<HistoryKind>(i);
+    for (size_t i = 0; i < kKindWords.size(); ++i)
+        if (word == QLatin1String(kKindWords[i])) return static_cast<HistoryKind>(i);
     throw Error(Error::Kind::Book, QStringLiteral("The book is damaged: a line of its history cannot be read."), word);
 }
 
@@ -45,7 +45,7 @@ qint64 addHistory(const Database& db, const HistoryRow& line) {
     const qint64 seq = db.number("SELECT max(seq) FROM history") + 1;
     Statement add = db.prepare(kAdd);
     add.bind(1, seq).bind(2, line.at).bind(3, line.by).bind(4, line.sentence).bind(5, line.reason);
-    add.bind(6, QString::fromLatin1(kKinds[static_cast<size_t>(line.kind)]));
+    add.bind(6, QString::fromLatin1(kKindWords[static_cast<size_t>(line.kind)]));
     if (line.ofSeq) add.bind(7, *line.ofSeq);
     add.bind(8, line.changes).bind(9, line.attachments).run();
     return seq;

@@ -7,10 +7,7 @@ namespace core::store {
 namespace {
 
 QString sentenceFor(int code, const QString& message) {
-    if (code == SQLITE_READONLY_DBMOVED)
-        return QStringLiteral(
-            "The book's file was moved, renamed or deleted while it was open: nothing was written. Put "
-            "it back, or open it where it is now.");
+    if (code == SQLITE_READONLY_DBMOVED) return movedSentence();
     switch (code & 0xff) {
     case SQLITE_FULL:
         return QStringLiteral("The disk is full: nothing was written. Make room and try again.");
@@ -51,6 +48,11 @@ Error::Kind kindFor(int code) {
 }
 
 } // namespace
+
+QString movedSentence() {
+    return QStringLiteral("The book's file was moved, renamed or deleted while it was open: nothing was written. Put "
+                          "it back, or open it where it is now.");
+}
 
 Error sqliteError(sqlite3* db, int code, const QString& what) {
     const QString message = QString::fromUtf8(db ? sqlite3_errmsg(db) : sqlite3_errstr(code));

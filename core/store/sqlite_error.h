@@ -10,4 +10,7 @@ namespace core::store {
 /// schema refuses (BadData). `what` (the SQL, the path) goes to its detail.
 Error sqliteError(sqlite3* db, int code, const QString& what);
 
+/// Of a book whose file is no longer where it was opened.
+QString movedSentence();
+
 } // namespace core::store
