@@ -78,6 +78,10 @@ void checkDays(const EditContext& c, const Between& b, const Colony& colony, Day
                    .arg(name, isoText(b.before->since)));
     if (b.next && since > b.next->since)
         refuse(Edits::tr("%1 was carried again on %2; this carry cannot be later.").arg(name, isoText(b.next->since)));
+    const auto carriedThen = [&](const std::optional<Placement>& p) { return p && !p->first && p->since == since; };
+    if (carriedThen(b.before) || carriedThen(b.next))
+        refuse(Edits::tr("%1 was carried on %2 already; of a day one carry is kept. Take that one back first.")
+                   .arg(name, isoText(since)));
 }
 
 /// A carry to where it stands is none.

@@ -88,6 +88,10 @@ TEST_F(PutRightCarry, DaysOutOfOrderAreRefused) {
               "5 began on 2026-05-01, and stands there since; put right the day it began.");
     EXPECT_EQ(refusal(dayNow(k5, 1, dayOf(2026, 4, 30))), "5 began on 2026-05-01; 2026-04-30 is before that.");
     EXPECT_EQ(refusal(dayNow(k5, 1, kDay + 6)), "5 was carried again on 2026-09-15; this carry cannot be later.");
+    EXPECT_EQ(refusal(dayNow(k5, 1, kDay + 5)),
+              "5 was carried on 2026-09-15 already; of a day one carry is kept. Take that one back first.");
+    EXPECT_EQ(refusal(dayNow(k5, 2, kDay)),
+              "5 was carried on 2026-09-10 already; of a day one carry is kept. Take that one back first.");
     EXPECT_EQ(refusal(dayNow(k5, 2, kDay - 1)), "5 was carried on 2026-09-10 before; this carry cannot be earlier.");
     end(k5, kDay + 9);
     EXPECT_EQ(refusal(dayNow(k5, 2, kDay + 10)), "5 ended on 2026-09-19; 2026-09-20 is after that.");

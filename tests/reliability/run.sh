@@ -17,6 +17,8 @@
 set -euo pipefail
 cd "$(dirname "$0")/../.."
 jobs=(
+    'million|soak_test|$YW_BUILD/soak_test --gtest_filter=*Million*'
+    'soak|soak_test|$YW_BUILD/soak_test --gtest_filter=*AsAUsers*:SoakKinds*'
     'cuts|reliability_test|$YW_BUILD/reliability_test --gtest_filter=PowerCut*:*FilesCut*'
     'kills|reliability_test|$YW_BUILD/reliability_test --gtest_filter=Kill*'
     'faults|reliability_test|$YW_BUILD/reliability_test --gtest_filter=DiskFault*:Vanished*'

@@ -1,0 +1,53 @@
+#include "tests/reliability/soak/wear.h"
+
+#include <fstream>
+
+#include <unistd.h>
+
+namespace tests::soak {
+
+namespace {
+
+const Wear& at(const std::vector<Wear>& wear, double share) {
+    return wear.at(static_cast<size_t>(share * static_cast<double>(wear.size() - 1) + 0.5));
+}
+
+} // namespace
+
+qint64 residentBytes() {
+    std::ifstream statm("/proc/self/statm");
+    qint64 all = 0, resident = 0;
+    statm >> all >> resident;
+    return resident * sysconf(_SC_PAGESIZE);
+}
+
+double memoryAnEdit(const std::vector<Wear>& wear) {
+    const size_t first = wear.size() / 2;
+    const auto count = static_cast<double>(wear.size() - first);
+    double x = 0, y = 0;
+    for (size_t i = first; i < wear.size(); ++i) {
+        x += static_cast<double>(wear[i].edits) / count;
+        y += static_cast<double>(wear[i].resident) / count;
+    }
+    double xy = 0, xx = 0;
+    for (size_t i = first; i < wear.size(); ++i) {
+        const double dx = static_cast<double>(wear[i].edits) - x;
+        xy += dx * (static_cast<double>(wear[i].resident) - y);
+        xx += dx * dx;
+    }
+    return xx > 0 ? xy / xx : 0;
+}
+
+double fileAnEdit(const std::vector<Wear>& wear, double from, double to) {
+    const Wear& a = at(wear, from);
+    const Wear& b = at(wear, to);
+    return static_cast<double>(b.fileBytes - a.fileBytes) / static_cast<double>(b.edits - a.edits);
+}
+
+double speed(const std::vector<Wear>& wear, double from, double to) {
+    const Wear& a = at(wear, from);
+    const Wear& b = at(wear, to);
+    return static_cast<double>(b.edits - a.edits) / (b.seconds - a.seconds);
+}
+
+} // namespace tests::soak
