@@ -21,6 +21,7 @@ namespace tests::reliability {
 namespace {
 
 constexpr int kVisitsAnImport = 200;
+constexpr int kKillsABook = 50; ///< its check stays quick
 const QString kLastToUndo = QStringLiteral("Added 5 on stand 5 of North");
 
 /// Visits on days that no import had before.
@@ -58,6 +59,7 @@ protected:
         const YardId north = newYard(QStringLiteral("North"));
         newColony(north, QStringLiteral("5"), {0, 0}, dayOf(1000, 1, 1));
         session.reset();
+        copyFile(path(), dir.filePath(QStringLiteral("fresh.yardwright")));
     }
 
     /// Lets a child work and kills it; the numbers of the lines that it had before it was killed.
@@ -116,6 +118,7 @@ void Kill::survive(bool imports, int kills, const char* what) {
     for (int i = 0; i < kills && !HasFailure(); ++i) {
         const unsigned seed = first + static_cast<unsigned>(i);
         SCOPED_TRACE("seed " + std::to_string(seed));
+        if (i % kKillsABook == 0) copyFile(dir.filePath(QStringLiteral("fresh.yardwright")), path());
         const auto said = killed(imports, seed);
         acknowledged += static_cast<qint64>(said.size());
         session = Session::open(path(), clock);
@@ -131,9 +134,9 @@ void Kill::survive(bool imports, int kills, const char* what) {
     figure("Process killed (SIGKILL)", (std::string("losses while it ") + what).c_str(), losses, Sum::Losses);
 }
 
-TEST_F(Kill, WhileItEdits) { survive(false, longRun() ? 3000 : 18, "edits"); }
+TEST_F(Kill, WhileItEdits) { survive(false, longRun() ? 2000 : 18, "edits"); }
 
-TEST_F(Kill, WhileItImports) { survive(true, longRun() ? 1000 : 12, "imports"); }
+TEST_F(Kill, WhileItImports) { survive(true, longRun() ? 2000 : 12, "imports"); }
 
 } // namespace
 
