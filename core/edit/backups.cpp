@@ -12,6 +12,7 @@
 #include <QFile>
 #include <QFileInfo>
 #include <QRegularExpression>
+#include <QTemporaryDir>
 
 #include <algorithm>
 #include <set>
@@ -33,11 +34,12 @@ QString nameOf(const QString& title, const QString& bookId, const QDateTime& at,
         .arg(title, idOf(bookId), at.toString(QLatin1StringView(kStamp)), QString::number(seq));
 }
 
+/// Of any book where `bookId` is empty.
 std::optional<Backup> backupNamed(const QFileInfo& file, const QString& bookId) {
     static const QRegularExpression form(
         QStringLiteral("^(.+)\\.([0-9a-f]{8})\\.(\\d{4}-\\d\\d-\\d\\dT\\d{6}Z)\\.(\\d{1,18})\\.yardwright$"));
     const auto found = form.match(file.fileName());
-    if (!found.hasMatch() || found.captured(2) != idOf(bookId)) return {};
+    if (!found.hasMatch() || (!bookId.isEmpty() && found.captured(2) != idOf(bookId))) return {};
     QDateTime at = QDateTime::fromString(found.captured(3), QLatin1StringView(kStamp));
     at.setTimeSpec(Qt::UTC);
     if (!at.isValid()) return {};
@@ -78,6 +80,25 @@ std::vector<Backup> backupsIn(const QString& folder, const QString& bookId) {
         if (auto backup = backupNamed(file, bookId)) all.push_back(*std::move(backup));
     std::ranges::stable_sort(all, [](const Backup& a, const Backup& b) { return a.at > b.at; });
     return all;
+}
+
+std::vector<Backup> backupsTitled(const QString& folder, const QString& title) {
+    std::vector<Backup> all = backupsIn(folder, {});
+    std::erase_if(all, [&](const Backup& b) { return b.title != title; });
+    return all;
+}
+
+QString upToDate(const QString& backup, const QString& folder) {
+    if (!store::Database::isOlder(backup)) return backup;
+    const QString copy = QDir(folder).filePath(QFileInfo(backup).fileName());
+    QFile::remove(copy);
+    if (!QFile::copy(backup, copy) || !QFile::setPermissions(copy, QFile::ReadOwner | QFile::WriteOwner))
+        throw Error(Error::Kind::Book,
+                    QStringLiteral("%1 was made by an older version, and cannot be copied to bring it up to date: is "
+                                   "there room on the disk?")
+                        .arg(store::shownPath(backup)));
+    store::Database::open(copy, store::Access::ReadWrite); // brings it up to date
+    return copy;
 }
 
 BackupRun::BackupRun(const Session& session, const QString& folder)
@@ -148,7 +169,9 @@ void compareHistory(const store::Database& book, const store::Database& backup, 
 
 } // namespace
 
-BackupCompared compareWith(const Session& session, const QString& backup) {
+BackupCompared compareWith(const Session& session, const QString& of) {
+    const QTemporaryDir folder;
+    const QString backup = upToDate(of, folder.path());
     const auto copy = Session::open(backup, session.clock(), Session::Access::ReadOnly);
     BackupCompared compared;
     compared.sameBook = copy->bookId() == session.bookId();
@@ -166,7 +189,9 @@ BackupCompared compareWith(const Session& session, const QString& backup) {
     return compared;
 }
 
-void putInPlace(const QString& backup, const QString& book, const QString& aside) {
+void putInPlace(const QString& of, const QString& book, const QString& aside) {
+    const QTemporaryDir folder;
+    const QString backup = upToDate(of, folder.path());
     const store::BookLock lock(book);
     {
         store::BookCopy copy(backup, aside);

@@ -37,6 +37,13 @@ std::vector<size_t> outlived(const std::vector<QDateTime>& at, const QDateTime& 
 /// Of the book with this id, newest first. A folder that is not there has none.
 std::vector<Backup> backupsIn(const QString& folder, const QString& bookId);
 
+/// Those of any book that had this title, newest first.
+std::vector<Backup> backupsTitled(const QString& folder, const QString& title);
+
+/// The backup as this program reads it: itself, or, where an older version made it, a copy in `folder` that was brought
+/// up to date; the backup stays as it is. Throws Error(Book).
+QString upToDate(const QString& backup, const QString& folder);
+
 /// The making of one backup, in slices; then those that are outlived go. The folder is made. Given up: nothing is left.
 class BackupRun {
 public:
@@ -76,11 +83,12 @@ struct BackupCompared {
     };
     std::vector<Count> counts; ///< of records whose number differs
 };
-/// Throws Error(Book) where the backup cannot be read.
+/// Of an older version too. Throws Error(Book) where the backup cannot be read.
 BackupCompared compareWith(const Session& session, const QString& backup);
 
 /// The backup becomes the book at `book`, which no one has open; what was there is kept under `aside`. All or nothing:
-/// the copy is made and checked beside the book before it takes its name. Throws Error(Book); BookHeld: by another.
+/// the copy is made, brought up to date where it is of an older version, and checked beside the book before it takes its
+/// name. Throws Error(Book); BookHeld: by another.
 void putInPlace(const QString& backup, const QString& book, const QString& aside);
 
 } // namespace core::edit

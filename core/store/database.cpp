@@ -158,6 +158,11 @@ std::unique_ptr<Database> Database::openCopy(const BookFile& file) {
     return db;
 }
 
+bool Database::isOlder(const QString& path) {
+    const auto book = openCopy(lookAt(path, Access::ReadOnly));
+    return book->number("PRAGMA user_version") < bookMigrations().back().version;
+}
+
 void Database::fill(std::span<const Migration> migrations) {
     configure();
     exec(QStringLiteral("PRAGMA application_id = %1").arg(kApplicationId).toStdString());

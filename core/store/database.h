@@ -42,6 +42,8 @@ public:
     static std::unique_ptr<Database> open(const QString& path, Access access, std::span<const Migration> migrations);
     /// A book in memory, empty, migrated.
     static std::unique_ptr<Database> inMemory(std::span<const Migration> migrations);
+    /// Whether an older version of the program wrote the book. Throws Error(Book): it is no book, or a newer one's.
+    static bool isOlder(const QString& path);
     /// A copy just made, unlocked, for checking it.
     static std::unique_ptr<Database> openCopy(const BookFile& file);
     ~Database();

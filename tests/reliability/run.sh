@@ -24,6 +24,7 @@ jobs=(
     'kills|reliability_test|$YW_BUILD/reliability_test --gtest_filter=Kill*'
     'faults|reliability_test|$YW_BUILD/reliability_test --gtest_filter=DiskFault*:Vanished*'
     'damage|reliability_test|$YW_BUILD/reliability_test --gtest_filter=*Damage*:SpoiltFile*'
+    'salvage|reliability_test|$YW_BUILD/reliability_test --gtest_filter=Salvag*'
 )
 
 export YW_BUILD=${YW_RELIABILITY_BUILD:-$PWD/build/reliability} YW_LONG=1 QT_QPA_PLATFORM=offscreen LC_ALL=C.UTF-8

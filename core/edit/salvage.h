@@ -1,0 +1,89 @@
+#pragma once
+
+#include "core/base/clock.h"
+#include "core/edit/backups.h"
+#include "core/model/row.h"
+
+#include <QString>
+#include <QStringList>
+
+#include <functional>
+#include <memory>
+#include <optional>
+#include <vector>
+
+// What can be read of a damaged book, put into a new one. The damaged file is never written. Three things are asked of
+// each row: the file itself, the history, the newest sound backup; a row is taken where its page is whole, or where the
+// history or the backup says it and nothing later can be missing. What is lost is named. No disease hold is lost by it:
+// where a record that holds rest on may be missing, every living colony gets one more record that holds it (a brood
+// in doubt, rule 4.4.12) until a brood check or a finding lifts that.
+
+namespace core::edit {
+
+struct SalvageFrom {
+    QString damaged;
+    QString backup;       ///< a sound copy of the same book; empty: looked for below
+    QString backupFolder; ///< where backups lie; empty: none is looked for
+};
+
+/// What became of the rows of one table.
+struct SalvagedTable {
+    Table table = Table::Visit;
+    qint64 kept = 0;        ///< in the new book
+    qint64 fromHistory = 0; ///< of these: not to be read in their table, but in the history
+    qint64 fromBackup = 0;
+    qint64 lost = 0;      ///< known to have been there
+    bool mayLack = false; ///< others may be lost that nothing tells of
+};
+
+/// What was read, what is missing, and what was done about it.
+struct SalvageAccount {
+    QString damaged; ///< file name
+    Day day;
+    QString wrong;                ///< one sentence: what is wrong with the book
+    std::optional<Backup> backup; ///< the one that was used
+    QString backupRefused;        ///< why another was not
+    std::vector<SalvagedTable> tables;
+    QStringList lost;   ///< which records: of which hives, when, one sentence each
+    QStringList mended; ///< what stands in the place of what is lost
+    QStringList leftOut;
+    bool historyKept = false;
+    qint64 linesKept = 0;
+    qint64 linesMissing = 0; ///< known ones
+    bool linesEndUnknown = false;
+    int tornTexts = 0;    ///< files of imports, kept with the history, that are lost (known once the book is made)
+    int held = 0;         ///< living colonies held for what may be missing
+    QStringList problems; ///< what the check of the new book says; empty: it is in order
+
+    bool nothingLost() const;
+};
+
+/// The account as text, for people: "What could be read of ... ".
+QString accountText(const SalvageAccount& account);
+
+class Salvage {
+public:
+    /// Told how much is done, 0..1; false stops.
+    using Watch = std::function<bool(double share)>;
+
+    /// Reads and puts together, in a folder of its own. Throws Error(Book): the file cannot be opened, is another
+    /// program's or a newer one's, or nothing can be read; BookHeld. nullptr: stopped.
+    static std::unique_ptr<Salvage> read(const SalvageFrom& from, const Clock& clock, const Watch& watch = {});
+    ~Salvage();
+
+    const SalvageAccount& account() const;
+    /// Makes the new book at `to`, checked, and the account beside it as text; both whole or not at all. Returns the
+    /// account's path. Throws Error(Book) where `to` exists or cannot be made. nullopt: stopped.
+    std::optional<QString> write(const QString& to, const Watch& watch = {});
+
+private:
+    struct Private;
+    explicit Salvage(std::unique_ptr<Private> d);
+    std::unique_ptr<Private> d;
+};
+
+/// Whether the file is a book (or was one) that cannot be opened since it is damaged, and what is wrong in one
+/// sentence; nullopt: it can be opened, or something else stands against it.
+std::optional<QString> damageOf(const QString& path, const Clock& clock);
+
+} // namespace core::edit

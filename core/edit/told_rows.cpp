@@ -1,0 +1,135 @@
+#include "core/edit/told_rows.h"
+
+#include "core/store/history_rows.h"
+#include "core/store/migration.h"
+#include "core/store/row_store.h"
+
+#include <algorithm>
+
+namespace core::edit {
+
+namespace {
+
+constexpr size_t kMostMissing = 100'000;
+
+/// The kinds of box that come with each book: no line made them.
+const std::map<qint64, Row>& shippedBoxes() {
+    static const auto boxes = [] {
+        std::map<qint64, Row> rows;
+        const auto fresh = store::Database::inMemory(store::bookMigrations());
+        store::eachRow(*fresh, Table::BoxKind, [&](qint64 id, Row&& row) { rows.emplace(id, std::move(row)); });
+        return rows;
+    }();
+    return boxes;
+}
+
+bool sameText(const store::HistoryRow& a, const store::HistoryRow& b) {
+    return a.at == b.at && a.by == b.by && a.sentence == b.sentence && a.changes == b.changes;
+}
+
+std::optional<HistoryRecord> decoded(const QByteArray& changes) {
+    try {
+        return decode(changes);
+    } catch (const Error&) {
+        return std::nullopt;
+    }
+}
+
+} // namespace
+
+ToldRows::ToldRows(const store::Remains& remains, const store::Database* backup)
+    : m_remains(remains), m_backup(backup) {
+    if (m_backup) compareLines();
+    if (!m_backupAgrees) m_backup = nullptr;
+    m_backupLast = m_backup ? m_backup->number("SELECT max(seq) FROM history") : 0;
+    m_lastLine = m_backupLast;
+    if (!remains.history().rows.empty()) m_lastLine = std::max(m_lastLine, remains.history().rows.rbegin()->first);
+    findMissing();
+}
+
+void ToldRows::compareLines() {
+    m_backupAgrees = m_remains.bookId() == m_backup->bookId();
+    if (!m_backupAgrees && !m_remains.bookId().isEmpty()) return;
+    for (const auto& [seq, found] : m_remains.history().rows) {
+        const auto there = store::readHistory(*m_backup, seq);
+        if (!there) break;
+        const auto here = m_remains.line(seq);
+        if (!here || !found.sure) continue;
+        if (!sameText(*here, *there)) {
+            m_backupAgrees = false;
+            return;
+        }
+        m_backupAgrees = true;
+    }
+}
+
+void ToldRows::findMissing() {
+    m_endMissing = m_remains.history().mayLack(INT64_MAX);
+    for (qint64 seq = m_backupLast + 1; seq <= m_lastLine; ++seq) {
+        const auto found = line(seq);
+        const auto record = found ? decoded(found->changes) : std::nullopt;
+        if (record) {
+            take(*record, seq);
+            continue;
+        }
+        m_missingFrom = seq;
+        if (m_missing.size() < kMostMissing) m_missing.push_back(seq);
+    }
+    if (m_endMissing) m_missingFrom = INT64_MAX;
+}
+
+void ToldRows::take(const HistoryRecord& record, qint64 seq) {
+    for (const RowRange& range : record.inserted) takeRange(range, seq, true);
+    for (const RowChange& change : record.rows)
+        m_touched[static_cast<size_t>(change.table)].insert_or_assign(change.id, Touched{change.after, seq});
+    for (const RowRange& range : record.deleted) takeRange(range, seq, false);
+}
+
+void ToldRows::takeRange(const RowRange& range, qint64 seq, bool there) {
+    auto& touched = m_touched[static_cast<size_t>(range.table)];
+    touched.erase(touched.lower_bound(range.firstId), touched.lower_bound(range.firstId + range.count));
+    m_ranges[static_cast<size_t>(range.table)].push_back({range, seq, there});
+}
+
+ToldRows::Told ToldRows::of(Table table, qint64 id) const {
+    Told told;
+    const auto& touched = m_touched[static_cast<size_t>(table)];
+    const auto& ranges = m_ranges[static_cast<size_t>(table)];
+    const auto in = [id](const Range& r) { return id >= r.rows.firstId && id < r.rows.firstId + r.rows.count; };
+    if (const auto at = touched.find(id); at != touched.end()) {
+        told.exists = at->second.row.has_value();
+        told.row = at->second.row;
+        told.seq = at->second.seq;
+    } else if (const auto range = std::find_if(ranges.rbegin(), ranges.rend(), in); range != ranges.rend()) {
+        told.exists = range->there;
+        told.seq = range->seq;
+    } else if (m_backup) {
+        told.row = store::readRow(*m_backup, table, id);
+        told.exists = told.row.has_value();
+        told.seq = m_backupLast;
+        told.byBackup = true;
+    } else if (table == Table::BoxKind && shippedBoxes().contains(id)) {
+        told.row = shippedBoxes().at(id);
+        told.exists = true;
+    }
+    told.firm = m_missingFrom <= told.seq;
+    return told;
+}
+
+void ToldRows::addIds(Table table, std::set<qint64>& ids) const {
+    for (const auto& [id, touched] : m_touched[static_cast<size_t>(table)]) ids.insert(id);
+    for (const Range& range : m_ranges[static_cast<size_t>(table)])
+        for (qint64 i = 0; i < range.rows.count; ++i) ids.insert(range.rows.firstId + i);
+    if (table == Table::BoxKind)
+        for (const auto& [id, row] : shippedBoxes()) ids.insert(id);
+    if (m_backup) store::eachRow(*m_backup, table, [&](qint64 id, Row&&) { ids.insert(id); });
+}
+
+std::optional<store::HistoryRow> ToldRows::line(qint64 seq) const {
+    if (m_backup && seq <= m_backupLast) return store::readHistory(*m_backup, seq);
+    const auto& lines = m_remains.history().rows;
+    const auto at = lines.find(seq);
+    return at != lines.end() && at->second.sure ? m_remains.line(seq) : std::nullopt;
+}
+
+} // namespace core::edit

@@ -1,0 +1,161 @@
+#include "tests/reliability/figures.h"
+#include "tests/reliability/salvaged.h"
+
+#include <QFile>
+
+#include <functional>
+#include <random>
+
+// A book is damaged in many ways and salvaged each time. What holds of every one of them stands in salvageAndCompare().
+
+namespace tests::reliability {
+
+namespace {
+
+constexpr qsizetype kPage = 4096;
+
+/// The sound book and its backup, made once: their bytes and what they say.
+struct Made {
+    QByteArray bytes;
+    QByteArray backup;
+    WholeBook says;
+};
+
+class Salvaging : public EditTest {
+protected:
+    Salvaging() {
+        session.reset();
+        QFile::remove(path());
+        if (made().bytes.isEmpty()) make();
+        writeText(backup(), made().backup);
+    }
+    static Made& made() {
+        static Made one;
+        return one;
+    }
+    QString backup() const { return dir.filePath(QStringLiteral("backup.yardwright")); }
+    void make() {
+        auto fresh = Session::create(path(), clock);
+        makeHeldBook(*fresh, dir.path(), longRun() ? 400 : 60, backup());
+        ASSERT_EQ(fresh->check().join(u'\n').toStdString(), "");
+        fresh.reset();
+        made().says = wholeBook(path(), clock);
+        made().bytes = read(path());
+        made().backup = read(backup());
+        QFile::remove(path());
+        QFile::remove(backup());
+        ASSERT_GE(made().says.held.size(), 5U);
+    }
+    static QByteArray read(const QString& file) {
+        QFile f(file);
+        return f.open(QIODevice::ReadOnly) ? f.readAll() : QByteArray();
+    }
+    static qsizetype pages() { return made().bytes.size() / kPage; }
+
+    std::optional<SalvageAccount> salvage(const QByteArray& damaged, bool withBackup, const std::string& what) {
+        QFile::remove(path());
+        writeText(path(), damaged);
+        SalvageFrom from{path(), withBackup ? backup() : QString(), {}};
+        ++m_salvaged;
+        auto account =
+            salvageAndCompare(made().says, from, dir.filePath(QStringLiteral("new.yardwright")), clock, what);
+        m_whole += account && account->nothingLost();
+        m_nothing += !account;
+        return account;
+    }
+    void tell(const char* what) const {
+        figure("Damaged books salvaged", what, m_salvaged, Sum::Faults);
+        figure("Damaged books salvaged", (std::string(what) + ": nothing lost").c_str(), m_whole);
+        figure("Damaged books salvaged", (std::string(what) + ": nothing to be read").c_str(), m_nothing);
+    }
+
+    qint64 m_salvaged = 0;
+    qint64 m_whole = 0;
+    qint64 m_nothing = 0;
+};
+
+TEST_F(Salvaging, ASoundBookComesBackAsItWasWithItsHistory) {
+    const auto account = salvage(made().bytes, false, "sound");
+    ASSERT_TRUE(account);
+    EXPECT_TRUE(account->nothingLost()) << accountText(*account).toStdString();
+    EXPECT_TRUE(account->historyKept);
+}
+
+TEST_F(Salvaging, EachPageInTurnLostLosesNoHold) {
+    for (qsizetype page = 0; page < pages(); page += longRun() ? 1 : 23) {
+        QByteArray damaged = made().bytes;
+        damaged.replace(page * kPage, kPage, QByteArray(kPage, '\0'));
+        for (const bool withBackup : {false, true}) {
+            if (!longRun() && withBackup && page % 2) continue;
+            salvage(damaged, withBackup, "page " + std::to_string(page + 1) + (withBackup ? " with backup" : ""));
+        }
+    }
+    EXPECT_GT(m_whole, 0);
+    EXPECT_LT(m_whole, m_salvaged);
+    tell("one page lost, each in turn");
+}
+
+TEST_F(Salvaging, EachPageInTurnGarbledLosesNoHoldAndInventsNothing) {
+    const unsigned seed = longRun() ? seedOfRun() : 3;
+    for (qsizetype page = 0; page < pages(); page += longRun() ? 1 : 37) {
+        std::mt19937 dice(seed + static_cast<unsigned>(page));
+        QByteArray damaged = made().bytes;
+        const auto size = static_cast<qsizetype>(std::uniform_int_distribution<>(64, 2048)(dice));
+        const auto at = static_cast<qsizetype>(std::uniform_int_distribution<qsizetype>(0, kPage - size)(dice));
+        for (qsizetype i = 0; i < size; ++i)
+            damaged[page * kPage + at + i] = static_cast<char>(std::uniform_int_distribution<>(0, 255)(dice));
+        salvage(damaged, page % 3 == 0,
+                "page " + std::to_string(page + 1) + " garbled from " + std::to_string(at) + ", " +
+                    std::to_string(size) + " bytes, dice " + std::to_string(seed));
+    }
+    tell("a part of one page garbled, each in turn");
+}
+
+TEST_F(Salvaging, CutShortAnywhereItSaysWhatIsMissing) {
+    for (int tenth = 0; tenth <= 9; tenth += longRun() ? 1 : 7)
+        for (const bool withBackup : {false, true})
+            salvage(made().bytes.left(made().bytes.size() * tenth / 10 + 17), withBackup,
+                    "cut to " + std::to_string(tenth) + " tenths");
+    tell("cut short");
+}
+
+TEST_F(Salvaging, ItsHeaderLostIsReadAllTheSame) {
+    QByteArray damaged = made().bytes;
+    damaged.replace(0, 100, QByteArray(100, '\xA5'));
+    const auto account = salvage(damaged, false, "header");
+    ASSERT_TRUE(account);
+    EXPECT_TRUE(account->nothingLost()) << accountText(*account).toStdString();
+}
+
+TEST_F(Salvaging, ItsFirstPageLostIsReadWhereABookHasItsTables) {
+    QByteArray damaged = made().bytes;
+    damaged.replace(0, kPage, QByteArray(kPage, '\0'));
+    const auto account = salvage(damaged, false, "first page");
+    ASSERT_TRUE(account);
+    EXPECT_GT(account->tables[static_cast<size_t>(Table::Visit)].kept, 400);
+}
+
+TEST_F(Salvaging, SeveralPagesLostTogetherLoseNoHold) {
+    const unsigned seed = longRun() ? seedOfRun() : 11;
+    std::mt19937 dice(seed);
+    for (int i = 0; i < (longRun() ? 400 : 3); ++i) {
+        QByteArray damaged = made().bytes;
+        const int many = std::uniform_int_distribution<>(2, 12)(dice);
+        for (int n = 0; n < many; ++n) {
+            const auto page = std::uniform_int_distribution<qsizetype>(1, pages() - 1)(dice);
+            damaged.replace(page * kPage, kPage, QByteArray(kPage, n % 2 ? '\0' : '\xFF'));
+        }
+        salvage(damaged, i % 2 == 0, "several pages, dice " + std::to_string(seed) + ", round " + std::to_string(i));
+    }
+    tell("several pages lost together");
+}
+
+TEST_F(Salvaging, WhatIsNoBookIsRefusedInOneSentence) {
+    EXPECT_FALSE(salvage(QByteArray(100'000, 'x'), false, "text"));
+    EXPECT_FALSE(salvage(QByteArray(), false, "empty"));
+    EXPECT_FALSE(salvage(QByteArray(3, '\0'), false, "three bytes"));
+}
+
+} // namespace
+
+} // namespace tests::reliability
