@@ -1,6 +1,7 @@
 #include "core/edit/salvage.h"
 
 #include "core/base/book_held.h"
+#include "core/edit/change_fields.h"
 #include "core/edit/edit_checks.h"
 #include "core/edit/salvage_lost.h"
 #include "core/edit/salvage_mend.h"
@@ -187,22 +188,29 @@ public:
     Keeping(const Remains& remains, const ToldRows& told, const store::Database& to, Salvage::Watch watch)
         : m_remains(remains), m_told(told), m_choosing(remains, told), m_to(to), m_watch(std::move(watch)) {}
 
+    QStringList leftOut; ///< what was read and is not of the book
+
     SalvagedTable keep(Table table, std::set<qint64>& lost) {
         SalvagedTable counted;
         counted.table = table;
         std::set<qint64> ids;
         for (const auto& [id, row] : m_remains.table(table).rows) ids.insert(id);
         m_told.addIds(table, ids);
-        store::BulkInserter inserter(m_to, table);
+        m_inserter.emplace(m_to, table);
+        qint64 strays = 0;
         for (const qint64 id : ids) {
             tick(table);
             std::optional<Row> row;
             Fate fate = m_choosing.of(table, id, row);
-            if (row && fate != Fate::Gone && !inserted(inserter, id, *row)) fate = Fate::Lost;
+            if (row && fate != Fate::Gone && !inserted(table, id, *row)) fate = Fate::Lost;
+            strays += fate == Fate::Gone && m_remains.sure(table, id);
             count(counted, fate);
             if (fate == Fate::Lost) lost.insert(id);
         }
         counted.mayLack = !m_told.whole() && !m_remains.table(table).lost.empty();
+        if (strays > 0)
+            leftOut << Edits::tr("%1 left out: the history knows nothing of them, or took them back.")
+                           .arg(recordsText(table, strays));
         return counted;
     }
 
@@ -215,12 +223,13 @@ private:
     }
 
     /// False where our own rules refuse the row.
-    static bool inserted(store::BulkInserter& inserter, qint64 id, const Row& row) {
+    bool inserted(Table table, qint64 id, const Row& row) {
         try {
-            inserter.insert(id, row);
+            m_inserter->insert(id, row);
             return true;
         } catch (const Error& e) {
             if (e.kind() != Error::Kind::BadData) throw;
+            m_inserter.emplace(m_to, table); // the failed one cannot go on
             return false;
         }
     }
@@ -235,6 +244,7 @@ private:
     const ToldRows& m_told;
     Choosing m_choosing;
     const store::Database& m_to;
+    std::optional<store::BulkInserter> m_inserter;
     Salvage::Watch m_watch;
     int m_ticks = 0;
 };
@@ -254,6 +264,11 @@ void countLines(const ToldRows& told, SalvageAccount& account) {
     for (qint64 seq = 1; seq <= told.lastLine(); ++seq) account.linesKept += told.line(seq).has_value();
     account.linesMissing = told.lastLine() - account.linesKept;
     account.linesEndUnknown = told.endMissing();
+    if (!account.backup) return;
+    constexpr qsizetype kShown = 5;
+    account.sinceBackup = told.lastLine() - told.backupLast();
+    for (qint64 seq = told.lastLine(); seq > told.backupLast() && account.sinceBackupLines.size() < kShown; --seq)
+        if (const auto line = told.line(seq)) account.sinceBackupLines << line->sentence;
 }
 
 } // namespace
@@ -280,6 +295,7 @@ std::unique_ptr<Salvage> Salvage::read(const SalvageFrom& from, const Clock& clo
         Keeping keeping(*p.remains, *p.told, *p.rows, part(watch, 0.4, 0.9));
         for (int i = 0; i < kTableCount; ++i)
             account.tables.push_back(keeping.keep(static_cast<Table>(i), p.lost[static_cast<size_t>(i)]));
+        account.leftOut << keeping.leftOut;
         countLines(*p.told, account);
         const LostWords words(*p.rows, *p.told);
         for (int i = 0; i < kTableCount; ++i) {
@@ -376,17 +392,13 @@ std::optional<QString> Salvage::write(const QString& to, const Watch& watch) {
     return text;
 }
 
-std::optional<QString> damageOf(const QString& path, const Clock& clock) {
-    try {
-        Session::open(path, clock, Session::Access::ReadOnly);
-        return std::nullopt;
-    } catch (const Error& e) {
-        const QString said = e.userMessage();
-        // The two sentences of a file that is there, can be read, and is not what it was.
-        if (said.contains(QLatin1String("damaged")) || said.contains(QLatin1String("disk failed"))) return said;
-        const bool named = QFileInfo(path).suffix() == QLatin1String("yardwright");
-        return named && said.contains(QLatin1String("not a book of this program")) ? std::optional(said) : std::nullopt;
-    }
+bool saysDamaged(const Error& said, const QString& path) {
+    if (said.kind() != Error::Kind::Book || !QFileInfo(path).isFile()) return false;
+    const QString sentence = said.userMessage();
+    // The sentences of a file that is there and is not what it was (core/store/database.cpp, sqlite_error.cpp).
+    const bool named = QFileInfo(path).suffix() == QLatin1String("yardwright");
+    return sentence.contains(QLatin1String("damaged")) || sentence.contains(QLatin1String("disk failed")) ||
+           (named && sentence.contains(QLatin1String("not a book of this program")));
 }
 
 } // namespace core::edit

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/base/clock.h"
+#include "core/base/error.h"
 #include "core/edit/backups.h"
 #include "core/model/row.h"
 
@@ -42,6 +43,8 @@ struct SalvageAccount {
     Day day;
     QString wrong;                ///< one sentence: what is wrong with the book
     std::optional<Backup> backup; ///< the one that was used
+    qint64 sinceBackup = 0;       ///< changes made after it, as far as the history can be read
+    QStringList sinceBackupLines; ///< the newest of them
     QString backupRefused;        ///< why another was not
     std::vector<SalvagedTable> tables;
     QStringList lost;   ///< which records: of which hives, when, one sentence each
@@ -82,8 +85,7 @@ private:
     std::unique_ptr<Private> d;
 };
 
-/// Whether the file is a book (or was one) that cannot be opened since it is damaged, and what is wrong in one
-/// sentence; nullopt: it can be opened, or something else stands against it.
-std::optional<QString> damageOf(const QString& path, const Clock& clock);
+/// Whether what opening the file said means that it is damaged, so that some of it may be read.
+bool saysDamaged(const Error& said, const QString& path);
 
 } // namespace core::edit

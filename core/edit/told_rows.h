@@ -38,6 +38,7 @@ public:
     const std::vector<qint64>& missing() const { return m_missing; }
     bool endMissing() const { return m_endMissing; } ///< how many lines there were cannot be known
     qint64 lastLine() const { return m_lastLine; }
+    qint64 backupLast() const { return m_backupLast; } ///< the last line of the backup; 0: there is none
     /// The line, from the backup or the file; nullopt: it is missing, or its page is not whole.
     std::optional<store::HistoryRow> line(qint64 seq) const;
 

@@ -13,7 +13,7 @@ namespace tests::reliability {
 
 namespace {
 
-QByteArray bytesOf(const QString& path) {
+QByteArray fileBytes(const QString& path) {
     QFile file(path);
     return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
 }
@@ -151,13 +151,13 @@ void makeHeldBook(Session& session, const QString& folder, int random, const QSt
 
 std::optional<SalvageAccount> salvageAndCompare(const WholeBook& original, const SalvageFrom& from, const QString& to,
                                                 const Clock& clock, const std::string& what) {
-    const QByteArray before = bytesOf(from.damaged);
+    const QByteArray before = fileBytes(from.damaged);
     std::unique_ptr<Salvage> salvage;
     try {
         salvage = Salvage::read(from, clock);
     } catch (const Error& e) {
         EXPECT_EQ(e.kind(), Error::Kind::Book) << what << ": " << e.what();
-        EXPECT_TRUE(bytesOf(from.damaged) == before) << what;
+        EXPECT_TRUE(fileBytes(from.damaged) == before) << what;
         return std::nullopt;
     }
     if (!salvage) throw std::runtime_error("stopped by nobody");
@@ -165,7 +165,7 @@ std::optional<SalvageAccount> salvageAndCompare(const WholeBook& original, const
     const SalvageAccount account = salvage->account();
     salvage.reset();
     EXPECT_TRUE(text && QFile::exists(*text)) << what;
-    EXPECT_TRUE(bytesOf(from.damaged) == before) << what << ": the damaged file was written";
+    EXPECT_TRUE(fileBytes(from.damaged) == before) << what << ": the damaged file was written";
     EXPECT_EQ(account.problems.join(u'\n').toStdString(), "") << what;
     const WholeBook after = wholeBook(to, clock);
     compareRows(original, after, account, what);
