@@ -10,13 +10,14 @@
 #include <QFileInfo>
 
 #include <algorithm>
+#include <cstdio>
 
 namespace tests::soak {
 
 namespace {
 
 constexpr size_t kUndosKnown = 64;
-constexpr int kPoints = 20; ///< at which the wear is noted, and one before
+constexpr int kPoints = 40; ///< at which the wear is noted, and one before
 const Correction kWhy{QStringLiteral("Keeper 1"), QStringLiteral("wrong hive noted")};
 
 bool adds(const ChangeSet& what) {
@@ -106,7 +107,15 @@ void Soak::step() {
 
 void Soak::note() {
     m_watch.stop();
-    m_wear.push_back({m_edits, m_watch.seconds(), residentBytes(), QFileInfo(path()).size(), m_shadow.rowCount()});
+    const Wear w{m_edits,         m_watch.seconds(),        m_watch.worked(),
+                 residentBytes(), QFileInfo(path()).size(), m_shadow.rowCount()};
+    m_wear.push_back(w);
+    if (qEnvironmentVariableIsSet("YW_SOAK_TELL")) {
+        std::printf("%8lld edits %8.2f s %8.2f s worked %8lld kB %10lld bytes %6lld rows\n",
+                    static_cast<long long>(w.edits), w.seconds, w.worked, static_cast<long long>(w.resident / 1000),
+                    static_cast<long long>(w.fileBytes), static_cast<long long>(w.rows));
+        std::fflush(stdout);
+    }
     m_watch.go();
 }
 

@@ -1,5 +1,6 @@
 #include "tests/reliability/soak/wear.h"
 
+#include <ctime>
 #include <fstream>
 
 #include <unistd.h>
@@ -19,6 +20,12 @@ qint64 residentBytes() {
     qint64 all = 0, resident = 0;
     statm >> all >> resident;
     return resident * sysconf(_SC_PAGESIZE);
+}
+
+double processorSeconds() {
+    timespec used{};
+    clock_gettime(CLOCK_PROCESS_CPUTIME_ID, &used);
+    return static_cast<double>(used.tv_sec) + static_cast<double>(used.tv_nsec) / 1e9;
 }
 
 double memoryAnEdit(const std::vector<Wear>& wear) {
@@ -44,10 +51,16 @@ double fileAnEdit(const std::vector<Wear>& wear, double from, double to) {
     return static_cast<double>(b.fileBytes - a.fileBytes) / static_cast<double>(b.edits - a.edits);
 }
 
-double speed(const std::vector<Wear>& wear, double from, double to) {
+double workAnEdit(const std::vector<Wear>& wear, double from, double to) {
     const Wear& a = at(wear, from);
     const Wear& b = at(wear, to);
-    return static_cast<double>(b.edits - a.edits) / (b.seconds - a.seconds);
+    return (b.worked - a.worked) * 1e6 / static_cast<double>(b.edits - a.edits);
+}
+
+double waitAnEdit(const std::vector<Wear>& wear, double from, double to) {
+    const Wear& a = at(wear, from);
+    const Wear& b = at(wear, to);
+    return (b.seconds - a.seconds) * 1e6 / static_cast<double>(b.edits - a.edits);
 }
 
 } // namespace tests::soak

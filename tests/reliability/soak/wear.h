@@ -11,22 +11,33 @@ namespace tests::soak {
 /// How a run stands after some of its edits.
 struct Wear {
     qint64 edits = 0;
-    double seconds = 0;  ///< spent on edits so far, checks of the whole book left out
+    double seconds = 0;  ///< on the clock, checks of the whole book left out
+    double worked = 0;   ///< of the processor alone: what other programs do and the disk waits for says nothing of it
     qint64 resident = 0; ///< bytes of memory of this process
     qint64 fileBytes = 0;
     qint64 rows = 0; ///< of all tables but the history
 };
 
+/// Seconds of the processor that this process has used so far, those of the system for it too.
+double processorSeconds();
+
 /// Runs but while it is stopped.
 class Stopwatch {
 public:
-    void go() { m_since = std::chrono::steady_clock::now(); }
-    void stop() { m_spent += std::chrono::steady_clock::now() - m_since; }
-    double seconds() const { return std::chrono::duration<double>(m_spent).count(); }
+    void go() {
+        m_since = std::chrono::steady_clock::now();
+        m_workedSince = processorSeconds();
+    }
+    void stop() {
+        m_seconds += std::chrono::duration<double>(std::chrono::steady_clock::now() - m_since).count();
+        m_worked += processorSeconds() - m_workedSince;
+    }
+    double seconds() const { return m_seconds; }
+    double worked() const { return m_worked; }
 
 private:
     std::chrono::steady_clock::time_point m_since;
-    std::chrono::steady_clock::duration m_spent{};
+    double m_workedSince = 0, m_seconds = 0, m_worked = 0;
 };
 
 /// Resident memory of this process in bytes, from /proc/self/statm.
@@ -36,7 +47,8 @@ qint64 residentBytes();
 double memoryAnEdit(const std::vector<Wear>& wear);
 /// Growth of the file in bytes an edit from one share of the run to another (0..1).
 double fileAnEdit(const std::vector<Wear>& wear, double from, double to);
-/// Edits a second from one share of the run to another.
-double speed(const std::vector<Wear>& wear, double from, double to);
+/// What an edit takes from one share of the run to another: microseconds of the processor, and on the clock.
+double workAnEdit(const std::vector<Wear>& wear, double from, double to);
+double waitAnEdit(const std::vector<Wear>& wear, double from, double to);
 
 } // namespace tests::soak
