@@ -40,6 +40,11 @@ constexpr Command kCommands[] = {
     {"export", "BOOK --to DIR [--for-spreadsheets]", "write the book as CSV files", runExport},
     {"backup", "BOOK [--to FILE]", "a verified copy", runBackup},
     {"check", "BOOK", "the health of a book", runCheck},
+    {"salvage", "DAMAGED NEW [--backup FILE]",
+     "put what can be read of a damaged book into a new one, a sound backup being asked too, and say what is missing, "
+     "on "
+     "the screen and in a text beside the new book; the damaged one stays as it is",
+     runSalvage},
     {"demo", "BOOK [--colonies N] [--years N] [--seed S]", "make an invented book", runDemo},
     {"pictures", "BOOK --on DATE --to DIR", "pictures of the window, light and dark", runPictures},
 };
@@ -54,7 +59,8 @@ void printHelp(QTextStream& out) {
     out << "yardwright [BOOK]\n    open the window, on BOOK if given\n";
     for (const Command& c : kCommands) out << "yardwright " << c.name << ' ' << c.usage << "\n    " << c.does << '\n';
     out << "yardwright --help | --version\n\n"
-           "Exit status: 0 done, 1 internal error, 2 wrong usage, 3 check found a problem, 4 bad input data,\n"
+           "Exit status: 0 done, 1 internal error, 2 wrong usage, 3 check found a problem or salvage a loss, 4 bad "
+           "input data,\n"
            "5 the book or an output cannot be used. Dates are ISO 8601 (2026-09-20).\n\n"
            "The program advises. Local apiary law, inspectors, veterinarians, product labels and lifting rules "
            "decide.\n";

@@ -37,6 +37,7 @@ int runWorksheet(const QStringList&, const core::Clock&, Streams);
 int runReport(const QStringList&, const core::Clock&, Streams);
 int runRegister(const QStringList&, const core::Clock&, Streams);
 int runSet(const QStringList&, const core::Clock&, Streams);
+int runSalvage(const QStringList&, const core::Clock&, Streams);
 int runSettings(const QStringList&, const core::Clock&, Streams);
 int runBackup(const QStringList&, const core::Clock&, Streams);
 int runCheck(const QStringList&, const core::Clock&, Streams);

@@ -3,6 +3,7 @@
 #include "app/cli.h"
 #include "ui/backup/keeping.h"
 #include "ui/look/sheet.h"
+#include "ui/salvage/salvage_window.h"
 #include "ui/window/backup_commands.h"
 #include "ui/window/commands.h"
 #include "ui/window/furniture.h"
@@ -28,7 +29,9 @@ int runWindow(const QStringList& words, const core::Clock& clock, QTextStream& e
     const ui::window::Furniture furniture(window);
     window.commands()->backups()->keepByItself();
     window.show();
-    if (!words.isEmpty() && !window.openBook(words.first())) return 5;
+    // Of a damaged book the window shows what can be done.
+    if (!words.isEmpty() && !window.openBook(words.first()) && !window.findChild<ui::salvage::SalvageWindow*>())
+        return 5;
     const int status = QApplication::exec();
     if (auto* backups = window.commands()->backups()->keeping()) backups->finish();
     return status;

@@ -138,7 +138,10 @@ std::unique_ptr<Remains> remainsOf(const QString& path, const QString& like, con
 }
 
 QString wrongSentence(const Remains& r) {
-    if (r.layoutGuessed()) return Edits::tr("The file's list of its tables cannot be read.");
+    if (r.layoutGuessed())
+        return Edits::tr("The file's list of its tables cannot be read; of its %1 pages %2 more cannot, or not whole.")
+            .arg(r.pages())
+            .arg(r.badPages());
     if (r.badPages() > 0)
         return Edits::tr("Of the file's %1 pages %2 cannot be read, or not whole.").arg(r.pages()).arg(r.badPages());
     if (r.halfEditLeft()) return Edits::tr("The last change was written by half and cannot be taken back.");

@@ -88,6 +88,7 @@ Remains::Remains(const QString& path, const QString& like, const Watch& watch) {
     }
     const RawLayout layout = readLayout(pages, shownPath(file.path), roots);
     read(pages, layout, watch);
+    m_lock.reset(); // all of it is in memory now
     qint64 rows = std::ssize(m_history.rows);
     for (const FoundTable& table : m_tables) rows += std::ssize(table.rows);
     if (rows == 0)

@@ -223,6 +223,41 @@ TEST_F(Backups, WhatCannotTakeThePlaceChangesNothing) {
     EXPECT_FALSE(QFile::exists(path() + QStringLiteral(".restored")));
 }
 
+QByteArray bytesIn(const QString& path) {
+    QFile file(path);
+    return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
+}
+
+class OldBackups : public Backups, public testing::WithParamInterface<int> {};
+
+// Books as each released version made them (tests/golden).
+TEST_P(OldBackups, AreComparedAndPutInPlaceInACopyThatIsUpToDateAndStayAsTheyAre) {
+    const QString old = dir.filePath(QStringLiteral("old.yardwright"));
+    const QString book = dir.filePath(QStringLiteral("grown.yardwright"));
+    const QString golden = QStringLiteral(YW_SOURCE_DIR "/tests/golden/version-%1.yardwright").arg(GetParam());
+    for (const QString& to : {old, book}) {
+        ASSERT_TRUE(QFile::copy(golden, to));
+        ASSERT_TRUE(QFile::setPermissions(to, QFile::ReadOwner | QFile::WriteOwner));
+    }
+    const QByteArray before = bytesIn(old);
+    session = Session::open(book, clock); // brought up to date
+    const std::string then = rowsText(book);
+    addYard(QStringLiteral("Later"));
+    const BackupCompared compared = compareWith(*session, old);
+    EXPECT_TRUE(compared.sameBook && compared.earlier);
+    EXPECT_EQ(compared.problems.join(u'\n').toStdString(), "");
+    EXPECT_EQ(compared.lost, 1);
+    session.reset();
+    putInPlace(old, book, dir.filePath(QStringLiteral("aside.yardwright")));
+    EXPECT_EQ(rowsText(book), then);
+    EXPECT_TRUE(Session::open(book, clock)->check().isEmpty());
+    EXPECT_TRUE(bytesIn(old) == before);
+    EXPECT_EQ(QDir(dir.path()).entryList({QStringLiteral("old*")}, QDir::Files),
+              QStringList(QStringLiteral("old.yardwright")));
+}
+
+INSTANTIATE_TEST_SUITE_P(EachVersion, OldBackups, testing::Values(1, 4, 6, 7));
+
 } // namespace
 
 } // namespace tests::edit

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <QDateTime>
 #include <QString>
 
 namespace ui::backup {
@@ -8,5 +9,8 @@ namespace ui::backup {
 QString folder();
 /// Another one from now on; empty: the usual one.
 void setFolder(const QString& path);
+
+/// Where a book that gives way to a backup is kept, beside it: "NAME before 2026-09-20 140311.yardwright".
+QString asideOf(const QString& book, const QDateTime& now);
 
 } // namespace ui::backup

@@ -1,5 +1,7 @@
 #include "ui/visit/drafts.h"
 
+#include "core/base/error.h"
+
 #include <algorithm>
 #include <utility>
 

@@ -2,6 +2,7 @@
 
 #include "ui/backup/backups_window.h"
 #include "ui/backup/keeping.h"
+#include "ui/backup/where.h"
 #include "ui/window/main_window.h"
 #include "ui/window/work_page.h"
 
@@ -13,19 +14,9 @@ namespace ui::window {
 
 namespace {
 
-/// Beside the book: one of before it was put aside.
-QString asideOf(const QString& book, const QDateTime& now) {
-    const QFileInfo file(book);
-    return file.absolutePath() + u'/' +
-           BackupCommands::tr("%1 before %2.%3")
-               .arg(file.completeBaseName(), now.toLocalTime().toString(QStringLiteral("yyyy-MM-dd HHmmss")),
-                    file.suffix());
-}
-
-void putInPlace(MainWindow& window, const core::edit::Backup& backup) {
-    const QString aside = asideOf(window.desk()->session().path(), window.desk()->session().clock().nowUtc());
-    const bool done =
-        window.replaceBook([&](const QString& book) { core::edit::putInPlace(backup.path, book, aside); });
+void putInPlace(MainWindow& window, const core::edit::Backup& made) {
+    const QString aside = backup::asideOf(window.desk()->session().path(), window.desk()->session().clock().nowUtc());
+    const bool done = window.replaceBook([&](const QString& book) { core::edit::putInPlace(made.path, book, aside); });
     if (done)
         window.say(BackupCommands::tr("The backup is the book now. The book of before is kept as %1.")
                        .arg(QFileInfo(aside).fileName()));

@@ -4,6 +4,7 @@
 #include "ui/window/find_commands.h"
 #include "ui/window/pick_commands.h"
 #include "ui/window/plan_paper.h"
+#include "ui/window/salvage_commands.h"
 #include "ui/window/time_commands.h"
 #include "ui/window/visit_paper.h"
 #include "ui/window/yard_commands.h"
@@ -44,6 +45,7 @@ Commands::Commands(QMenuBar* bar, QWidget* window) : QObject(window), m_window(w
     m_planPaper = new PlanPaper(book, window);
     book->addSeparator();
     m_backups = new BackupCommands(book, window);
+    m_salvage = new SalvageCommands(book, window);
     settings =
         add(book, tr("&Settings…"), QStringLiteral("Ctrl+,"), tr("Limits, seasons, weights and units of this book"));
     m_authors = book->addMenu(tr("Written &by"));

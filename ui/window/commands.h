@@ -19,6 +19,7 @@ class BackupCommands;
 class FindCommands;
 class PickCommands;
 class PlanPaper;
+class SalvageCommands;
 class TimeCommands;
 class VisitPaper;
 class YardCommands;
@@ -48,6 +49,7 @@ public:
     PickCommands* pick() const { return m_pick; }
     FindCommands* find() const { return m_find; }
     BackupCommands* backups() const { return m_backups; }
+    SalvageCommands* salvage() const { return m_salvage; }
     PlanPaper* planPaper() const { return m_planPaper; }
     VisitPaper* visitPaper() const { return m_visitPaper; }
     TimeCommands* time() const { return m_time; }
@@ -63,6 +65,7 @@ private:
     PickCommands* m_pick;
     FindCommands* m_find;
     BackupCommands* m_backups;
+    SalvageCommands* m_salvage;
     PlanPaper* m_planPaper;
     VisitPaper* m_visitPaper;
     YardCommands* m_yards;

@@ -1,6 +1,7 @@
 #include "ui/window/main_window.h"
 
 #include "core/edit/people.h"
+#include "core/edit/salvage.h"
 #include "ui/look/mnemonics.h"
 #include "ui/look/sheet.h"
 #include "ui/look/text_size.h"
@@ -88,7 +89,13 @@ void MainWindow::buildFrame() {
 bool MainWindow::openBook(const QString& path, bool remember) {
     bool opened = false;
     guarded(m_dialogs, [&] {
-        OpenedBook opening = openOrRead(path, m_clock);
+        OpenedBook opening;
+        try {
+            opening = openOrRead(path, m_clock);
+        } catch (const core::Error& e) {
+            if (!core::edit::saysDamaged(e, path)) throw;
+            return emit bookDamaged(path, e.userMessage());
+        }
         lay(std::move(opening.session), opening.onlyRead);
         if (remember) rememberBook(m_desk->session().path());
         opened = true;

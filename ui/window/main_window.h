@@ -52,6 +52,7 @@ public:
     /// The name that this book is written under, remembered on this machine.
     void writeAs(const QString& name);
 
+    const core::Clock& clock() const { return m_clock; }
     desk::Desk* desk() const { return m_desk.get(); }
     WorkPage* page() const { return m_page; }
     TopBar* topBar() const { return m_top; }
@@ -64,8 +65,9 @@ public:
     QString saying() const; ///< the status line
 
 signals:
-    void bookOpened();  ///< and shown
-    void bookLeaving(); ///< before another takes its place
+    void bookOpened();                                           ///< and shown
+    void bookDamaged(const QString& path, const QString& wrong); ///< it cannot be opened; some of it may be read
+    void bookLeaving();                                          ///< before another takes its place
     void placeChanged();
     void textSizeChanged();
 

@@ -19,6 +19,7 @@
 #include "ui/window/plan_menu.h"
 #include "ui/window/plan_paper.h"
 #include "ui/window/read_banner.h"
+#include "ui/window/salvage_commands.h"
 #include "ui/window/status_line.h"
 #include "ui/window/time_commands.h"
 #include "ui/window/to_paper.h"
@@ -140,6 +141,7 @@ void wire(MainWindow& window, Commands& commands, Dialogs& dialogs) {
     commands.pick()->wire(window, dialogs);
     commands.find()->wire(window);
     commands.backups()->wire(window, dialogs);
+    commands.salvage()->wire(window, dialogs);
     commands.planPaper()->wire(window, dialogs);
     commands.visitPaper()->wire(window, dialogs);
     new PlanMenu(window, commands); // the window's
