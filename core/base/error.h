@@ -7,6 +7,10 @@
 
 namespace core {
 
+/// The text as a message shows it, whatever a file had in it: control characters, which a terminal would obey, and ends
+/// of lines are blanks.
+QString oneLine(QString text);
+
 /// The one exception type. `userMessage` says what happened and what to do; `detail` is for the log (SQL, path, errno).
 class Error : public std::exception {
 public:

@@ -7,7 +7,6 @@
 
 #include <QDataStream>
 #include <QIODevice>
-#include <QtEndian>
 
 #include <memory>
 #include <utility>
@@ -111,10 +110,7 @@ QByteArray packedAttachments(const std::vector<Attachment>& attachments) {
     return bytes;
 }
 
-/// As qCompress() writes it before the packed bytes.
-qsizetype unpackedSize(const QByteArray& packed) {
-    return packed.size() < 4 ? -1 : static_cast<qsizetype>(qFromBigEndian<quint32>(packed.constData()));
-}
+constexpr qint64 kMostText = qint64(1) << 30; ///< of one file of an import
 
 } // namespace
 
@@ -182,8 +178,9 @@ std::vector<Attachment> attachmentsOf(const store::Database& db, qint64 seq) {
         Attachment a;
         QByteArray packed;
         in >> a.name >> packed;
-        a.text = qUncompress(packed);
-        if (a.text.size() != unpackedSize(packed)) in.setStatus(QDataStream::ReadCorruptData);
+        auto text = unpacked(packed, kMostText);
+        if (!text) in.setStatus(QDataStream::ReadCorruptData);
+        a.text = std::move(text).value_or(QByteArray());
         attachments.push_back(std::move(a));
     }
     if (version != 1 || in.status() != QDataStream::Ok)

@@ -1,6 +1,7 @@
 #include "core/edit/history_codec.h"
 
 #include "core/base/error.h"
+#include "core/edit/unpacked.h"
 
 #include <QCoreApplication>
 #include <QDataStream>
@@ -16,6 +17,9 @@ namespace {
 
 constexpr quint8 kVersion = 1;
 constexpr int kCompression = 3;
+constexpr qint64 kMostBytes = 128 << 20; ///< some hundred thousand rows
+constexpr quint16 kMostColumns = 1000;
+constexpr qint64 kMostId = qint64(1) << 60;
 
 enum class Cell : quint8 { Null, Integer, Real, Text };
 
@@ -108,7 +112,7 @@ Columns readColumns(QDataStream& in) {
     quint16 count = 0;
     in >> name >> count;
     const auto table = tableNamed(QString::fromUtf8(name));
-    if (!table || count > 1000) damaged(QStringLiteral("table %1").arg(QString::fromUtf8(name)));
+    if (!table || count == 0 || count > kMostColumns) damaged(QStringLiteral("table %1").arg(QString::fromUtf8(name)));
     Columns columns{*table, {}};
     const auto today = columnsOf(*table);
     for (int i = 0; i < count; ++i) {
@@ -159,8 +163,9 @@ template <class Write> QByteArray packed(Write&& write) {
 }
 
 template <class Read> void unpack(const QByteArray& bytes, Read&& read) {
-    const QByteArray raw = bytes.size() < 5 ? QByteArray() : qUncompress(bytes);
-    QDataStream in(raw);
+    const auto raw = unpacked(bytes, kMostBytes);
+    if (!raw) damaged(QStringLiteral("history line not packed as it should be"));
+    QDataStream in(*raw);
     in.setVersion(QDataStream::Qt_6_0);
     quint8 version = 0;
     in >> version;
@@ -185,6 +190,8 @@ std::vector<RowRange> readRanges(QDataStream& in, TableReader& tables) {
         RowRange range;
         range.table = tables.read(in).table;
         in >> range.firstId >> range.count;
+        if (range.firstId < 0 || range.firstId > kMostId || range.count < 0 || range.count > kMostId)
+            damaged(QStringLiteral("range of %1 rows from %2").arg(range.count).arg(range.firstId));
         ranges.push_back(range);
     }
     return ranges;

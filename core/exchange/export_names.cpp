@@ -1,5 +1,6 @@
 #include "core/exchange/export_names.h"
 
+#include "core/base/error.h"
 #include "core/base/natural_order.h"
 
 #include <algorithm>
@@ -7,6 +8,14 @@
 namespace core::exchange {
 
 namespace {
+
+/// Error(Book) where a row names what is not there.
+template <class T> const T& rowAt(const std::vector<T>& rows, int rank) {
+    if (rank >= 0) return rows[static_cast<size_t>(rank)];
+    throw Error(
+        Error::Kind::Book,
+        QStringLiteral("The book is damaged: a record in it is about a hive, stand or yard that is not there."));
+}
 
 template <class T> QHash<qint64, int> ranksOf(const std::vector<T>& rows) {
     QHash<qint64, int> ranks;
@@ -44,7 +53,7 @@ ExportNames::ExportNames(const edit::EditContext& c) : m_yards(c.yards()), m_box
 }
 
 QString ExportNames::colony(ColonyId id, Day day) const {
-    const Colony& row = m_colonies[static_cast<size_t>(rank(id))];
+    const Colony& row = rowAt(m_colonies, rank(id));
     ColonyId named{};
     for (const int i : m_byLabel.value(folded(row.label))) {
         const Colony& bearer = m_colonies[static_cast<size_t>(i)];
@@ -54,12 +63,12 @@ QString ExportNames::colony(ColonyId id, Day day) const {
 }
 
 QString ExportNames::yard(const std::optional<YardId>& id) const {
-    return id ? m_yards[static_cast<size_t>(rank(id))].name : QString();
+    return id ? rowAt(m_yards, rank(id)).name : QString();
 }
 
 QString ExportNames::box(BoxKindId id) const { return m_boxNames.value(id.value); }
 
-const Stand& ExportNames::stand(StandId id) const { return m_stands[static_cast<size_t>(m_standRank.value(id.value))]; }
+const Stand& ExportNames::stand(StandId id) const { return rowAt(m_stands, m_standRank.value(id.value, -1)); }
 
 int ExportNames::rank(const std::optional<ColonyId>& id) const { return id ? m_colonyRank.value(id->value, -1) : -1; }
 

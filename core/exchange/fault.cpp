@@ -1,5 +1,7 @@
 #include "core/exchange/fault.h"
 
+#include "core/base/error.h"
+
 #include <algorithm>
 #include <utility>
 
@@ -8,7 +10,10 @@ namespace core::exchange {
 QString Fault::text() const { return QStringLiteral("%1:%2: %3: %4").arg(file, QString::number(line), column, what); }
 
 void Faults::add(Fault fault) {
-    if (m_count++ < kMostFaults) m_kept.push_back(std::move(fault));
+    if (m_count++ >= kMostFaults) return;
+    fault.column = oneLine(std::move(fault.column));
+    fault.what = oneLine(std::move(fault.what));
+    m_kept.push_back(std::move(fault));
 }
 
 void Faults::addAll(const Faults& others, const std::function<QString(const QString&)>& named) {

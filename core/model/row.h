@@ -51,6 +51,10 @@ using Value = std::variant<std::monostate, qint64, double, QString>;
 /// The cells of one row in the order of columnsOf(table), without its id.
 using Row = std::vector<Value>;
 
+/// No number of a record that is no id comes near it (a place is at most 10 km from its yard's origin, in mm), and sums
+/// of a few such never overflow: beyond it a file is damaged.
+constexpr qint64 kMostSmall = 100'000'000;
+
 /// SQL name of a table ("visit"), and its columns without `id`, in the order of the migration.
 const char* tableName(Table table);
 std::span<const char* const> columnsOf(Table table);

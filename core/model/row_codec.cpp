@@ -94,7 +94,7 @@ private:
         return *value;
     }
     int narrow(qint64 value) {
-        if (value < INT_MIN || value > INT_MAX) fail();
+        if (value < -kMostSmall || value > kMostSmall) fail();
         return static_cast<int>(value);
     }
     [[noreturn]] void fail() const {

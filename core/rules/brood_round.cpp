@@ -64,9 +64,10 @@ private:
     RoundStop stopOf(ColonyIx colony, bool southern) {
         RoundStop stop;
         stop.colony = colony;
-        for (const Hold& hold : std::ranges::equal_range(m_holds, colony, {}, &Hold::colony)) {
-            stop.group = std::max(stop.group, groupOf(hold.kind));
-            if (hold.kind == HoldKind::BroodNotChecked) stop.lacks = &hold;
+        auto hold = std::ranges::lower_bound(m_holds, colony, {}, &Hold::colony);
+        for (; hold != m_holds.end() && hold->colony == colony; ++hold) {
+            stop.group = std::max(stop.group, groupOf(hold->kind));
+            if (hold->kind == HoldKind::BroodNotChecked) stop.lacks = &*hold;
         }
         const auto checks = e.checks.of(colony);
         if (!checks.empty()) {

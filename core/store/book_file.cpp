@@ -1,5 +1,6 @@
 #include "core/store/book_file.h"
 
+#include "core/store/beside_book.h"
 #include "core/store/disk_names.h"
 #include "core/store/hardening.h"
 
@@ -101,6 +102,7 @@ BookFile lookAt(const QString& path, Access access) {
     const bool canWrite = writable(file.path) && writable(QFileInfo(file.path).path());
     if (access == Access::ReadWrite && !canWrite)
         throw refused(QStringLiteral("The book %1 cannot be written: the file or its folder is read-only."), path);
+    needOwnFilesBeside(file.path);
     // A reader opens for writing too where it can: only so is a killed program's half edit taken back. It writes
     // nothing else (query_only).
     file.uri = uriOf(file.path, canWrite ? "rw" : "ro");
@@ -153,6 +155,13 @@ Error olderBook(const QString& path) {
     return refused(QStringLiteral("%1 was written by an older version of this program and must be brought up to date: "
                                   "open it once for writing (a copy is kept)."),
                    path);
+}
+
+Error notReadable(const QString& path, const QString& detail) {
+    return Error(Error::Kind::Book,
+                 QStringLiteral("%1 is damaged, or no book of this program: it cannot be read. Use a backup of it.")
+                     .arg(shownPath(path)),
+                 detail);
 }
 
 Error namingFile(const Error& e, const QString& path) {

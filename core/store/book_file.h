@@ -14,7 +14,8 @@ struct BookFile {
 };
 
 /// Throws Error(Book) when there is no file, it is a folder or another special thing, or cannot be read or (ReadWrite)
-/// written. Never opens the file: closing it would drop the locks of this process's other connections to it.
+/// written, or the files beside it are none of ours (beside_book.h). Never opens the file: closing it would drop the
+/// locks of this process's other connections to it.
 BookFile lookAt(const QString& path, Access access);
 
 /// A file under another name beside the book that it becomes when keep() is called; else it is removed again. So a
@@ -48,6 +49,7 @@ void takePlace(const QString& part, const QString& book);
 QString shownPath(const QString& path);
 
 Error olderBook(const QString& path);
+Error notReadable(const QString& path, const QString& detail);
 /// The same error, its sentence beginning with the file where it does not name it yet.
 Error namingFile(const Error& e, const QString& path);
 

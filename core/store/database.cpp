@@ -122,12 +122,14 @@ std::unique_ptr<Database> Database::open(const QString& path, Access access, std
     if (access == Access::ReadWrite) db->m_lock.emplace(file.path);
     db->connect(file.uri);
     const int newest = migrations.back().version;
+    bool known = false;
     try {
         db->checkIdentity(newest);
         db->checkSize();
         // Nothing of the tables is read, no CHECK of theirs is run, before they are known to be ours.
         const auto version = static_cast<int>(db->number("PRAGMA user_version"));
         checkSchema(*db, migrations.first(static_cast<size_t>(version)));
+        known = true;
         db->checkPages();
         db->configure();
         if (version < newest && access != Access::ReadAsItIs) {
@@ -138,6 +140,8 @@ std::unique_ptr<Database> Database::open(const QString& path, Access access, std
         }
         db->m_file.emplace(file.path, db->m_handle);
     } catch (const Error& e) {
+        // Until then any error is the file's, whatever SQLite calls it.
+        if (!known && e.kind() == Error::Kind::Internal) throw notReadable(file.path, e.detail());
         throw namingFile(e, file.path);
     }
     return db;
@@ -189,7 +193,9 @@ qint64 Database::number(std::string_view sql) const {
 
 QString Database::bookId() const {
     Statement statement = prepare("SELECT uuid FROM book");
-    return statement.step() ? statement.text(0) : QString();
+    const QString id = statement.step() ? statement.text(0) : QString();
+    // Names of files are made of it: nothing but an id gets there from a file.
+    return QUuid::fromString(id).toString(QUuid::WithoutBraces) == id ? id : QString();
 }
 
 void Database::signLock(const BookHolder& holder) const {

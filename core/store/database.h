@@ -59,7 +59,7 @@ public:
     void exec(std::string_view sql) const;
     /// The first cell of the first row as a number; 0 where there is none.
     qint64 number(std::string_view sql) const;
-    /// The book's own id, made at random when it was.
+    /// The book's own id, made at random when it was; empty where the file has none of that form.
     QString bookId() const;
     /// Says beside the book who has it, over any other machine's note; nothing where it is only read.
     void signLock(const BookHolder& holder) const;

@@ -136,6 +136,12 @@ constexpr Invariant kInvariants[] = {
 
     {"book-id", "The book's own row is not there", "SELECT 'book' WHERE (SELECT count(*) FROM book) <> 1"},
 
+    // Each of the sixteen pairs of digits as a program makes them: 8-4-4-4-12.
+    {"book-id", "The book's own id is none",
+     "SELECT 'book' FROM book WHERE length(uuid) <> 36 OR substr(uuid, 9, 1) || substr(uuid, 14, 1) || "
+     "substr(uuid, 19, 1) || substr(uuid, 24, 1) <> '----' OR replace(uuid, '-', '') GLOB '*[^0-9a-f]*' OR "
+     "length(replace(uuid, '-', '')) <> 32"},
+
     {"history-numbers", "A line of the history is missing",
      "SELECT 'before line ' || seq FROM (SELECT seq, seq - row_number() OVER (ORDER BY seq) AS gap FROM history) "
      "WHERE gap <> 0"},

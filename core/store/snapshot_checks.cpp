@@ -15,14 +15,21 @@ bool clean(const SnapCheck& check, const Settings& settings) {
     return check.checked >= 1 && check.checked >= asked && !check.signs.broodTrouble();
 }
 
+/// What a damaged file has beyond what a record can hold is no brood frame: it lifts nothing.
+qint16 frameCount(int number) {
+    if (number < -1 || number > 1000)
+        throw Error(Error::Kind::Book, QStringLiteral("The book is damaged: a number of brood frames in it is none."));
+    return static_cast<qint16>(number);
+}
+
 /// The checks of one colony, oldest first, from `from` on and back to its latest clean one.
 void addChecks(SnapshotBuild& b, Statement& row, ColonyIx colony, Day from) {
     const size_t first = b.s.checks.size();
     bool anyClean = !b.s.colony(colony).living(); // that of an ended colony is asked for by nobody
     row.bind(1, b.s.colony(colony).id.value);
     while (row.step()) {
-        SnapCheck check{colony, row.day(0), static_cast<qint16>(row.small(1)),
-                        static_cast<qint16>(row.optionalInt(2).value_or(-1)), b.signs.of(row.integer(3))};
+        SnapCheck check{colony, row.day(0), frameCount(row.small(1)), frameCount(row.optionalInt(2).value_or(-1)),
+                        b.signs.of(row.integer(3))};
         if (check.day < from && anyClean) break;
         anyClean = anyClean || clean(check, b.s.settings);
         b.s.checks.push_back(check);
@@ -54,8 +61,8 @@ void readSigns(SnapshotBuild& b) {
                      "('afb', 'efb', 'brood-doubt')) s CROSS JOIN visit v ON v.id = s.id WHERE v.day <= ?");
     trouble.bind(1, b.s.on);
     while (trouble.step()) {
-        const ColonyIx colony{b.colonyAt.at(trouble.integer(1))};
-        if (colony.value >= 0) b.s.signs.push_back({colony, trouble.day(2), b.signs.of(trouble.integer(0))});
+        const ColonyIx colony{neededAt(b.colonyAt, trouble.integer(1))};
+        b.s.signs.push_back({colony, trouble.day(2), b.signs.of(trouble.integer(0))});
     }
     std::sort(b.s.signs.begin(), b.s.signs.end(), [](const SnapSign& x, const SnapSign& y) {
         return std::tie(x.colony, x.day) < std::tie(y.colony, y.day);

@@ -13,12 +13,12 @@ template <class T> void sortByDay(std::vector<T>& rows) {
 
 /// The index of an optional reference: -1 where it is not set.
 qint32 optionalAt(const IdIndex& index, const Statement& row, int column) {
-    return row.isNull(column) ? -1 : index.at(row.integer(column));
+    return row.isNull(column) ? -1 : neededAt(index, row.integer(column));
 }
 
-/// Whether the one of colony and yard that the row names is in force.
-bool names(const Statement& row, ColonyIx colony, int colonyColumn, YardIx yard) {
-    return row.isNull(colonyColumn) ? yard.value >= 0 : colony.value >= 0;
+/// A result or treatment is of a colony or of a yard.
+void needOne(ColonyIx colony, YardIx yard) {
+    if (colony.value < 0 && yard.value < 0) throw brokenLink();
 }
 
 } // namespace
@@ -27,9 +27,9 @@ void readTransfers(SnapshotBuild& b) {
     Statement row = b.db.prepare("SELECT day, giver, receiver, what FROM transfer ORDER BY id");
     while (row.step()) {
         const Day day = row.day(0);
-        const ColonyIx from{b.colonyAt.at(row.integer(1))};
-        const ColonyIx to{b.colonyAt.at(row.integer(2))};
-        if (day > b.s.on || from.value < 0 || to.value < 0) continue;
+        if (day > b.s.on) continue;
+        const ColonyIx from{neededAt(b.colonyAt, row.integer(1))};
+        const ColonyIx to{neededAt(b.colonyAt, row.integer(2))};
         b.s.transfers.push_back({day, from, to, enumAt<TransferKind>(row, 3)});
     }
     sortByDay(b.s.transfers);
@@ -39,9 +39,9 @@ void readLineage(SnapshotBuild& b) {
     Statement row = b.db.prepare("SELECT day, how, colony, into_colony FROM lineage WHERE day <= ? ORDER BY id");
     row.bind(1, b.s.on);
     while (row.step()) {
-        const ColonyIx colony{b.colonyAt.at(row.integer(2))};
-        const ColonyIx into{b.colonyAt.at(row.integer(3))};
-        if (colony.value < 0 || into.value < 0) continue;
+        if (b.only && (b.colonyAt.at(row.integer(2)) < 0 || b.colonyAt.at(row.integer(3)) < 0)) continue;
+        const ColonyIx colony{neededAt(b.colonyAt, row.integer(2))};
+        const ColonyIx into{neededAt(b.colonyAt, row.integer(3))};
         b.s.lineage.push_back({row.day(0), enumAt<LineageHow>(row, 1), colony, into});
     }
     sortByDay(b.s.lineage);
@@ -54,7 +54,7 @@ void readResults(SnapshotBuild& b) {
     while (row.step()) {
         const ColonyIx colony{optionalAt(b.colonyAt, row, 0)};
         const YardIx yard{optionalAt(b.yardAt, row, 1)};
-        if (!names(row, colony, 0, yard)) continue;
+        needOne(colony, yard);
         b.s.results.push_back({row.day(2), colony, yard, enumAt<Disease>(row, 3), enumAt<Verdict>(row, 4),
                                enumAt<Method>(row, 5), row.text(6), row.text(7)});
     }
@@ -68,7 +68,7 @@ void readTreatments(SnapshotBuild& b) {
     while (row.step()) {
         const ColonyIx colony{optionalAt(b.colonyAt, row, 0)};
         const YardIx yard{optionalAt(b.yardAt, row, 1)};
-        if (!names(row, colony, 0, yard)) continue;
+        needOne(colony, yard);
         b.s.treatments.push_back({row.day(2), colony, yard, row.integer(3) != 0, row.optionalInt(4), row.text(5)});
     }
     sortByDay(b.s.treatments);

@@ -37,6 +37,19 @@ private:
     std::unordered_map<qint64, qint32> m_sparse;
 };
 
+/// A record in force is about what is not there: what a hold rests on must not be passed over in silence.
+inline Error brokenLink() {
+    return Error(
+        Error::Kind::Book,
+        QStringLiteral("The book is damaged: a record in it is about a hive, stand or yard that is not there."));
+}
+
+/// Position of what such a record names; else throws that.
+inline qint32 neededAt(const IdIndex& index, qint64 id) {
+    if (const qint32 at = index.at(id); at >= 0) return at;
+    throw brokenLink();
+}
+
 /// All visits with signs, by visit id.
 class VisitSigns {
 public:

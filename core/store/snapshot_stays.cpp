@@ -26,7 +26,7 @@ struct Placed {
 };
 
 PlacedStand standAt(const SnapshotBuild& b, const Statement& row) {
-    return {{b.yardAt.at(row.integer(1))}, {row.integer(0)}, row.text(2), {row.small(3), row.small(4)}};
+    return {{neededAt(b.yardAt, row.integer(1))}, {row.integer(0)}, row.text(2), {row.small(3), row.small(4)}};
 }
 
 /// All, or of a part of the book those that are asked for.
@@ -51,7 +51,7 @@ std::vector<PlacedStand> readStands(const SnapshotBuild& b, const std::vector<Pl
 }
 
 Placed placedAt(const SnapshotBuild& b, const Statement& row) {
-    return {{b.colonyAt.at(row.integer(0))},
+    return {{neededAt(b.colonyAt, row.integer(0))},
             row.day(1),
             row.integer(2) == 0,
             row.integer(3),
@@ -75,8 +75,7 @@ std::vector<Placed> readPlaced(const SnapshotBuild& b) {
         Statement row =
             b.db.prepare("SELECT colony, since, first, id, stand, heading_deg FROM placement WHERE since <= ?");
         row.bind(1, b.s.on);
-        while (row.step())
-            if (b.colonyAt.at(row.integer(0)) >= 0) placed.push_back(placedAt(b, row));
+        while (row.step()) placed.push_back(placedAt(b, row));
     }
     std::sort(placed.begin(), placed.end(), [](const Placed& x, const Placed& y) {
         return std::tie(x.colony, x.since, x.carried, x.id) < std::tie(y.colony, y.since, y.carried, y.id);
@@ -96,7 +95,7 @@ void readStays(SnapshotBuild& b) {
         const Placed& p = placed[i];
         if (i == 0 || placed[i - 1].colony != p.colony) heading = kHeadingDeg;
         heading = p.heading.value_or(heading);
-        const PlacedStand& stand = stands.at(static_cast<size_t>(standIx.at(p.stand.value)));
+        const PlacedStand& stand = stands[static_cast<size_t>(neededAt(standIx, p.stand.value))];
         const bool last = i + 1 == placed.size() || placed[i + 1].colony != p.colony;
         b.s.stays.push_back({p.colony, stand.yard, stand.id, stand.name, stand.at, heading, p.since,
                              last ? b.s.colony(p.colony).ended : std::optional<Day>(placed[i + 1].since)});

@@ -117,6 +117,14 @@ bool Statement::isNull(int column) const { return sqlite3_column_type(m_statemen
 
 qint64 Statement::integer(int column) const { return sqlite3_column_int64(m_statement, column); }
 
+int Statement::small(int column) const {
+    const qint64 value = integer(column);
+    if (value < -kMostSmall || value > kMostSmall)
+        throw Error(Error::Kind::Book, QStringLiteral("The book is damaged: a number in it is out of its range."),
+                    QString::fromUtf8(sqlite3_sql(m_statement)));
+    return static_cast<int>(value);
+}
+
 std::optional<int> Statement::optionalInt(int column) const {
     return isNull(column) ? std::nullopt : std::optional<int>(small(column));
 }

@@ -47,7 +47,8 @@ public:
 
     bool isNull(int column) const;
     qint64 integer(int column) const;
-    int small(int column) const { return static_cast<int>(integer(column)); }
+    /// Throws Error(Book) beyond kMostSmall.
+    int small(int column) const;
     std::optional<int> optionalInt(int column) const;
     double real(int column) const;
     QString text(int column) const;           ///< NULL: empty

@@ -184,6 +184,7 @@ constexpr Break kBreaks[] = {
     {"sample-answer", "UPDATE result SET method = 'field'"},
     {"sample-answer", "UPDATE result SET method = 'inspector', verdict = 'order', paper = '7'"},
     {"book-id", "DELETE FROM book"},
+    {"book-id", "UPDATE book SET uuid = '/../../other-0000-0000-0000-00000000'"},
     {"history-numbers", "UPDATE history SET seq = 3 WHERE seq = 2"},
     {"history-undo", "INSERT INTO history VALUES (3, '', NULL, 'Undone', NULL, 'undo', 2, x'00', NULL)"},
     {"note-words", "UPDATE visit SET note = 'two queens' WHERE id = 2"},

@@ -168,6 +168,63 @@ TEST(Open, KnowsNoOtherFileAndCanStillCopyTheBook) {
     EXPECT_EQ(filesIn(book.folder()).filter("other"), QStringList());
 }
 
+/// What SQLite writes where a commit is one of several files: a journal with another file's name at its end. Source:
+/// SQLite, "Database File Format", section 3.
+QByteArray journalNaming(const QByteArray& other, qint64 bookBytes) {
+    const auto number = [](quint32 n) { return QByteArray::fromHex(QByteArray::number(n, 16).rightJustified(8, '0')); };
+    const QByteArray magic = QByteArray::fromHex("d9d505f920a163d7");
+    QByteArray head =
+        magic + number(0) + number(0) + number(static_cast<quint32>(bookBytes / 4096)) + number(512) + number(4096);
+    head.append(512 - head.size(), '\0');
+    quint32 sum = 0;
+    for (const char c : other) sum += static_cast<quint32>(c);
+    return head + number(0x40001) + other + number(static_cast<quint32>(other.size())) + number(sum) + magic;
+}
+
+TEST(Open, LetsNoJournalNameAnotherFile) {
+    TestBook book;
+    book.close();
+    const QString other = book.folder() + "/other.txt";
+    writeFile(other, "someone else's\n");
+    const qint64 size = QFileInfo(book.path()).size();
+    writeFile(book.path() + "-journal", journalNaming(other.toUtf8(), size));
+    const std::string said = refusal(book.path());
+    EXPECT_TRUE(says(said, "book.yardwright-journal beside it names another file")) << said;
+    EXPECT_EQ(bytesOf(other), "someone else's\n");
+    // A torn end of a journal names nothing: it is taken back as any other.
+    QByteArray torn = journalNaming(other.toUtf8(), size);
+    torn[torn.size() - 12] = static_cast<char>(torn[torn.size() - 12] + 1);
+    writeFile(book.path() + "-journal", torn);
+    EXPECT_EQ(refusal(book.path()), "opened");
+    EXPECT_EQ(bytesOf(other), "someone else's\n");
+}
+
+TEST(Open, FollowsNoLinkBesideTheBook) {
+    TestBook book;
+    book.close();
+    const QString other = book.folder() + "/other.txt";
+    for (const char* ending : {"-journal", "-wal", "-shm"}) {
+        const QString beside = book.path() + ending;
+        ASSERT_TRUE(QFile::link(other, beside)); // of a file that is not there: it would be made
+        EXPECT_TRUE(says(refusal(book.path()), "is a link or a folder")) << ending;
+        ASSERT_TRUE(QFile::remove(beside));
+        ASSERT_TRUE(QDir().mkdir(beside));
+        EXPECT_TRUE(says(refusal(book.path()), "is a link or a folder")) << ending;
+        ASSERT_TRUE(QDir().rmdir(beside));
+    }
+    EXPECT_FALSE(QFile::exists(other));
+    EXPECT_EQ(refusal(book.path()), "opened");
+}
+
+TEST(Open, MakesNoNamesOfWhatIsNoId) {
+    TestBook book;
+    EXPECT_EQ(book.db().bookId().size(), 36);
+    book.close();
+    rawSql(book.path(), "UPDATE book SET uuid = '/../../other-0000-0000-0000-00000000'");
+    book.reopen();
+    EXPECT_EQ(book.db().bookId(), QString());
+}
+
 TEST(Open, BringsAWriteAheadBookBackToOneFile) {
     TestBook book;
     book.close();
