@@ -1,13 +1,13 @@
 #!/usr/bin/env bash
-# Installs the Debian packages of demo/packages.txt that are not there yet. Quiet when all is there.
+# Installs the Debian packages of demo/packages.txt, or of the list given, that are not there yet. Quiet when all is there.
 set -euo pipefail
-here=$(cd "$(dirname "$0")" && pwd)
+list=${1:-$(cd "$(dirname "$0")" && pwd)/packages.txt}
 
 missing=()
 while read -r package; do
     state=$(dpkg-query -W -f '${db:Status-Status}' "$package" 2>/dev/null || true)
     [ "$state" = installed ] || missing+=("$package")
-done < <(grep -v '^#' "$here/packages.txt")
+done < <(grep -v '^#' "$list")
 [ ${#missing[@]} -eq 0 ] && exit 0
 
 root=()

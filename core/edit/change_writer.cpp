@@ -1,6 +1,7 @@
 #include "core/edit/change_writer.h"
 
 #include "core/edit/edit_checks.h"
+#include "core/edit/unpacked.h"
 #include "core/store/history_parts.h"
 #include "core/store/note_words.h"
 #include "core/store/row_store.h"

@@ -265,7 +265,10 @@ ReadTransaction::ReadTransaction(const Database& db) : m_db(db), m_own(!db.inTra
 }
 
 ReadTransaction::~ReadTransaction() {
-    if (m_own && m_db.inTransaction()) sqlite3_exec(m_db.handle(), "COMMIT", nullptr, nullptr, nullptr);
+    if (!m_own || !m_db.inTransaction()) return;
+    // FTS5's look at its index counts as writing, and SQLite would put its header right then: none of it stays.
+    const bool wrote = sqlite3_txn_state(m_db.handle(), "main") == SQLITE_TXN_WRITE;
+    sqlite3_exec(m_db.handle(), wrote ? "ROLLBACK" : "COMMIT", nullptr, nullptr, nullptr);
 }
 
 } // namespace core::store

@@ -63,7 +63,7 @@ TEST_P(Fuzz, Corpus) {
 TEST_P(Fuzz, SeededChanges) {
     const Stock stock = stockOf(*GetParam());
     const int from = fromEnvironment("YW_FUZZ_FROM", 0);
-    const int count = fromEnvironment("YW_FUZZ", reliability::longRun() ? 50 * kChanged : kChanged);
+    const int count = fromEnvironment("YW_FUZZ", reliability::longRun() ? 20 * kChanged : kChanged);
     int findings = 0;
     for (int i = from; i < from + count && findings < 10; ++i) {
         std::mt19937 random(static_cast<std::uint32_t>(i));
@@ -75,7 +75,7 @@ TEST_P(Fuzz, SeededChanges) {
                       << input.left(400).toStdString();
     }
     const std::string name = std::string("Fuzzing: ") + GetParam()->name;
-    reliability::figure(name.c_str(), "seeded inputs", count);
+    reliability::figure(name.c_str(), "seeded inputs", count, reliability::Sum::Inputs);
     reliability::figure(name.c_str(), "findings", findings);
 }
 

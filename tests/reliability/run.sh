@@ -23,6 +23,8 @@ jobs=(
     'window-kills|window_kill_test|TMPDIR=/dev/shm $YW_BUILD/window_kill_test'
     'kills|reliability_test|$YW_BUILD/reliability_test --gtest_filter=Kill*'
     'faults|reliability_test|$YW_BUILD/reliability_test --gtest_filter=DiskFault*:Vanished*'
+    'fuzz||bash tests/fuzz/run.sh 110'
+    'seeds|fuzz_test|$YW_BUILD/fuzz_test'
     'damage|reliability_test|$YW_BUILD/reliability_test --gtest_filter=*Damage*:SpoiltFile*'
     'salvage|reliability_test|$YW_BUILD/reliability_test --gtest_filter=Salvag*'
 )

@@ -5,6 +5,7 @@
 #include "ui/look/colours.h"
 #include "ui/table/hive_table.h"
 #include "ui/visit/visit_form.h"
+#include "ui/window/real_dialogs.h"
 #include "ui/window/yard_list.h"
 
 #include <QAbstractButton>
@@ -15,6 +16,7 @@
 #include <QMenuBar>
 #include <QScrollBar>
 #include <QTableView>
+#include <QToolTip>
 
 namespace {
 
@@ -40,6 +42,35 @@ TEST_F(Looking, EveryFocusableWidgetHasAName) {
     window->desk()->choose(book.idOf(QStringLiteral("A2")));
     window->page()->logVisit();
     expectNamed(*window);
+}
+
+/// A name out of a stranger's book that would load a file, were it taken for a page.
+const QString kRich = QStringLiteral("<img src='other.png'>");
+
+TEST_F(Looking, NamesOfABookAreNeverPages) {
+    window->desk()->choose(book.idOf(QStringLiteral("A2")));
+    for (const ui::window::Place place : {ui::window::Place::YardPlan, ui::window::Place::MergeDay}) {
+        window->setPlace(place);
+        for (const QLabel* label : window->findChildren<QLabel*>())
+            if (label->isVisible()) EXPECT_NE(label->textFormat(), Qt::AutoText) << label->text().toStdString();
+    }
+    QLabel label(kRich);
+    label.show();
+    EXPECT_EQ(label.textFormat(), Qt::PlainText);
+    QToolTip::showText(QPoint(5, 5), kRich, window.get());
+    const QLabel* tip = nullptr;
+    for (const QWidget* w : QApplication::topLevelWidgets())
+        if (w->inherits("QTipLabel")) tip = qobject_cast<const QLabel*>(w);
+    ASSERT_NE(tip, nullptr);
+    EXPECT_EQ(tip->text(), kRich);
+    EXPECT_EQ(tip->textFormat(), Qt::PlainText);
+    QToolTip::hideText();
+}
+
+TEST_F(Looking, ANameOfABookIsNoPath) {
+    EXPECT_EQ(ui::window::asFileName(QStringLiteral("../../x/Kiln Field, kit.pdf")),
+              QStringLiteral("..-..-x-Kiln Field, kit.pdf"));
+    EXPECT_EQ(ui::window::asFileName(QStringLiteral("a\nb\\c.csv")), QStringLiteral("a-b-c.csv"));
 }
 
 TEST_F(Looking, TheOpenWindowTurnsDarkAndLightWithTheSystem) {

@@ -2,6 +2,7 @@
 
 #include "ui/look/colours.h"
 
+#include <QLabel>
 #include <QLineEdit>
 #include <QPainter>
 #include <QStyleOption>
@@ -65,6 +66,10 @@ void PaperStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* opt
 void PaperStyle::polish(QWidget* widget) {
     constexpr int kFromTheEdge = 3;
     QProxyStyle::polish(widget);
+    // What a label or a tip shows may come from a book of someone else: a name in it is a name, never a page that
+    // loads pictures from files. What is meant to be rich says so itself.
+    auto* label = qobject_cast<QLabel*>(widget);
+    if (label && label->textFormat() == Qt::AutoText) label->setTextFormat(Qt::PlainText);
     auto* edit = qobject_cast<QLineEdit*>(widget);
     if (edit && edit->textMargins().isNull()) edit->setTextMargins(kFromTheEdge, 0, kFromTheEdge, 0);
 }

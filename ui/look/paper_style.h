@@ -12,7 +12,7 @@ public:
     void drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* p,
                        const QWidget* widget) const override;
     using QProxyStyle::polish;
-    void polish(QWidget* widget) override; ///< text keeps away from the edge of its field
+    void polish(QWidget* widget) override; ///< text keeps off its field's edge; words are words
 };
 
 } // namespace ui::look

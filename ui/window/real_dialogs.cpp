@@ -93,15 +93,21 @@ std::optional<QString> RealDialogs::csvToRead() {
                                               Asked::tr("Tables as text (*.csv *.tsv *.txt);;All files (*)")));
 }
 
+QString asFileName(QString words) {
+    for (QChar& c : words)
+        if (!c.isPrint() || QStringLiteral("/\\:*?\"<>|").contains(c)) c = u'-';
+    return words;
+}
+
 std::optional<QString> RealDialogs::pdfToWrite(const QString& suggestedName) {
     const QString path = QFileDialog::getSaveFileName(QApplication::activeWindow(), Asked::tr("Worksheet as PDF"),
-                                                      suggestedName, Asked::tr("PDF (*.pdf)"));
+                                                      asFileName(suggestedName), Asked::tr("PDF (*.pdf)"));
     return given(withEnding(path, QStringLiteral(".pdf")));
 }
 
 std::optional<QString> RealDialogs::fileToWrite(const QString& title, const QString& suggestedName) {
     const QString ending = QFileInfo(suggestedName).suffix();
-    const QString path = QFileDialog::getSaveFileName(QApplication::activeWindow(), title, suggestedName,
+    const QString path = QFileDialog::getSaveFileName(QApplication::activeWindow(), title, asFileName(suggestedName),
                                                       Asked::tr("%1 (*.%2)").arg(ending.toUpper(), ending));
     return given(withEnding(path, QLatin1Char('.') + ending));
 }

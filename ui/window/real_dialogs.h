@@ -4,6 +4,9 @@
 
 namespace ui::window {
 
+/// As one name of a file, in whatever folder: a yard called "../x" leads to no other one.
+QString asFileName(QString words);
+
 /// Asks on the screen, over the active window.
 class RealDialogs : public Dialogs {
 public:
