@@ -51,8 +51,10 @@ TEST_F(Looking, NamesOfABookAreNeverPages) {
     window->desk()->choose(book.idOf(QStringLiteral("A2")));
     for (const ui::window::Place place : {ui::window::Place::YardPlan, ui::window::Place::MergeDay}) {
         window->setPlace(place);
-        for (const QLabel* label : window->findChildren<QLabel*>())
-            if (label->isVisible()) EXPECT_NE(label->textFormat(), Qt::AutoText) << label->text().toStdString();
+        for (const QLabel* label : window->findChildren<QLabel*>()) {
+            if (!label->isVisible()) continue;
+            EXPECT_NE(label->textFormat(), Qt::AutoText) << label->text().toStdString();
+        }
     }
     QLabel label(kRich);
     label.show();
