@@ -1,6 +1,8 @@
 #include "app/cli.h"
 
+#include "app/interrupt.h"
 #include "core/base/error.h"
+#include "core/base/progress.h"
 
 #include <algorithm>
 #include <new>
@@ -61,7 +63,8 @@ void printHelp(QTextStream& out) {
     out << "yardwright --help | --version\n\n"
            "Exit status: 0 done, 1 internal error, 2 wrong usage, 3 check found a problem or salvage a loss, 4 bad "
            "input data,\n"
-           "5 the book or an output cannot be used. Dates are ISO 8601 (2026-09-20).\n\n"
+           "5 the book or an output cannot be used. Dates are ISO 8601 (2026-09-20).\n"
+           "Ctrl+C stops import, export, backup, check, demo and report: nothing is changed then (status 130).\n\n"
            "The program advises. Local apiary law, inspectors, veterinarians, product labels and lifting rules "
            "decide.\n";
 }
@@ -90,6 +93,9 @@ int runNamed(const Command& command, const QStringList& words, const core::Clock
     } catch (const UsageError& e) {
         io.err << "yardwright: " << e.what() << "\nusage: yardwright " << command.name << ' ' << command.usage << '\n';
         return 2;
+    } catch (const core::Stopped&) {
+        io.err << "yardwright: stopped; nothing was changed.\n";
+        return kInterrupted;
     } catch (const core::Error& e) {
         io.err << "yardwright: " << e.userMessage() << '\n';
         if (e.kind() == core::Error::Kind::Internal && !e.detail().isEmpty()) io.err << e.detail() << '\n';

@@ -1,12 +1,13 @@
 #include "app/commands.h"
 
+#include "app/demo_file.h"
+#include "app/interrupt.h"
 #include "core/base/error.h"
 #include "core/edit/edits.h"
 #include "core/edit/session.h"
+#include "core/edit/whole_book.h"
 #include "core/model/setting_table.h"
-#include "demo/demo_book.h"
 
-#include <QFile>
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
@@ -27,23 +28,6 @@ QString settingsJson(const core::Settings& settings) {
                                 {QStringLiteral("range"), info.range},
                                 {QStringLiteral("source"), info.source}});
     return QString::fromUtf8(QJsonDocument(list).toJson());
-}
-
-/// The demo book is whole or not there: made under another name beside its own, and renamed.
-void makeDemo(const QString& path, const core::Clock& clock, const demo::DemoSize& size) {
-    if (QFile::exists(path))
-        throw core::Error(core::Error::Kind::Book, QStringLiteral("%1 is there already; name a new file.").arg(path));
-    const QString making = path + QStringLiteral(".making");
-    QFile::remove(making);
-    try {
-        const auto session = Session::create(making, clock);
-        demo::fillDemoBook(*session, size);
-    } catch (...) {
-        QFile::remove(making);
-        throw;
-    }
-    if (!QFile::rename(making, path))
-        throw core::Error(core::Error::Kind::Book, QStringLiteral("%1 cannot be written.").arg(path));
 }
 
 } // namespace
@@ -83,18 +67,23 @@ int runSettings(const QStringList& words, const core::Clock& clock, Streams io) 
 int runBackup(const QStringList& words, const core::Clock& clock, Streams io) {
     const Arguments a(words, {{QStringLiteral("to")}}, {QStringLiteral("BOOK")});
     const QString book = a.word(QStringLiteral("BOOK"));
-    const auto session = Session::open(book, clock, Session::Access::ReadOnly);
     const QString stamp = clock.nowUtc().toString(QStringLiteral("yyyy-MM-dd-hhmmss"));
     const QString to = a.value(QStringLiteral("to")).value_or(book + QStringLiteral(".backup-") + stamp);
-    session->backUp(to);
+    {
+        Interrupt interrupt;
+        core::edit::backUpBookAt(book, to, interrupt.progress());
+    }
     io.out << to << '\n';
     return 0;
 }
 
-int runCheck(const QStringList& words, const core::Clock& clock, Streams io) {
+int runCheck(const QStringList& words, const core::Clock&, Streams io) {
     const Arguments a(words, {}, {QStringLiteral("BOOK")});
-    const auto session = Session::open(a.word(QStringLiteral("BOOK")), clock, Session::Access::ReadOnly);
-    const QStringList problems = session->check();
+    QStringList problems;
+    {
+        Interrupt interrupt;
+        problems = core::edit::checkBookAt(a.word(QStringLiteral("BOOK")), interrupt.progress());
+    }
     for (const QString& problem : problems) io.out << problem << '\n';
     if (problems.isEmpty()) io.out << "The book is in order.\n";
     return problems.isEmpty() ? 0 : 3;
@@ -107,7 +96,8 @@ int runDemo(const QStringList& words, const core::Clock& clock, Streams) {
     size.colonies = a.count(QStringLiteral("colonies"), 1, 200'000).value_or(size.colonies);
     size.years = a.count(QStringLiteral("years"), 1, 20).value_or(size.years);
     size.seed = static_cast<std::uint64_t>(a.count(QStringLiteral("seed"), 0, 2'147'483'647).value_or(1));
-    makeDemo(a.word(QStringLiteral("BOOK")), clock, size);
+    Interrupt interrupt;
+    makeDemo(a.word(QStringLiteral("BOOK")), clock, size, interrupt.progress());
     return 0;
 }
 

@@ -1,5 +1,6 @@
 #include "app/commands.h"
 
+#include "app/interrupt.h"
 #include "core/exchange/close_days.h"
 #include "core/exchange/export.h"
 #include "core/exchange/for_spreadsheets.h"
@@ -27,7 +28,14 @@ int runImport(const QStringList& words, const core::Clock& clock, Streams io) {
     for (const auto kind : core::exchange::kReadKinds) options.push_back({core::exchange::optionName(kind)});
     const Arguments a(words, options, {QStringLiteral("BOOK")});
     const bool dryRun = a.has(QStringLiteral("dry-run"));
-    const auto report = core::exchange::importIntoBook(a.word(QStringLiteral("BOOK")), clock, filesIn(a), dryRun);
+    core::exchange::ImportFiles files = filesIn(a);
+    core::exchange::ImportReport report;
+    {
+        Interrupt interrupt;
+        files.progress = interrupt.progress();
+        report = core::exchange::importIntoBook(a.word(QStringLiteral("BOOK")), clock, files, dryRun);
+    }
+    if (report.stopped) throw core::Stopped();
     for (const QString& line : report.faults.lines()) io.err << "yardwright: " << line << '\n';
     if (!report.good()) return 4;
     for (const QString& line : report.summary()) io.out << line << '\n';
@@ -58,10 +66,11 @@ int runExport(const QStringList& words, const core::Clock& clock, Streams) {
     const QString dir = a.required(QStringLiteral("to"));
     const auto session =
         core::edit::Session::open(a.word(QStringLiteral("BOOK")), clock, core::edit::Session::Access::ReadOnly);
+    Interrupt interrupt;
     if (a.has(QStringLiteral("for-spreadsheets")))
-        core::exchange::exportForSpreadsheets(*session, dir);
+        core::exchange::exportForSpreadsheets(*session, dir, interrupt.progress());
     else
-        core::exchange::exportBook(*session, dir);
+        core::exchange::exportBook(*session, dir, interrupt.progress());
     return 0;
 }
 

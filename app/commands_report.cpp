@@ -1,5 +1,6 @@
 #include "app/commands.h"
 
+#include "app/interrupt.h"
 #include "core/edit/inspection_rows.h"
 #include "ui/print/book_origin.h"
 #include "ui/print/inspector_paper.h"
@@ -32,14 +33,16 @@ int runReport(const QStringList& words, const core::Clock& clock, Streams) {
                              .arg(core::isoText(first), core::isoText(last)));
     const auto session =
         core::edit::Session::open(a.word(QStringLiteral("BOOK")), clock, core::edit::Session::Access::ReadOnly);
+    Interrupt interrupt;
+    const core::Progress progress = interrupt.progress();
     const auto book = core::edit::inspectionRows(*session, first, last, a.values(QStringLiteral("yard")));
     const auto found = core::rules::inspect(book);
     core::report::PageOrigin origin = ui::print::originOf(*session);
     origin.paper = paper == QLatin1StringView("letter") ? core::report::Paper::Letter : core::report::Paper::A4;
     if (to.endsWith(QStringLiteral(".pdf"), Qt::CaseInsensitive))
-        ui::print::writeInspectorPdf(book, found, origin, to);
+        ui::print::writeInspectorPdf(book, found, origin, to, progress);
     else
-        ui::print::writeInspectorFolder(book, found, origin, to);
+        ui::print::writeInspectorFolder(book, found, origin, to, progress);
     return 0;
 }
 

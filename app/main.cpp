@@ -1,5 +1,6 @@
 #include "app/cli.h"
 
+#include "app/interrupt.h"
 #include "app/window_run.h"
 
 #include <QApplication>
@@ -52,7 +53,11 @@ int main(int argc, char** argv) {
         QCoreApplication::setOrganizationName(QStringLiteral("Yardwright"));
         const core::SystemClock clock;
         if (window) return app::runWindow(words, clock, err);
-        return app::runCli(words, clock, {out, err});
+        const int status = app::runCli(words, clock, {out, err});
+        out.flush();
+        err.flush();
+        if (status == app::kInterrupted) app::endAsAsked();
+        return status;
     } catch (const std::exception& e) {
         err << "yardwright: " << e.what() << '\n';
         return 1;

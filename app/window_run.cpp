@@ -1,11 +1,13 @@
 #include "app/window_run.h"
 
 #include "app/cli.h"
+#include "app/demo_file.h"
 #include "ui/backup/keeping.h"
 #include "ui/look/sheet.h"
 #include "ui/salvage/salvage_window.h"
 #include "ui/window/backup_commands.h"
 #include "ui/window/commands.h"
+#include "ui/window/demo_offer.h"
 #include "ui/window/furniture.h"
 #include "ui/window/main_window.h"
 #include "ui/window/real_dialogs.h"
@@ -27,6 +29,9 @@ int runWindow(const QStringList& words, const core::Clock& clock, QTextStream& e
     ui::window::RealDialogs dialogs;
     ui::window::MainWindow window(clock, dialogs);
     const ui::window::Furniture furniture(window);
+    ui::window::offerDemo(window, dialogs, [&clock](const QString& path, const core::Progress& progress) {
+        makeDemo(path, clock, {}, progress);
+    });
     window.commands()->backups()->keepByItself();
     window.show();
     // Of a damaged book the window shows what can be done.

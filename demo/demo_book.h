@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/progress.h"
 #include "core/edit/session.h"
 
 #include <cstdint>
@@ -16,8 +17,9 @@ struct DemoSize {
 
 /// Fills an empty book with an invented operation: yards, hives and visits of some years up to its merge day, and
 /// (with room for it) a story around the fall of 2026 in which every kind of hold, caution and advice occurs. All of it
-/// goes through the session, a few large edits. No place, person or firm in it exists; its yards lie in mid-ocean.
-void fillDemoBook(core::edit::Session& session, const DemoSize& size);
+/// goes through the session, a few large edits, and is told to `progress`; stopped, the book is unfinished. No place,
+/// person or firm in it exists; its yards lie in mid-ocean.
+void fillDemoBook(core::edit::Session& session, const DemoSize& size, const core::Progress& progress = {});
 
 /// The day of the story's merge day, and of its spring look.
 core::Day demoMergeDay();  ///< 2026-09-20

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/base/clock.h"
+#include "core/base/progress.h"
 #include "core/edit/history.h"
 
 #include <QDateTime>
@@ -83,12 +84,12 @@ struct BackupCompared {
     };
     std::vector<Count> counts; ///< of records whose number differs
 };
-/// Of an older version too. Throws Error(Book) where the backup cannot be read.
-BackupCompared compareWith(const Session& session, const QString& backup);
+/// Of an older version too. Throws Error(Book) where the backup cannot be read; Stopped.
+BackupCompared compareWith(const Session& session, const QString& backup, const Progress& progress = {});
 
 /// The backup becomes the book at `book`, which no one has open; what was there is kept under `aside`. All or nothing:
 /// the copy is made, brought up to date where it is of an older version, and checked beside the book before it takes its
-/// name. Throws Error(Book); BookHeld: by another.
-void putInPlace(const QString& backup, const QString& book, const QString& aside);
+/// name. Throws Error(Book); BookHeld: by another; Stopped.
+void putInPlace(const QString& backup, const QString& book, const QString& aside, const Progress& progress = {});
 
 } // namespace core::edit

@@ -1,13 +1,12 @@
 #include "core/edit/change_writer.h"
-#include "core/edit/history_check.h"
 #include "core/edit/history_detail.h"
 #include "core/edit/history_reader.h"
 #include "core/edit/medicine_lines.h"
 #include "core/edit/session.h"
 #include "core/edit/session_private.h"
 #include "core/edit/store_context.h"
+#include "core/edit/whole_book.h"
 #include "core/store/backup.h"
-#include "core/store/check.h"
 #include "core/store/note_words.h"
 #include "core/store/reads.h"
 #include "core/store/snapshot_reader.h"
@@ -187,12 +186,7 @@ std::vector<StandUse> Session::standUses(YardId yard) const { return store::stan
 
 void Session::backUp(const QString& to) const { store::copyBook(*d->db, to); }
 
-QStringList Session::check() const {
-    const store::ReadTransaction steady(*d->db);
-    QStringList problems;
-    for (const QString& problem : store::checkBook(*d->db)) problems << problem;
-    return problems << historyProblems(*d->db) << medicineLineProblems(*d->db);
-}
+QStringList Session::check() const { return bookProblems(*d->db); }
 
 std::optional<Day> Session::lastDay() const { return store::lastDay(*d->db); }
 

@@ -6,6 +6,7 @@
 #include "core/exchange/fault.h"
 
 #include <QDir>
+#include <QFileInfo>
 
 namespace core::exchange {
 
@@ -26,7 +27,8 @@ void appendCell(QByteArray& line, const QString& cell) {
 
 } // namespace
 
-CsvWriter::CsvWriter(const QString& folder, const QString& fileName) : m_file(QDir(folder).filePath(fileName)) {
+CsvWriter::CsvWriter(const QString& folder, const QString& fileName, Ticker* ticker)
+    : m_file(QDir(folder).filePath(fileName)), m_ticker(ticker) {
     if (!m_file.open(QIODevice::WriteOnly)) fail();
 }
 
@@ -37,6 +39,7 @@ void CsvWriter::write(const QByteArray& bytes) {
 }
 
 void CsvWriter::row(const QStringList& cells) {
+    if (m_ticker) m_ticker->tick();
     for (qsizetype i = 0; i < cells.size(); ++i) {
         if (i > 0) m_waiting += ',';
         appendCell(m_waiting, cells[i]);
@@ -51,6 +54,23 @@ void CsvWriter::commit() {
     write(m_waiting);
     m_waiting.clear();
     if (!commitWhole(m_file)) fail();
+}
+
+OutFolder::OutFolder(const QString& folder) {
+    QString missing = QDir::cleanPath(QDir(folder).absolutePath());
+    QStringList made;
+    while (!QFileInfo::exists(missing) && QFileInfo(missing).path() != missing) {
+        made << missing;
+        missing = QFileInfo(missing).path();
+    }
+    makeFolder(folder);
+    m_made = made;
+}
+
+/// What holds something is left.
+OutFolder::~OutFolder() {
+    for (const QString& folder : m_made)
+        if (!QDir().rmdir(folder)) return;
 }
 
 void makeFolder(const QString& folder) {

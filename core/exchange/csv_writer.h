@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/base/progress.h"
+
 #include <QSaveFile>
 #include <QString>
 #include <QStringList>
@@ -10,7 +12,8 @@ namespace core::exchange {
 /// all. All throw Error(Book) where the file cannot be written.
 class CsvWriter {
 public:
-    CsvWriter(const QString& folder, const QString& fileName);
+    /// Each row ticks, where somebody waits.
+    CsvWriter(const QString& folder, const QString& fileName, Ticker* ticker = nullptr);
 
     void row(const QStringList& cells);
     void commit();
@@ -21,6 +24,23 @@ private:
 
     QSaveFile m_file;
     QByteArray m_waiting;
+    Ticker* m_ticker;
+};
+
+/// A folder to write into: made where it is missing, and removed again, with those above it that were made, unless it
+/// is kept.
+class OutFolder {
+public:
+    /// Throws Error(Book).
+    explicit OutFolder(const QString& folder);
+    ~OutFolder();
+    OutFolder(const OutFolder&) = delete;
+    OutFolder& operator=(const OutFolder&) = delete;
+
+    void keep() { m_made.clear(); }
+
+private:
+    QStringList m_made; ///< the innermost first
 };
 
 /// Makes the folder where it is missing. Throws Error(Book).

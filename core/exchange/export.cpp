@@ -2,6 +2,7 @@
 
 #include "core/exchange/export_more.h"
 #include "core/exchange/export_rows.h"
+#include "core/exchange/fault.h"
 
 #include <memory>
 #include <vector>
@@ -47,21 +48,31 @@ void writeRows(FileKind kind, const EditContext& c, const ExportNames& names, Cs
     }
 }
 
+/// About: rows that were taken back are counted too.
+qint64 rowsOf(const EditContext& c) {
+    qint64 count = 0;
+    for (int i = 0; i < kTableCount; ++i) count += c.nextId(static_cast<Table>(i)) - 1;
+    return count;
+}
+
 } // namespace
 
-void exportBook(const edit::Session& session, const QString& dir) {
-    makeFolder(dir);
+void exportBook(const edit::Session& session, const QString& dir, const Progress& progress) {
+    OutFolder folder(dir);
+    Ticker ticker;
     std::vector<std::unique_ptr<CsvWriter>> files;
     session.read([&](const EditContext& c) {
+        ticker = Ticker(progress.part(0, 1, Say::tr("Writing the book as CSV files")), rowsOf(c));
         const ExportNames names(c);
         for (const FileKind kind : kFileKinds) {
-            files.push_back(std::make_unique<CsvWriter>(dir, fileName(kind)));
+            files.push_back(std::make_unique<CsvWriter>(dir, fileName(kind), &ticker));
             files.back()->row(header(kind));
             writeRows(kind, c, names, *files.back());
         }
-        exportMore(c, names, dir, files);
+        exportMore(c, names, dir, files, ticker);
     });
     for (const auto& file : files) file->commit();
+    folder.keep();
 }
 
 } // namespace core::exchange

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/progress.h"
 #include "core/edit/session.h"
 
 #include <QString>
@@ -14,7 +15,7 @@ namespace core::exchange {
 /// of the drawings), `merge_days.csv`, `merge_choices.csv`, `merge_strips.csv`, `divide_choices.csv`,
 /// `divide_strips.csv`, `quick_sentences.csv`, `feedings.csv`, `queens.csv`, `samples.csv`, `kit_ends.csv`,
 /// `mite_falls.csv` (an import reads these five). Throws Error(Book): the book fails, or the folder or a file cannot be
-/// written.
-void exportBook(const edit::Session& session, const QString& dir);
+/// written; Stopped. Then no file is there that was not.
+void exportBook(const edit::Session& session, const QString& dir, const Progress& progress = {});
 
 } // namespace core::exchange

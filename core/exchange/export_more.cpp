@@ -145,10 +145,10 @@ MergeRows mergeRows(const EditContext& c, const ExportNames& names) {
 } // namespace
 
 void exportMore(const EditContext& c, const ExportNames& names, const QString& dir,
-                std::vector<std::unique_ptr<CsvWriter>>& files) {
+                std::vector<std::unique_ptr<CsvWriter>>& files, Ticker& ticker) {
     const auto add = [&](const char* file, const QStringList& columns, const Rows& rows) {
         if (rows.empty()) return;
-        files.push_back(std::make_unique<CsvWriter>(dir, QString::fromLatin1(file)));
+        files.push_back(std::make_unique<CsvWriter>(dir, QString::fromLatin1(file), &ticker));
         files.back()->row(columns);
         for (const QStringList& row : rows) files.back()->row(row);
     };

@@ -9,8 +9,8 @@
 
 namespace core::exchange {
 
-/// Adds the files for what the ten do not hold, each only where it has rows.
+/// Adds the files for what the ten do not hold, each only where it has rows; each row ticks.
 void exportMore(const edit::EditContext& c, const ExportNames& names, const QString& dir,
-                std::vector<std::unique_ptr<CsvWriter>>& files);
+                std::vector<std::unique_ptr<CsvWriter>>& files, Ticker& ticker);
 
 } // namespace core::exchange

@@ -265,8 +265,7 @@ Parsed parseFiles(const ImportFiles& files, Faults& faults) {
     std::ranges::stable_sort(ordered, {}, &ImportFile::kind);
     qint64 bytes = 0;
     for (const ImportFile& file : ordered) bytes += QFileInfo(file.path).size();
-    Ticker ticker(files.watch);
-    ticker.begin(ImportStep::Reading, bytes);
+    Ticker ticker(files.progress.part(0, kRead, Say::tr("Reading the files")), bytes);
     qint64 begin = 0;
     for (const ImportFile& file : ordered) {
         QFile device(file.path);

@@ -8,7 +8,11 @@
 
 #include <QDir>
 #include <QFile>
+#include <QFileInfo>
 #include <QTemporaryDir>
+
+#include <memory>
+#include <vector>
 
 namespace core::exchange {
 
@@ -16,16 +20,17 @@ namespace {
 
 QString nameOf(const QString& file) { return file.chopped(4) + QStringLiteral(".for-spreadsheets.csv"); }
 
-void rewrite(const QString& from, const QString& dir, const QString& name) {
+void rewrite(const QString& from, CsvWriter& out, const Progress& progress) {
     QFile file(from);
     if (!file.open(QIODevice::ReadOnly))
         throw Error(Error::Kind::Book,
                     Say::tr("The file %1 cannot be read.").arg(QDir::toNativeSeparators(file.fileName())));
     CsvReader reader(file, ',');
     reader.forget();
-    CsvWriter out(dir, name);
+    Ticker ticker(progress, file.size());
     CsvRecord record;
     while (reader.next(record) == CsvReader::Found::Record) {
+        if (ticker.due()) ticker.at(file.pos());
         QStringList cells;
         for (size_t i = 0; i < record.size(); ++i) {
             const std::string_view cell = record.cell(i);
@@ -33,7 +38,6 @@ void rewrite(const QString& from, const QString& dir, const QString& name) {
         }
         out.row(cells);
     }
-    out.commit();
 }
 
 } // namespace
@@ -45,14 +49,27 @@ QString cellForSpreadsheets(const QString& cell) {
     return number ? cell : u'\'' + cell;
 }
 
-void exportForSpreadsheets(const edit::Session& session, const QString& dir) {
-    makeFolder(dir);
+void exportForSpreadsheets(const edit::Session& session, const QString& dir, const Progress& progress) {
+    constexpr double kPlain = 0.85; // of the way, as measured on a book of 20,000 colonies
+    OutFolder folder(dir);
     const QTemporaryDir plain(QDir(dir).filePath(QStringLiteral(".export-XXXXXX")));
     if (!plain.isValid())
         throw Error(Error::Kind::Book, Say::tr("The folder %1 cannot be written.").arg(QDir::toNativeSeparators(dir)));
-    exportBook(session, plain.path());
-    for (const QString& name : QDir(plain.path()).entryList({QStringLiteral("*.csv")}, QDir::Files))
-        rewrite(plain.filePath(name), dir, nameOf(name));
+    exportBook(session, plain.path(), progress.part(0, kPlain));
+    const Progress safe = progress.part(kPlain, 1, Say::tr("Making the files safe for spreadsheets"));
+    const QFileInfoList made = QDir(plain.path()).entryInfoList({QStringLiteral("*.csv")}, QDir::Files);
+    double all = 1;
+    for (const QFileInfo& file : made) all += static_cast<double>(file.size());
+    std::vector<std::unique_ptr<CsvWriter>> files;
+    double before = 0;
+    for (const QFileInfo& file : made) {
+        const double after = before + static_cast<double>(file.size());
+        files.push_back(std::make_unique<CsvWriter>(dir, nameOf(file.fileName())));
+        rewrite(file.filePath(), *files.back(), safe.part(before / all, after / all));
+        before = after;
+    }
+    for (const auto& file : files) file->commit();
+    folder.keep();
 }
 
 } // namespace core::exchange

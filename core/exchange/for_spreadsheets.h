@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/progress.h"
 #include "core/edit/session.h"
 
 #include <QString>
@@ -11,7 +12,8 @@ namespace core::exchange {
 QString cellForSpreadsheets(const QString& cell);
 
 /// The files of exportBook with every cell made safe, as `visits.for-spreadsheets.csv`: for looking at, not for reading
-/// back; files without that ending in the folder are not touched. Throws Error(Book).
-void exportForSpreadsheets(const edit::Session& session, const QString& dir);
+/// back; files without that ending in the folder are not touched. Throws Error(Book),
+/// Stopped: then no file is there that was not.
+void exportForSpreadsheets(const edit::Session& session, const QString& dir, const Progress& progress = {});
 
 } // namespace core::exchange

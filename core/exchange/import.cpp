@@ -59,7 +59,7 @@ ImportReport run(Session& session, const ImportFiles& files, Parsed& parsed, Imp
             tryOut(session, files, parsed, report);
         else
             write(session, files, parsed, report);
-    } catch (const ImportStopped&) {
+    } catch (const Stopped&) {
         report.stopped = true;
     }
     return report;
@@ -68,7 +68,7 @@ ImportReport run(Session& session, const ImportFiles& files, Parsed& parsed, Imp
 Parsed read(const ImportFiles& files, ImportReport& report) {
     try {
         return parseFiles(files, report.faults);
-    } catch (const ImportStopped&) {
+    } catch (const Stopped&) {
         report.stopped = true;
         return {};
     }

@@ -29,7 +29,8 @@ public:
         insertRecords();
         writeSettings();
         m_change.text = sentence();
-        m_ledger.ticker.begin(ImportStep::Writing, m_rows);
+        m_ledger.ticker =
+            Ticker(m_ledger.progress.part(kChecked, 1, Say::tr("Writing the rows into the book")), m_rows);
         return std::move(m_change);
     }
 

@@ -119,8 +119,19 @@ QString Ledger::place(Origin at) const {
     return Say::tr("line %1 of %2").arg(at.line).arg(file);
 }
 
+namespace {
+
+qint64 draftsOf(const Drafts& d) {
+    return static_cast<qint64>(d.colonies.size() + d.placements.size() + d.visits.size() + d.transfers.size() +
+                               d.results.size() + d.treatments.size() + d.lineage.size() + d.feedings.size() +
+                               d.miteFalls.size() + d.queens.size());
+}
+
+} // namespace
+
 void reconcile(Ledger& ledger) {
-    ledger.ticker.begin(ImportStep::Checking, static_cast<qint64>(ledger.drafts.visits.size()));
+    ledger.ticker =
+        Ticker(ledger.progress.part(kRead, kChecked, Say::tr("Checking the rows")), 2 * draftsOf(ledger.drafts));
     readBook(ledger);
     mergeBoxKinds(ledger);
     mergeYards(ledger);

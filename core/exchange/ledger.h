@@ -95,13 +95,14 @@ struct AnswerEntry {
 /// read while the edit runs, no longer.
 struct Ledger {
     Ledger(const edit::EditContext& context, Drafts& given, ImportReport& into, const ImportFiles& asked)
-        : c(context), drafts(given), report(into), leaveOut(asked.leaveOutOtherwise), ticker(asked.watch) {}
+        : c(context), drafts(given), report(into), leaveOut(asked.leaveOutOtherwise), progress(asked.progress) {}
 
     const edit::EditContext& c;
     Drafts& drafts;
     ImportReport& report;
     bool leaveOut; ///< rows that say otherwise than the book
-    Ticker ticker;
+    Progress progress;
+    Ticker ticker; ///< of the step that runs
 
     std::vector<YardEntry> yards;
     std::vector<BoxEntry> boxes;

@@ -103,6 +103,7 @@ void addNew(Ledger& ledger, const ColonyDraft& draft) {
 
 void mergeColonies(Ledger& ledger) {
     for (const ColonyDraft& draft : ledger.drafts.colonies) {
+        ledger.ticker.tick();
         const int found = colonyOf(ledger, draft.label, draft.row.since);
         if (found < 0) {
             addNew(ledger, draft);

@@ -129,6 +129,7 @@ bool checkLives(Ledger& ledger, const QueenEntry& entry) {
 
 void mergeFeedings(Ledger& ledger) {
     for (const FeedingDraft& draft : ledger.drafts.feedings) {
+        ledger.ticker.tick();
         RecordEntry<FeedingDraft> entry{&draft, -1, -1};
         entry.colony = ledger.colonyNamed(draft.colony, draft.row.day, draft.at, "colony");
         if (entry.colony < 0) continue;
@@ -142,6 +143,7 @@ void mergeFeedings(Ledger& ledger) {
 void mergeMiteFalls(Ledger& ledger) {
     std::map<std::pair<int, Day>, Origin> seen;
     for (const MiteFallDraft& draft : ledger.drafts.miteFalls) {
+        ledger.ticker.tick();
         MiteFallEntry entry{&draft, -1, -1};
         entry.colony = ledger.colonyNamed(draft.colony, draft.row.day, draft.at, "colony");
         if (entry.colony < 0 || !ledger.checkLife(entry.colony, draft.row.day, draft.at, "date") ||
@@ -161,6 +163,7 @@ void mergeMiteFalls(Ledger& ledger) {
 void mergeQueens(Ledger& ledger) {
     std::map<int, std::vector<QueenEntry>> ofColony;
     for (const QueenDraft& draft : ledger.drafts.queens) {
+        ledger.ticker.tick();
         QueenEntry entry{&draft, -1, -1};
         entry.colony = ledger.colonyNamed(draft.colony, draft.row.since, draft.at, "colony");
         if (draft.mother) entry.other = ledger.colonyNamed(*draft.mother, draft.row.since, draft.at, "mother");

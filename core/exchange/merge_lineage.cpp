@@ -155,6 +155,7 @@ void mergeLineage(Ledger& ledger) {
         if (!ends(entry.row.how)) born.emplace(entry.into, static_cast<int>(i));
     }
     for (const LineageDraft& draft : ledger.drafts.lineage) {
+        ledger.ticker.tick();
         LineageEntry entry{draft.at, draft.row, -1, -1};
         entry.colony = ledger.colonyNamed(draft.colony, draft.row.day, draft.at, "colony");
         entry.into = ledger.colonyNamed(draft.into, draft.row.day, draft.at, "into");

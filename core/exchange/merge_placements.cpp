@@ -51,6 +51,7 @@ void addCarry(Ledger& ledger, const PlacementDraft& draft, int colony) {
 
 void mergePlacements(Ledger& ledger) {
     for (const PlacementDraft& draft : ledger.drafts.placements) {
+        ledger.ticker.tick();
         const int colony = ledger.colonyNamed(draft.colony, draft.day, draft.at, "colony");
         if (colony < 0) continue;
         const int found = carryOn(ledger, colony, draft.day);

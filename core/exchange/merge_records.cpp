@@ -66,6 +66,7 @@ template <class Draft> bool findSubject(Ledger& ledger, const Draft& draft, Reco
 
 void mergeTransfers(Ledger& ledger) {
     for (const TransferDraft& draft : ledger.drafts.transfers) {
+        ledger.ticker.tick();
         RecordEntry<TransferDraft> entry{&draft, -1, -1};
         entry.colony = ledger.colonyNamed(draft.from, draft.row.day, draft.at, "from");
         entry.other = ledger.colonyNamed(draft.to, draft.row.day, draft.at, "to");
@@ -78,6 +79,7 @@ void mergeTransfers(Ledger& ledger) {
 
 void mergeResults(Ledger& ledger) {
     for (const ResultDraft& draft : ledger.drafts.results) {
+        ledger.ticker.tick();
         RecordEntry<ResultDraft> entry;
         if (!findSubject(ledger, draft, entry)) continue;
         const auto since = [&] { return ledger.colonies[static_cast<size_t>(entry.colony)].row.since; };
@@ -90,6 +92,7 @@ void mergeResults(Ledger& ledger) {
 
 void mergeTreatments(Ledger& ledger) {
     for (const TreatmentDraft& draft : ledger.drafts.treatments) {
+        ledger.ticker.tick();
         RecordEntry<TreatmentDraft> entry;
         if (!findSubject(ledger, draft, entry)) continue;
         if (entry.colony >= 0) ledger.checkLife(entry.colony, draft.row.day, draft.at, "date");
@@ -104,6 +107,7 @@ void mergeSettings(Ledger& ledger) {
     Settings after = before;
     std::map<QString, const SettingDraft*> given;
     for (const SettingDraft& draft : ledger.drafts.settings) {
+        ledger.ticker.tick();
         const SettingInfo* info = settingNamed(draft.name);
         if (!info) {
             ledger.fault(

@@ -193,6 +193,7 @@ void mergeVisits(Ledger& ledger) {
     for (size_t begin = 0; begin < entries.size();) {
         size_t end = begin;
         while (end < entries.size() && entries[end].colony == entries[begin].colony) ++end;
+        for (size_t i = begin; i < end; ++i) ledger.ticker.tick();
         checkColony(ledger, std::span(entries).subspan(begin, end - begin),
                     unions[static_cast<size_t>(entries[begin].colony)]);
         begin = end;

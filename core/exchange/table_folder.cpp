@@ -27,12 +27,15 @@ void needOwnOrNone(const QString& dir, const TableFile& table) {
 
 } // namespace
 
-void writeTables(const QString& dir, const std::vector<TableFile>& tables) {
-    makeFolder(dir);
+void writeTables(const QString& dir, const std::vector<TableFile>& tables, const Progress& progress) {
+    OutFolder folder(dir);
+    qint64 rows = 0;
+    for (const TableFile& table : tables) rows += static_cast<qint64>(table.rows.size());
     for (const TableFile& table : tables) needOwnOrNone(dir, table);
+    Ticker ticker(progress, rows);
     std::vector<std::unique_ptr<CsvWriter>> files;
     for (const TableFile& table : tables) {
-        files.push_back(std::make_unique<CsvWriter>(dir, table.name + QStringLiteral(".csv")));
+        files.push_back(std::make_unique<CsvWriter>(dir, table.name + QStringLiteral(".csv"), &ticker));
         files.back()->row(table.head);
         for (const QStringList& row : table.rows) {
             QStringList cells;
@@ -41,6 +44,7 @@ void writeTables(const QString& dir, const std::vector<TableFile>& tables) {
         }
     }
     for (const auto& file : files) file->commit();
+    folder.keep();
 }
 
 } // namespace core::exchange

@@ -67,14 +67,20 @@ QString inspectorSummary(const rules::InspectionBook& book, const rules::Inspect
 }
 
 std::vector<Page> inspectorPages(const rules::InspectionBook& book, const rules::Inspection& found,
-                                 const PageOrigin& origin, const TextMeasure& measure) {
+                                 const PageOrigin& origin, const TextMeasure& measure, const Progress& progress) {
+    constexpr double kSet = 0.9; // of the way; then the rows are shared out over pages
     const PageSize size = pageSize(origin.paper);
     PageTexts texts = textsFrom(origin, inspectorTitle(), inspectorSummary(book, found));
     texts.running = QStringLiteral("%1, %2 to %3").arg(inspectorTitle(), isoText(book.from), isoText(book.s.on));
     texts.foot = QStringLiteral("Local apiary law and inspectors decide. “—”: not recorded.");
+    const std::vector<PaperTable> tables = inspectorTables(book, found, origin);
+    size_t rows = 0;
+    for (const PaperTable& table : tables) rows += table.rows.size();
+    Ticker ticker(progress.part(0, kSet), static_cast<qint64>(rows));
     std::vector<Section> sections;
-    for (const PaperTable& table : inspectorTables(book, found, origin))
-        sections.push_back(tableSection(table, measure, size.contentWidth()));
+    for (const PaperTable& table : tables)
+        sections.push_back(tableSection(table, measure, size.contentWidth(), &ticker));
+    progress.at(kSet);
     return pagesOf(sections, texts, size, measure);
 }
 

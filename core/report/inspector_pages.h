@@ -19,7 +19,8 @@ QString inspectorTitle();
 /// "3 yards from 2025-09-21 to 2026-09-20: 42 colonies on the last day, 5 of them held."
 QString inspectorSummary(const rules::InspectionBook& book, const rules::Inspection& found);
 
+/// Throws Stopped.
 std::vector<Page> inspectorPages(const rules::InspectionBook& book, const rules::Inspection& found,
-                                 const PageOrigin& origin, const TextMeasure& measure);
+                                 const PageOrigin& origin, const TextMeasure& measure, const Progress& progress = {});
 
 } // namespace core::report

@@ -157,7 +157,7 @@ Block sentence(const QString& text, const TextMeasure& measure, double width) {
 
 } // namespace
 
-Section tableSection(const PaperTable& table, const TextMeasure& measure, double width) {
+Section tableSection(const PaperTable& table, const TextMeasure& measure, double width, Ticker* ticker) {
     Section section;
     section.heading = table.heading;
     section.note = table.note;
@@ -169,8 +169,10 @@ Section tableSection(const PaperTable& table, const TextMeasure& measure, double
     for (const TableColumn& c : table.columns) heads << c.shown;
     const auto places = placesOf(table, measure, width);
     section.head = rowBlocks(table, places, heads, measure, true).front();
-    for (const QStringList& row : table.rows)
+    for (const QStringList& row : table.rows) {
+        if (ticker) ticker->tick();
         for (Block& block : rowBlocks(table, places, row, measure, false)) section.blocks.push_back(std::move(block));
+    }
     if (!table.after.isEmpty()) section.blocks.push_back(sentence(table.after, measure, width));
     return section;
 }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/progress.h"
 #include "core/report/worksheet_part.h"
 
 #include <QString>
@@ -32,7 +33,7 @@ struct PaperTable {
 };
 
 /// Columns are as wide as their words need. The table's head stands again on each page; a row is split over pages only
-/// where it is long.
-Section tableSection(const PaperTable& table, const TextMeasure& measure, double width);
+/// where it is long. Each row ticks, where somebody waits.
+Section tableSection(const PaperTable& table, const TextMeasure& measure, double width, Ticker* ticker = nullptr);
 
 } // namespace core::report

@@ -1,6 +1,7 @@
 #include "core/store/book_copy.h"
 
 #include "core/store/sqlite_error.h"
+#include "core/store/watched.h"
 
 #include <QElapsedTimer>
 #include <QFile>
@@ -14,13 +15,11 @@ namespace {
 
 constexpr int kPagesAtOnce = 64;
 
-int asked(void* stop) { return static_cast<std::atomic<bool>*>(stop)->load() ? 1 : 0; }
-
 /// Whether the copy can be trusted; the last line of its history. Given up once `stop` is set.
 qint64 checkedCopy(const BookFile& part, const QString& bookId, std::atomic<bool>& stop) {
     const auto copy = Database::openCopy(part);
-    constexpr int kStepsBetween = 10'000;
-    sqlite3_progress_handler(copy->handle(), kStepsBetween, asked, &stop);
+    const Watched watched(copy->handle(),
+                          Progress([&stop](const QString&, double) { return !stop; }, [&stop] { return stop.load(); }));
     Statement check = copy->prepare("PRAGMA integrity_check(1)");
     if (!check.step() || check.text(0) != QLatin1String("ok") || copy->bookId() != bookId)
         throw Error(Error::Kind::Book,

@@ -4,6 +4,7 @@
 #include "core/store/hardening.h"
 #include "core/store/sqlite_error.h"
 #include "core/store/statement_pool.h"
+#include "core/store/watched.h"
 
 #include <QDebug>
 #include <QFileInfo>
@@ -183,6 +184,7 @@ Statement Database::prepare(std::string_view sql) const { return Statement(m_poo
 void Database::exec(std::string_view sql) const {
     const std::string text(sql);
     const int code = sqlite3_exec(m_handle, text.c_str(), nullptr, nullptr, nullptr);
+    throwStopped(code);
     if (code != SQLITE_OK) throw sqliteError(m_handle, code, QString::fromStdString(text));
 }
 

@@ -2,6 +2,7 @@
 
 #include "core/store/sqlite_error.h"
 #include "core/store/statement_pool.h"
+#include "core/store/watched.h"
 
 #include <utility>
 
@@ -48,6 +49,7 @@ Statement::~Statement() {
 }
 
 void Statement::fail(int code) const {
+    throwStopped(code);
     throw sqliteError(m_pool->db(), code, QString::fromUtf8(sqlite3_sql(m_statement)));
 }
 

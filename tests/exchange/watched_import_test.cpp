@@ -22,39 +22,42 @@ class WatchedImport : public testing::Test {
 protected:
     void SetUp() override { ASSERT_TRUE(bench.import(smallYard()).good()); }
     QByteArray bookBytes() const { return textsOf(bench.folder())[f("b.yardwright")]; }
-    ImportReport watched(const ImportWatch& watch, bool dryRun = false) const {
+    ImportReport watched(const core::Watch& watch, bool dryRun = false) const {
         ImportFiles files = bench.write({{f("visits.csv"), manyVisits(7000)}});
-        files.watch = watch;
+        files.progress = core::Progress(watch, {}, std::chrono::milliseconds(0));
         return importIntoBook(bench.book(), bench.clock(), files, dryRun);
     }
     Workbench bench;
 };
 
 TEST_F(WatchedImport, IsToldEachStepToItsEnd) {
-    std::map<ImportStep, std::pair<int, qint64>> told;
-    const auto report = watched([&](ImportStep step, qint64 done, qint64 total) {
-        EXPECT_LE(done, total);
-        EXPECT_GE(done, told[step].second);
-        EXPECT_TRUE(told.upper_bound(step) == told.end()) << "steps come one after the other";
-        ++told[step].first;
-        told[step].second = done;
+    QStringList steps;
+    std::map<QString, int> told;
+    double last = 0;
+    const auto report = watched([&](const QString& step, double share) {
+        EXPECT_LE(share, 1);
+        EXPECT_GE(share, last);
+        last = share;
+        if (told[step]++ == 0) steps << step;
+        EXPECT_EQ(step, steps.last()) << "steps come one after the other";
         return true;
     });
     ASSERT_TRUE(report.good());
     EXPECT_EQ(report.of(FileKind::Visits).added, 7000);
-    ASSERT_EQ(told.size(), 3U);
-    for (const auto& [step, count] : told) EXPECT_EQ(count.first, 4) << "at the start, then every 2048 rows";
-    EXPECT_EQ(told[ImportStep::Writing].second, 6144);
+    EXPECT_EQ(steps,
+              QStringList({f("Reading the files"), f("Checking the rows"), f("Writing the rows into the book")}));
+    for (const auto& [step, count] : told) EXPECT_GE(count, 27) << "every few hundred of 7000 rows";
+    EXPECT_GT(last, 0.97);
 }
 
 TEST_F(WatchedImport, ThatIsStoppedLeavesNothing) {
     const QByteArray before = bookBytes();
     int calls = 0;
-    watched([&](ImportStep, qint64, qint64) { return ++calls > 0; }, true);
-    ASSERT_GE(calls, 8);
-    for (const int at : {1, 3, 6, 9, 12}) {
+    watched([&](const QString&, double) { return ++calls > 0; }, true);
+    ASSERT_GE(calls, 50) << "of reading and checking";
+    for (const int at : {1, calls / 4, calls - 1, calls + 1, calls + 20}) {
         int left = at;
-        const auto report = watched([&](ImportStep, qint64, qint64) { return --left > 0; });
+        const auto report = watched([&](const QString&, double) { return --left > 0; });
         EXPECT_TRUE(report.stopped) << at;
         EXPECT_FALSE(report.good());
         EXPECT_FALSE(report.line);
@@ -69,7 +72,7 @@ TEST_F(WatchedImport, ThatIsStoppedLeavesNothing) {
 TEST_F(WatchedImport, ThatIsStoppedMakesNoBook) {
     const Workbench fresh;
     ImportFiles files = fresh.write(smallYardWith({{f("visits.csv"), manyVisits(3000)}}));
-    files.watch = [](ImportStep step, qint64 done, qint64) { return step != ImportStep::Writing || done == 0; };
+    files.progress = core::Progress([](const QString&, double share) { return share <= kChecked; });
     const auto report = importIntoBook(fresh.book(), fresh.clock(), files, false);
     EXPECT_TRUE(report.stopped);
     EXPECT_FALSE(fresh.bookThere());

@@ -1,6 +1,6 @@
 #include "tests/ui/hand.h"
 #include "tests/ui/open_window.h"
-#include "ui/exchange/busy_panel.h"
+#include "ui/busy/panel.h"
 #include "ui/exchange/columns_panel.h"
 #include "ui/exchange/findings.h"
 #include "ui/exchange/forms_bar.h"
@@ -234,7 +234,7 @@ TEST_F(ReadingFiles, AFolderThatIsStoppedLeavesNothing) {
     QMetaObject::invokeMethod(
         window.get(),
         [this] {
-            auto* panel = window->findChild<ui::exchange::BusyPanel*>();
+            auto* panel = window->findChild<ui::busy::Panel*>();
             ASSERT_NE(panel, nullptr);
             QTest::mouseClick(panel->stopButton(), Qt::LeftButton);
         },
@@ -242,7 +242,7 @@ TEST_F(ReadingFiles, AFolderThatIsStoppedLeavesNothing) {
     EXPECT_FALSE(window->importFolder(folder.path()));
     EXPECT_EQ(said(), "Stopped: nothing was written.");
     EXPECT_EQ(bookBytes(), before);
-    EXPECT_EQ(window->findChild<ui::exchange::BusyPanel*>(), nullptr);
+    EXPECT_EQ(window->findChild<ui::busy::Panel*>(), nullptr);
     EXPECT_TRUE(window->importFolder(folder.path()));
     EXPECT_EQ(book.visitsOf(QStringLiteral("A1")).size(), 100U) << "as many as are asked for";
     EXPECT_EQ(said().substr(0, 16), "visits: 3000 new");

@@ -3,6 +3,7 @@
 #include "ui/backup/compared_text.h"
 #include "ui/backup/keeping.h"
 #include "ui/backup/where.h"
+#include "ui/busy/run.h"
 #include "ui/look/sheet.h"
 #include "ui/look/wrapped_label.h"
 
@@ -176,7 +177,14 @@ void BackupsWindow::compare() {
     m_compared.clear();
     m_differences->clear();
     guarded(m_dialogs, [&] {
-        const core::edit::BackupCompared compared = core::edit::compareWith(m_desk.session(), backup->path);
+        core::edit::BackupCompared compared;
+        const auto work = [&compared, with = backup->path, book = m_desk.session().path(),
+                           &clock = m_desk.session().clock()](const core::Progress& progress) {
+            const auto own = core::edit::Session::open(book, clock, core::edit::Session::Access::ReadOnly);
+            compared = core::edit::compareWith(*own, with, progress);
+        };
+        if (!busy::run(*this, tr("The backup is checked and compared…"), work))
+            return m_said->tell(tr("Stopped: what differs is not known."));
         m_differences->setPlainText(comparedText(compared));
         if (compared.sameBook && compared.problems.isEmpty()) m_compared = backup->path;
     });

@@ -1,6 +1,6 @@
 #include "ui/exchange/import_window.h"
 
-#include "ui/exchange/busy.h"
+#include "ui/busy/busy.h"
 #include "ui/exchange/columns_panel.h"
 #include "ui/exchange/findings.h"
 #include "ui/exchange/forms_bar.h"
@@ -227,9 +227,9 @@ void ImportWindow::check() {
     guarded(m_dialogs, [this] {
         ex::ImportFiles all = files();
         {
-            Busy busy(*this, *m_bar, *m_stop);
+            busy::Busy busy(*this, *m_bar, *m_stop);
             m_counts->hide();
-            all.watch = busy.watch();
+            all.progress = busy.progress();
             m_report = ex::importFiles(m_desk.session(), all, true);
         }
         m_checked = !m_report.stopped;
@@ -245,10 +245,10 @@ void ImportWindow::bringIn() {
     guarded(m_dialogs, [this] {
         ex::ImportFiles all = files();
         {
-            Busy busy(*this, *m_bar, *m_stop);
+            busy::Busy busy(*this, *m_bar, *m_stop);
             m_counts->hide();
             m_import->setEnabled(false);
-            all.watch = busy.watch();
+            all.progress = busy.progress();
             m_report = ex::importFiles(m_desk.session(), all, false);
         }
         m_checked = !m_report.stopped;

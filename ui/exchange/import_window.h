@@ -23,7 +23,7 @@ class KeptBar;
 
 /// A file of any program on its way into the book, in a window beside the book's: how it is written, which of its
 /// columns are which of ours, what would come in and what is wrong with it, at once after each choice; then all of it,
-/// or nothing. Reading and writing run on this thread, watched by a bar that can stop them (busy.h).
+/// or nothing. Reading and writing run on this thread, watched by a bar that can stop them (ui/busy).
 class ImportWindow : public QWidget {
     Q_OBJECT
 public:

@@ -2,6 +2,7 @@
 
 #include "core/edit/inspection_rows.h"
 #include "core/report/inspector_pages.h"
+#include "ui/busy/run.h"
 #include "ui/form/day_edit.h"
 #include "ui/form/typed.h"
 #include "ui/look/type.h"
@@ -9,6 +10,7 @@
 #include "ui/people/keeper_form.h"
 #include "ui/print/book_origin.h"
 #include "ui/print/inspector_paper.h"
+#include "ui/print/pages_file.h"
 #include "ui/print/pages_view.h"
 
 #include <QHBoxLayout>
@@ -28,6 +30,13 @@ core::Day yearTo(core::Day last) { return core::dayOf(core::toDate(last).addYear
 
 } // namespace
 
+struct ReportPage::Made {
+    core::rules::InspectionBook book;
+    core::rules::Inspection found;
+    core::report::PageOrigin origin;
+    std::shared_ptr<const std::vector<core::report::Page>> pages;
+};
+
 ReportPage::ReportPage(desk::Desk& desk, Dialogs& dialogs, OpenForm open, QWidget* parent)
     : QWidget(parent),
       m_desk(desk),
@@ -40,7 +49,11 @@ ReportPage::ReportPage(desk::Desk& desk, Dialogs& dialogs, OpenForm open, QWidge
       m_keeper(new QPushButton(tr("&Keeper…"), this)),
       m_said(new look::WrappedLabel(QStringLiteral("reportSaid"), this)),
       m_preview(new print::PagesView(tr("Pages of the report"), this)),
-      m_follow(new desk::WhileShown(*this, desk, dialogs, [this] { read(); })) {
+      m_follow(new desk::WhileShown(*this, desk, dialogs, [this] { read(); })),
+      m_beside(new desk::Beside(this)) {
+    constexpr int kLooksApartMs = 100;
+    m_look.setInterval(kLooksApartMs);
+    connect(&m_look, &QTimer::timeout, this, &ReportPage::showHow);
     m_from->setText(form::typedDay(yearTo(desk.today())));
     m_until->setText(form::typedDay(desk.today()));
     build();
@@ -127,43 +140,96 @@ void ReportPage::make() {
     bool ticked = m_yards->count() == 0;
     for (int i = 0; i < m_yards->count(); ++i) ticked |= m_yards->item(i)->checkState() == Qt::Checked;
     if (!ticked) return refuse(tr("No yard is ticked: expected one at least."));
-    m_book = core::edit::inspectionRows(m_desk.session(), *from, *until, yardsAsked());
-    m_found = core::rules::inspect(*m_book);
-    m_preview->show(print::inspectorPages(*m_book, m_found, print::originOf(m_desk.session())));
-    QString said = core::report::inspectorSummary(*m_book, m_found);
-    if (!m_book->keeper) said += u' ' + tr("No keeper is recorded yet: the head of the report says so.");
+    const auto maker = [from = *from, until = *until, yards = yardsAsked(), origin = print::originOf(m_desk.session())](
+                           const core::edit::Session& session, const core::Progress& progress) {
+        constexpr double kRead = 0.15; // of the way, as measured on a report of 3,000 pages
+        auto made = std::make_shared<Made>();
+        made->origin = origin;
+        made->book = core::edit::inspectionRows(session, from, until, yards);
+        progress.at(kRead / 2);
+        made->found = core::rules::inspect(made->book);
+        made->pages = std::make_shared<const std::vector<core::report::Page>>(
+            print::inspectorPages(made->book, made->found, origin, progress.part(kRead, 1)));
+        return made;
+    };
+    m_beside->stop();
+    if (static_cast<int>(m_desk.reading().snapshot.colonies.size()) <= m_atOnce)
+        take(maker(m_desk.session(), {}));
+    else
+        makeBeside(maker);
+}
+
+/// An edit meanwhile has the page made again.
+void ReportPage::makeBeside(const Maker& maker) {
+    refuse({});
+    m_share = std::make_shared<std::atomic<double>>(0);
+    m_look.start();
+    showHow();
+    m_beside->start([this, maker, share = m_share, path = m_desk.session().path(),
+                     &clock = m_desk.session().clock()](const std::function<bool()>& stopped) -> desk::Beside::Found {
+        const core::Progress progress([share, stopped](const QString&, double done) {
+            *share = done;
+            return !stopped();
+        });
+        try {
+            const auto own = core::edit::Session::open(path, clock, core::edit::Session::Access::ReadOnly);
+            return [this, made = maker(*own, progress)] { take(made); };
+        } catch (const core::Stopped&) {
+            return {};
+        } catch (const core::Error& e) {
+            return [this, why = e.userMessage()] { refuse(why); };
+        }
+    });
+}
+
+void ReportPage::showHow() { m_said->tell(tr("The report is being made: %1 %").arg(static_cast<int>(*m_share * 100))); }
+
+void ReportPage::take(std::shared_ptr<const Made> made) {
+    m_look.stop();
+    m_made = std::move(made);
+    m_preview->show(m_made->pages);
+    QString said = core::report::inspectorSummary(m_made->book, m_made->found);
+    if (!m_made->book.keeper) said += u' ' + tr("No keeper is recorded yet: the head of the report says so.");
     m_said->tell(said);
     m_pdf->setEnabled(true);
     m_csv->setEnabled(true);
 }
 
 void ReportPage::refuse(const QString& why) {
-    m_book.reset();
-    m_found = {};
-    m_preview->show({});
+    m_beside->stop();
+    m_look.stop();
+    m_made.reset();
+    m_preview->show(std::vector<core::report::Page>());
     m_said->tell(why);
     m_pdf->setEnabled(false);
     m_csv->setEnabled(false);
 }
 
 void ReportPage::writePdf() {
-    if (!m_book) return;
+    if (!m_made) return;
     const auto path = m_dialogs.fileToWrite(tr("Report for the inspector as PDF"),
                                             tr("%1, report.pdf").arg(m_desk.session().bookTitle()));
     if (!path) return;
-    print::writeInspectorPdf(*m_book, m_found, print::originOf(m_desk.session()), *path);
-    m_said->tell(tr("The report is in %1.").arg(*path));
+    const auto work = [made = m_made, path = *path](const core::Progress& progress) {
+        print::writePages(*made->pages, nullptr, core::report::inspectorTitle(), path, progress);
+    };
+    const bool done = busy::run(*window(), tr("The report is written as PDF…"), work);
+    m_said->tell(done ? tr("The report is in %1.").arg(*path) : tr("Stopped: no file was written."));
 }
 
 /// A folder that is named as the file asked for.
 void ReportPage::writeFolder() {
-    if (!m_book) return;
+    if (!m_made) return;
     auto path = m_dialogs.fileToWrite(tr("Report as CSV files: name of their folder"),
                                       tr("%1, report.csv").arg(m_desk.session().bookTitle()));
     if (!path) return;
     if (path->endsWith(QStringLiteral(".csv"), Qt::CaseInsensitive)) path->chop(4);
-    print::writeInspectorFolder(*m_book, m_found, print::originOf(m_desk.session()), *path);
-    m_said->tell(tr("The report's tables are in the folder %1.").arg(*path));
+    const auto work = [made = m_made, path = *path](const core::Progress& progress) {
+        print::writeInspectorFolder(made->book, made->found, made->origin, path, progress);
+    };
+    const bool done = busy::run(*window(), tr("The report is written as CSV files…"), work);
+    m_said->tell(done ? tr("The report's tables are in the folder %1.").arg(*path)
+                      : tr("Stopped: no file was written."));
 }
 
 QString ReportPage::said() const { return m_said->text(); }

@@ -1,14 +1,17 @@
 #pragma once
 
+#include "core/base/progress.h"
 #include "core/rules/inspection_report.h"
+#include "ui/desk/beside.h"
 #include "ui/desk/while_shown.h"
 #include "ui/form/form.h"
 
+#include <QTimer>
 #include <QWidget>
 
+#include <atomic>
 #include <functional>
 #include <memory>
-#include <optional>
 
 class QListWidget;
 class QPushButton;
@@ -44,11 +47,19 @@ public:
     QPushButton* keeperButton() const { return m_keeper; }
     print::PagesView* preview() const { return m_preview; }
     QString said() const; ///< what the report is of, or why there is none; where it was written
+    /// Of a book with more colonies the report is made beside the window.
+    void setAtOnce(int colonies) { m_atOnce = colonies; }
 
 private:
+    static constexpr int kAtOnce = 400;
+    struct Made;
+    using Maker = std::function<std::shared_ptr<const Made>(const core::edit::Session&, const core::Progress&)>;
     void build();
     void read();
     void make();
+    void makeBeside(const Maker& maker);
+    void take(std::shared_ptr<const Made> made);
+    void showHow();
     void refuse(const QString& why);
     QStringList yardsAsked() const; ///< empty: all
     void writePdf();
@@ -64,9 +75,12 @@ private:
     QPushButton* m_keeper;
     look::WrappedLabel* m_said;
     print::PagesView* m_preview;
-    std::optional<core::rules::InspectionBook> m_book;
-    core::rules::Inspection m_found;
+    std::shared_ptr<const Made> m_made; ///< null: there is no report
     desk::WhileShown* m_follow;
+    int m_atOnce = kAtOnce;
+    std::shared_ptr<std::atomic<double>> m_share; ///< of the report that is being made
+    QTimer m_look;
+    desk::Beside* m_beside;
 };
 
 } // namespace ui::health

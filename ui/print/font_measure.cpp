@@ -32,8 +32,9 @@ void requireFonts() {
 }
 
 double FontMeasure::widthMm(const QString& text, double pointSize, bool bold) const {
-    static const QFontMetricsF kRegular{paperFont(kMeasured, false)};
-    static const QFontMetricsF kBold{paperFont(kMeasured, true)};
+    // Pages are set beside the window, too, and a font is of its thread.
+    static thread_local const QFontMetricsF kRegular{paperFont(kMeasured, false)};
+    static thread_local const QFontMetricsF kBold{paperFont(kMeasured, true)};
     QHash<QString, double>& known = m_widths[bold ? 1 : 0];
     auto at = known.constFind(text);
     if (at == known.constEnd()) {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/progress.h"
 #include "core/report/page.h"
 #include "core/report/worksheet.h"
 
@@ -20,12 +21,13 @@ QPageLayout layoutFor(const core::report::Page& page);
 core::report::Paper paperOf(const QPageLayout& layout);
 
 /// Each page on one of the device's; `yard` as in paintPage.
+/// Throws Stopped between two of them.
 void paintPages(QPagedPaintDevice& device, const std::vector<core::report::Page>& pages, const YardPicture* yard,
-                double dotsPerMm);
+                double dotsPerMm, const core::Progress& progress = {});
 
 /// Pages of one size. Writes the PDF beside `file` and renames it when whole; an existing file is replaced. Throws
-/// Error(Book) where it cannot be written; then nothing is there that was not.
+/// Error(Book) where it cannot be written, Stopped; then nothing is there that was not.
 void writePages(const std::vector<core::report::Page>& pages, const YardPicture* yard, const QString& title,
-                const QString& file);
+                const QString& file, const core::Progress& progress = {});
 
 } // namespace ui::print

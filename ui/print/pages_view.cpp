@@ -14,8 +14,9 @@ namespace ui::print {
 
 namespace {
 
-constexpr int kGap = 14;          // pixels around a page
-constexpr double kMostDots = 4.4; // of a millimetre: a page is no wider than it is easy to read
+constexpr int kGap = 14;           // pixels around a page
+constexpr int kMostDescribed = 50; // pages: of more a spoken description is of no use, and takes long to gather
+constexpr double kMostDots = 4.4;  // of a millimetre: a page is no wider than it is easy to read
 
 } // namespace
 
@@ -24,14 +25,14 @@ class PagesView::Sheets : public QWidget {
 public:
     using QWidget::QWidget;
 
-    void setPages(std::vector<core::report::Page> pages) {
+    void setPages(std::shared_ptr<const std::vector<core::report::Page>> pages) {
         m_pages = std::move(pages);
         update();
     }
-    const std::vector<core::report::Page>& pages() const { return m_pages; }
+    const std::vector<core::report::Page>& pages() const { return *m_pages; }
     int heightAt(int width) const {
         double height = kGap;
-        for (const auto& page : m_pages) height += page.height * dots(width) + kGap;
+        for (const auto& page : *m_pages) height += page.height * dots(width) + kGap;
         return static_cast<int>(height);
     }
 
@@ -41,7 +42,7 @@ protected:
         const look::Colours c = look::coloursOf(*this);
         const double d = dots(width());
         double y = kGap;
-        for (const auto& page : m_pages) {
+        for (const auto& page : *m_pages) {
             const QRectF sheet((width() - page.width * d) / 2, y, page.width * d, page.height * d);
             y += sheet.height() + kGap;
             if (!sheet.intersects(QRectF(event->rect()))) continue;
@@ -57,9 +58,10 @@ protected:
 
 private:
     double dots(int width) const {
-        return m_pages.empty() ? 1 : std::min(kMostDots, (width - 2 * kGap) / m_pages.front().width);
+        return m_pages->empty() ? 1 : std::min(kMostDots, (width - 2 * kGap) / m_pages->front().width);
     }
-    std::vector<core::report::Page> m_pages;
+    std::shared_ptr<const std::vector<core::report::Page>> m_pages =
+        std::make_shared<const std::vector<core::report::Page>>();
 };
 
 PagesView::PagesView(const QString& name, QWidget* parent)
@@ -72,18 +74,24 @@ PagesView::PagesView(const QString& name, QWidget* parent)
 }
 
 void PagesView::show(std::vector<core::report::Page> pages) {
+    show(std::make_shared<const std::vector<core::report::Page>>(std::move(pages)));
+}
+
+void PagesView::show(std::shared_ptr<const std::vector<core::report::Page>> pages) {
     m_sheets->setPages(std::move(pages));
     setAccessibleName(tr("%1, %2 pages").arg(m_name).arg(pageCount()));
-    setAccessibleDescription(text());
+    setAccessibleDescription(textOf(kMostDescribed));
     fit();
 }
 
 int PagesView::pageCount() const { return static_cast<int>(m_sheets->pages().size()); }
 
-QString PagesView::text() const {
+QString PagesView::text() const { return textOf(pageCount()); }
+
+QString PagesView::textOf(int pages) const {
     QStringList lines;
-    for (const auto& page : m_sheets->pages())
-        for (const auto& mark : page.marks)
+    for (int i = 0; i < std::min(pages, pageCount()); ++i)
+        for (const auto& mark : m_sheets->pages()[static_cast<size_t>(i)].marks)
             if (const auto* written = std::get_if<core::report::TextMark>(&mark)) lines << written->text;
     return lines.join(u'\n');
 }

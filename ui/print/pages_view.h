@@ -4,6 +4,7 @@
 
 #include <QScrollArea>
 
+#include <memory>
 #include <vector>
 
 namespace ui::print {
@@ -17,6 +18,7 @@ public:
     PagesView(const QString& name, QWidget* parent);
 
     void show(std::vector<core::report::Page> pages);
+    void show(std::shared_ptr<const std::vector<core::report::Page>> pages);
     int pageCount() const;
     /// All that is written on them, a line each: what a screen reader has of them.
     QString text() const;
@@ -28,6 +30,7 @@ protected:
 private:
     class Sheets;
     void fit();
+    QString textOf(int pages) const; ///< of the first so many
 
     QString m_name;
     Sheets* m_sheets;

@@ -2,7 +2,7 @@
 
 #include "ui/backup/compared_text.h"
 #include "ui/backup/where.h"
-#include "ui/exchange/busy_panel.h"
+#include "ui/busy/panel.h"
 #include "ui/look/sheet.h"
 #include "ui/look/type.h"
 #include "ui/look/wrapped_label.h"
@@ -19,17 +19,14 @@ namespace ui::salvage {
 
 namespace {
 
-using core::exchange::ImportStep;
-
-/// The share of a salvage on the bar of a panel.
-core::edit::Salvage::Watch watchOf(exchange::BusyPanel& panel) {
-    return [watch = panel.watch()](double share) {
-        constexpr double kRead = 0.35; // where the panel's bar has its parts
-        constexpr double kWritten = 0.45;
-        constexpr int kWhole = 1000;
-        if (share < kRead) return watch(ImportStep::Reading, static_cast<qint64>(share / kRead * kWhole), kWhole);
-        const double rest = std::max(0.0, (share - kWritten) / (1 - kWritten));
-        return watch(ImportStep::Writing, static_cast<qint64>(rest * kWhole), kWhole);
+core::edit::Salvage::Watch watchOf(busy::Panel& panel) {
+    return [progress = panel.busy().progress()](double share) {
+        try {
+            progress.at(share);
+        } catch (const core::Stopped&) {
+            return false;
+        }
+        return true;
     };
 }
 
@@ -120,7 +117,7 @@ void SalvageWindow::read() {
     m_said->tell({});
     bool done = false;
     guarded(m_dialogs, [&] {
-        exchange::BusyPanel panel(tr("The damaged book is read…"), *this);
+        busy::Panel panel(tr("The damaged book is read…"), *this);
         m_salvage = core::edit::Salvage::read({m_damaged, {}, backup::folder()}, m_clock, watchOf(panel));
         done = true;
     });
@@ -168,7 +165,7 @@ void SalvageWindow::make() {
     std::optional<QString> text;
     bool done = false;
     guarded(m_dialogs, [&] {
-        exchange::BusyPanel panel(tr("The new book is written and checked…"), *this);
+        busy::Panel panel(tr("The new book is written and checked…"), *this);
         text = m_salvage->write(*to, watchOf(panel));
         done = true;
     });

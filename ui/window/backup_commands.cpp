@@ -3,6 +3,7 @@
 #include "ui/backup/backups_window.h"
 #include "ui/backup/keeping.h"
 #include "ui/backup/where.h"
+#include "ui/busy/run.h"
 #include "ui/window/main_window.h"
 #include "ui/window/work_page.h"
 
@@ -16,8 +17,14 @@ namespace {
 
 void putInPlace(MainWindow& window, const core::edit::Backup& made) {
     const QString aside = backup::asideOf(window.desk()->session().path(), window.desk()->session().clock().nowUtc());
-    const bool done = window.replaceBook([&](const QString& book) { core::edit::putInPlace(made.path, book, aside); });
-    if (done)
+    bool whole = false;
+    const bool done = window.replaceBook([&](const QString& book) {
+        whole = busy::run(
+            window, BackupCommands::tr("The backup is put in the book's place…"),
+            [&](const core::Progress& progress) { core::edit::putInPlace(made.path, book, aside, progress); });
+    });
+    if (done && !whole) window.say(BackupCommands::tr("Stopped: the book is as it was."));
+    if (done && whole)
         window.say(BackupCommands::tr("The backup is the book now. The book of before is kept as %1.")
                        .arg(QFileInfo(aside).fileName()));
 }

@@ -1,6 +1,7 @@
 #include "ui/window/commands.h"
 
 #include "ui/window/backup_commands.h"
+#include "ui/window/export_commands.h"
 #include "ui/window/find_commands.h"
 #include "ui/window/pick_commands.h"
 #include "ui/window/plan_paper.h"
@@ -36,6 +37,7 @@ Commands::Commands(QMenuBar* bar, QWidget* window) : QObject(window), m_window(w
         add(book, tr("&Import CSV files…"), {}, tr("Read yards, colonies and visits from a folder of CSV files"));
     readFile = add(book, tr("Read a fi&le of any program…"), QStringLiteral("Ctrl+Alt+I"),
                    tr("Read a CSV file as another program wrote it: its columns are mapped to those of the book"));
+    m_exports = new ExportCommands(book, window);
     book->addSeparator();
     preview =
         add(book, tr("Pre&view worksheet"), QStringLiteral("Ctrl+Shift+P"), tr("Look at the merge day's worksheet"));
@@ -117,6 +119,7 @@ void Commands::setBookOpen(bool open, bool writable) {
     m_visitPaper->setBookOpen(open);
     m_find->setBookOpen(open);
     m_backups->setBookOpen(open);
+    m_exports->setBookOpen(open);
     m_planPaper->setBookOpen(open);
     m_yards->setBookOpen(open, writable);
     m_time->setBookOpen(open);

@@ -16,6 +16,7 @@ class QMenuBar;
 namespace ui::window {
 
 class BackupCommands;
+class ExportCommands;
 class FindCommands;
 class PickCommands;
 class PlanPaper;
@@ -50,6 +51,7 @@ public:
     FindCommands* find() const { return m_find; }
     BackupCommands* backups() const { return m_backups; }
     SalvageCommands* salvage() const { return m_salvage; }
+    ExportCommands* exports() const { return m_exports; }
     PlanPaper* planPaper() const { return m_planPaper; }
     VisitPaper* visitPaper() const { return m_visitPaper; }
     TimeCommands* time() const { return m_time; }
@@ -66,6 +68,7 @@ private:
     FindCommands* m_find;
     BackupCommands* m_backups;
     SalvageCommands* m_salvage;
+    ExportCommands* m_exports;
     PlanPaper* m_planPaper;
     VisitPaper* m_visitPaper;
     YardCommands* m_yards;

@@ -2,7 +2,7 @@
 
 #include "core/base/error.h"
 #include "core/exchange/import.h"
-#include "ui/exchange/busy_panel.h"
+#include "ui/busy/panel.h"
 
 #include <QCoreApplication>
 #include <QDir>
@@ -30,8 +30,8 @@ ImportedFolder importFolderInto(core::edit::Session& session, const QString& fol
                           .arg(folder);
         return out;
     }
-    exchange::BusyPanel panel(Folder::tr("The files are read into the book…"), window);
-    files.watch = panel.watch();
+    busy::Panel panel(Folder::tr("The files are read into the book…"), window);
+    files.progress = panel.busy().progress();
     const core::exchange::ImportReport report = core::exchange::importFiles(session, files, false);
     out.faults = report.faults.lines();
     out.changed = report.line.has_value();

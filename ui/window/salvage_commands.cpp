@@ -1,6 +1,7 @@
 #include "ui/window/salvage_commands.h"
 
 #include "ui/backup/where.h"
+#include "ui/busy/run.h"
 #include "ui/salvage/salvage_window.h"
 #include "ui/window/main_window.h"
 
@@ -38,8 +39,10 @@ void SalvageCommands::open(MainWindow& window, Dialogs& dialogs, const QString& 
             const QString aside = backup::asideOf(book, window.clock().nowUtc());
             bool placed = false;
             guarded(dialogs, [&] {
-                core::edit::putInPlace(backup.path, book, aside);
-                placed = true;
+                placed = busy::run(*shown, tr("The backup is put in the book's place…"),
+                                   [&](const core::Progress& progress) {
+                                       core::edit::putInPlace(backup.path, book, aside, progress);
+                                   });
             });
             if (!placed || !window.openBook(book)) return;
             window.say(

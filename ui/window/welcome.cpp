@@ -52,14 +52,27 @@ QPushButton* Welcome::addButton(const QString& text, bool primary) {
     return button;
 }
 
+void Welcome::setDemoOffered() {
+    m_demoOffered = true;
+    if (m_start) showStart(m_recent);
+}
+
 void Welcome::showStart(const QStringList& recent) {
     clear();
+    m_start = true;
+    m_recent = recent;
     addTitle(tr("Yardwright"), tr("A book of your yards: where every hive stands, what was seen at every visit, and "
                                   "what to unite before winter. Make a book to begin, or open one."));
     QPushButton* make = addButton(tr("&New book…"), true);
     connect(make, &QPushButton::clicked, this, &Welcome::makeAsked);
     make->setFocus(Qt::OtherFocusReason);
     connect(addButton(tr("&Open a book…"), false), &QPushButton::clicked, this, &Welcome::openAsked);
+    if (m_demoOffered) {
+        QPushButton* demo = addButton(tr("&Look around in an invented book…"), false);
+        demo->setObjectName(QStringLiteral("inventedBook"));
+        demo->setToolTip(tr("Five yards and two seasons that nobody kept, to try everything on"));
+        connect(demo, &QPushButton::clicked, this, &Welcome::demoAsked);
+    }
     if (!recent.isEmpty()) {
         auto* label = new QLabel(tr("Opened before"), this);
         label->setProperty("quiet", true);
@@ -77,6 +90,7 @@ void Welcome::showStart(const QStringList& recent) {
 
 void Welcome::showEmptyBook(const QString& title) {
     clear();
+    m_start = false;
     addTitle(title,
              tr("This book has no yard yet. Name your first yard; then its hives are set up on a drawing of it."));
     QPushButton* yard = addButton(tr("&Name your first yard…"), true);

@@ -19,11 +19,14 @@ public:
     void showStart(const QStringList& recent);
     /// The open book has no yard yet.
     void showEmptyBook(const QString& title);
+    /// From now on the start offers to make an invented book.
+    void setDemoOffered();
 
 signals:
     void makeAsked();
     void openAsked();
     void importAsked();
+    void demoAsked();
     void yardAsked();
     void recentAsked(const QString& path);
 
@@ -35,6 +38,9 @@ private:
     void addTitle(const QString& text, const QString& sentence);
     QPushButton* addButton(const QString& text, bool primary);
     QVBoxLayout* m_column;
+    bool m_demoOffered = false;
+    QStringList m_recent; ///< as the start shows them
+    bool m_start = false;
 };
 
 } // namespace ui::window

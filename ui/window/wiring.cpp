@@ -13,6 +13,7 @@
 #include "ui/table/hive_table.h"
 #include "ui/window/backup_commands.h"
 #include "ui/window/commands.h"
+#include "ui/window/export_commands.h"
 #include "ui/window/find_commands.h"
 #include "ui/window/notice_place.h"
 #include "ui/window/pick_commands.h"
@@ -142,6 +143,7 @@ void wire(MainWindow& window, Commands& commands, Dialogs& dialogs) {
     commands.find()->wire(window);
     commands.backups()->wire(window, dialogs);
     commands.salvage()->wire(window, dialogs);
+    commands.exports()->wire(window, dialogs);
     commands.planPaper()->wire(window, dialogs);
     commands.visitPaper()->wire(window, dialogs);
     new PlanMenu(window, commands); // the window's

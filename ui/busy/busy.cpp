@@ -1,31 +1,16 @@
-#include "ui/exchange/busy.h"
+#include "ui/busy/busy.h"
 
 #include <QApplication>
 #include <QKeyEvent>
 #include <QProgressBar>
 #include <QPushButton>
 
-namespace ui::exchange {
-
-namespace ex = core::exchange;
+namespace ui::busy {
 
 namespace {
 
 constexpr int kWhole = 1000;
-constexpr qint64 kPaintsApartMs = 40;
-
-/// Where a step begins and ends on the bar; measured on a million visits: reading and writing take about as long.
-std::pair<int, int> spanOf(ex::ImportStep step) {
-    switch (step) {
-    case ex::ImportStep::Reading:
-        return {0, 350};
-    case ex::ImportStep::Checking:
-        return {350, 450};
-    case ex::ImportStep::Writing:
-        break;
-    }
-    return {450, kWhole};
-}
+constexpr std::chrono::milliseconds kPaintsApart(40);
 
 bool isInput(QEvent::Type type) {
     switch (type) {
@@ -51,38 +36,46 @@ bool isInput(QEvent::Type type) {
 
 } // namespace
 
-Busy::Busy(QWidget& window, QProgressBar& bar, QPushButton& stop)
-    : m_window(window), m_bar(bar), m_stop(stop), m_focus(QApplication::focusWidget()) {
+Busy::Busy(QWidget& window, QProgressBar& bar, QPushButton& stop, Others others)
+    : m_window(window), m_bar(bar), m_stop(stop), m_others(others), m_focus(QApplication::focusWidget()) {
     m_bar.setRange(0, kWhole);
     m_bar.setValue(0);
     m_bar.show();
+    m_stop.setEnabled(true);
     m_stop.show();
     m_stop.setFocus(Qt::OtherFocusReason);
-    connect(&m_stop, &QPushButton::clicked, this, [this] { m_stopped = true; });
+    connect(&m_stop, &QPushButton::clicked, this, &Busy::stop);
     qApp->installEventFilter(this);
-    m_since.start();
 }
 
 Busy::~Busy() {
     qApp->removeEventFilter(this);
-    const bool hadKeys = m_stop.hasFocus();
+    const bool hadKeys = m_stop.hasFocus() || !m_stop.isEnabled();
     m_bar.hide();
     m_stop.hide();
     if (hadKeys && m_focus) m_focus->setFocus(Qt::OtherFocusReason);
 }
 
-ex::ImportWatch Busy::watch() {
-    return [this](ex::ImportStep step, qint64 done, qint64 total) { return told(step, done, total); };
+core::Progress Busy::progress() {
+    return core::Progress(
+        [this](const QString& what, double share) {
+            show(what, share);
+            QCoreApplication::processEvents();
+            return !m_stopped;
+        },
+        {}, kPaintsApart);
 }
 
-bool Busy::told(ex::ImportStep step, qint64 done, qint64 total) {
-    if (done > 0 && m_since.elapsed() < kPaintsApartMs) return !m_stopped;
-    const auto [from, to] = spanOf(step);
-    const double share = total > 0 ? std::min(1.0, static_cast<double>(done) / static_cast<double>(total)) : 0.0;
-    m_bar.setValue(from + static_cast<int>(share * (to - from)));
-    QCoreApplication::processEvents();
-    m_since.restart();
-    return !m_stopped;
+void Busy::show(const QString& what, double share) {
+    m_bar.setValue(static_cast<int>(share * kWhole));
+    if (!m_stopped) emit told(what);
+}
+
+void Busy::stop() {
+    if (m_stopped) return;
+    m_stopped = true;
+    m_stop.setEnabled(false);
+    emit told(tr("Stopping…"));
 }
 
 bool Busy::isOurs(const QObject* object) const {
@@ -92,14 +85,14 @@ bool Busy::isOurs(const QObject* object) const {
 }
 
 bool Busy::eventFilter(QObject* watched, QEvent* event) {
-    if (event->type() == QEvent::Timer) return !isOurs(watched);          // it comes again
+    if (event->type() == QEvent::Timer) return m_others == Others::Wait && !isOurs(watched); // it comes again
     if (!isInput(event->type()) || watched->isWindowType()) return false; // a window hands its input to a widget
     if (event->type() == QEvent::KeyPress && static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape) {
-        m_stopped = true;
+        stop();
         return true;
     }
     if (event->type() == QEvent::Close) event->ignore();
     return !isOurs(watched);
 }
 
-} // namespace ui::exchange
+} // namespace ui::busy

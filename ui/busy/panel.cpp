@@ -1,6 +1,7 @@
-#include "ui/exchange/busy_panel.h"
+#include "ui/busy/panel.h"
 
 #include "ui/look/colours.h"
+#include "ui/look/type.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -10,29 +11,41 @@
 
 #include <algorithm>
 
-namespace ui::exchange {
+namespace ui::busy {
 
-BusyPanel::BusyPanel(const QString& sentence, QWidget& window)
-    : QFrame(&window), m_bar(new QProgressBar(this)), m_stop(new QPushButton(tr("Sto&p"), this)) {
+Panel::Panel(const QString& sentence, QWidget& window, Others others)
+    : QFrame(&window),
+      m_doing(new QLabel(this)),
+      m_bar(new QProgressBar(this)),
+      m_stop(new QPushButton(tr("Sto&p"), this)) {
     setObjectName(QStringLiteral("busyPanel"));
     setFrameShape(QFrame::StyledPanel);
     setAutoFillBackground(true);
     setPalette(look::paletteOf(look::coloursOf(window)));
     m_bar->setAccessibleName(sentence);
     m_bar->setTextVisible(false);
-    m_stop->setToolTip(tr("Nothing is written then (Esc)"));
+    m_stop->setToolTip(tr("Nothing is changed then (Esc)"));
+    m_doing->setProperty("quiet", true);
+    m_doing->setObjectName(QStringLiteral("busyDoing"));
+    auto* title = new QLabel(sentence, this);
     auto* down = new QVBoxLayout(this);
     down->setContentsMargins(18, 14, 18, 14);
     auto* across = new QHBoxLayout;
     across->addWidget(m_bar, 1);
     across->addWidget(m_stop);
-    down->addWidget(new QLabel(sentence, this));
+    down->addWidget(title);
     down->addLayout(across);
+    down->addWidget(m_doing);
     resize(std::max(sizeHint().width(), window.fontMetrics().averageCharWidth() * 60), sizeHint().height());
     move((window.width() - width()) / 2, (window.height() - height()) / 2);
     show();
     raise();
-    m_busy = std::make_unique<Busy>(window, *m_bar, *m_stop);
+    m_busy = std::make_unique<Busy>(window, *m_bar, *m_stop, others);
+    connect(m_busy.get(), &Busy::told, m_doing, &QLabel::setText);
 }
 
-} // namespace ui::exchange
+Panel::~Panel() = default;
+
+QString Panel::doing() const { return m_doing->text(); }
+
+} // namespace ui::busy
