@@ -60,9 +60,9 @@ void addBoxKinds(const store::Database& from, const store::Database& to, ChangeS
         change.bulk.push_back({Table::BoxKind, row.id, 1, [cells = *row.after](qint64) { return cells; }});
 }
 
-class Progress {
+class RowsDone {
 public:
-    Progress(const Salvage::Watch& watch, qint64 total) : m_watch(watch), m_total(std::max<qint64>(total, 1)) {}
+    RowsDone(const Salvage::Watch& watch, qint64 total) : m_watch(watch), m_total(std::max<qint64>(total, 1)) {}
     void one() {
         constexpr qint64 kApart = 2048;
         ++m_done;
@@ -83,7 +83,7 @@ qint64 rowsIn(const store::Database& db) {
 }
 
 /// All rows as one change.
-ChangeSet allRows(const store::Database& from, const store::Database& to, Progress& progress) {
+ChangeSet allRows(const store::Database& from, const store::Database& to, RowsDone& progress) {
     ChangeSet change;
     for (int i = 0; i < kTableCount; ++i) {
         const auto table = static_cast<Table>(i);
@@ -101,7 +101,7 @@ ChangeSet allRows(const store::Database& from, const store::Database& to, Progre
 }
 
 /// The rows past the history, which has them already.
-void copyRows(const store::Database& from, const store::Database& to, Progress& progress) {
+void copyRows(const store::Database& from, const store::Database& to, RowsDone& progress) {
     to.exec("DELETE FROM box_kind");
     for (int i = 0; i < kTableCount; ++i) {
         const auto table = static_cast<Table>(i);
@@ -181,7 +181,7 @@ QByteArray historyText(const ToldRows& told) {
 Written writeSalvaged(const SalvagedBook& book, const QString& path, const Salvage::Watch& watch) {
     Written written;
     const auto db = store::Database::create(path);
-    Progress progress(watch, rowsIn(book.rows));
+    RowsDone progress(watch, rowsIn(book.rows));
     {
         store::Transaction transaction(*db);
         db->exec("PRAGMA defer_foreign_keys = ON"); // to the end of this transaction
