@@ -52,7 +52,7 @@ public:
         case 0:
             return undo();
         case 1:
-            return key(Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
+            return undoKey(Qt::ControlModifier | Qt::ShiftModifier);
         case 2:
         case 3:
             return carry();
@@ -81,10 +81,16 @@ private:
         if (!newest.empty()) say("saved", newest.front().seq);
     }
 
-    void key(Qt::Key key, Qt::KeyboardModifiers with = {}) const {
+    /// In a field that is typed into the key takes back what was typed there.
+    void undoKey(Qt::KeyboardModifiers with) const {
+        const bool typing = form().isVisible() && !form().place().was;
+        const qint64 colony = form().place().colony.value;
+        if (typing) say("leaving", colony);
         QWidget* focus = QApplication::focusWidget();
-        QTest::keyClick(focus ? focus : const_cast<ui::window::MainWindow*>(&m_window), key, with);
+        QTest::keyClick(focus ? focus : &plan(), Qt::Key_Z, with);
         wait();
+        if (typing && form().isVisible() && !form().note()->text().isEmpty())
+            say("typing", colony, form().note()->text());
     }
 
     /// What this book began with stays.
@@ -92,7 +98,7 @@ private:
         const QString text = session().undoText().value_or(QString());
         const bool ours = text.startsWith(QStringLiteral("Carried")) ||
                           (text.startsWith(QStringLiteral("Logged")) && !text.contains(QStringLiteral("2026-09-14")));
-        if (ours) key(Qt::Key_Z, Qt::ControlModifier);
+        if (ours) undoKey(Qt::ControlModifier);
     }
 
     void carry() {

@@ -14,7 +14,7 @@ namespace tests::reliability {
 ///   typing COLONY NOTE   the window has taken the key (NOTE: what the note says; empty: "-")
 ///   saving COLONY        Enter is about to be pressed
 ///   saved LINE           the window has saved it; LINE: its number in the history
-///   leaving COLONY       Escape is about to be pressed, twice
+///   leaving COLONY       what is typed is about to be thrown away, or taken back in part
 /// A window that shows an error ends the process with 4.
 [[noreturn]] void typeUntilKilled(const QString& book, const FixedClock& clock, unsigned seed, int out);
 
