@@ -91,7 +91,8 @@ QString putAside(const QString& copy) {
     {
         const store::BookLock free(copy); // nobody writes it
         const QString journal = QStringLiteral("-journal");
-        const bool hot = QFile::rename(copy + journal, to + journal);
+        // Cut short between the two names the copy would be without what it needs.
+        const bool hot = !store::settleJournal(copy) && QFile::rename(copy + journal, to + journal);
         if (!QFile::rename(copy, to)) {
             if (hot) QFile::rename(to + journal, copy + journal);
             throw notMoved(copy);

@@ -2,6 +2,7 @@
 
 #include "core/base/error.h"
 #include "core/exchange/fault.h"
+#include "core/store/disk_names.h"
 
 #include <QCoreApplication>
 #include <QDir>
@@ -37,8 +38,10 @@ PartBook::~PartBook() {
 }
 
 void PartBook::keep() {
-    QFile part(m_part);
-    if (!part.rename(m_path)) throw cannotBeMade(m_path, part.errorString());
+    int error = store::syncFile(m_part);
+    if (error == 0) error = store::giveName(m_part, m_path);
+    if (error == 0) error = store::syncFolderOf(m_path);
+    if (error != 0) throw cannotBeMade(m_path, qt_error_string(error));
 }
 
 } // namespace core::exchange

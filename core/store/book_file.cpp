@@ -32,20 +32,6 @@ QString uriOf(const QString& path, const char* mode) {
 
 bool writable(const QString& path) { return access(QFile::encodeName(path).constData(), W_OK) == 0; }
 
-/// A journal that a killed program left beside the book is played back, as when the book is opened. False: it is there
-/// still, and not to be read as another book's.
-bool settleJournal(const QString& book) {
-    QFile journal(book + QStringLiteral("-journal"));
-    if (!journal.exists()) return true;
-    sqlite3* db = nullptr;
-    if (sqlite3_open_v2(QFile::encodeName(book).constData(), &db, SQLITE_OPEN_READWRITE, nullptr) == SQLITE_OK) {
-        harden(db);
-        sqlite3_exec(db, "PRAGMA schema_version", nullptr, nullptr, nullptr);
-    }
-    sqlite3_close(db);
-    return !journal.exists();
-}
-
 Error notOnDisk(const QString& path, int error) {
     return refused(QStringLiteral("%1 cannot be kept: the disk failed while it was written."), path, error);
 }
@@ -136,6 +122,18 @@ void NewBookFile::keep() {
 void putAt(const QString& part, const QString& path) {
     if (const int error = replaceName(part, path)) throw refused(QStringLiteral("%1 cannot be written."), path, error);
     if (const int error = syncFolderOf(path)) throw notOnDisk(path, error);
+}
+
+bool settleJournal(const QString& book) {
+    QFile journal(book + QStringLiteral("-journal"));
+    if (!journal.exists()) return true;
+    sqlite3* db = nullptr;
+    if (sqlite3_open_v2(QFile::encodeName(book).constData(), &db, SQLITE_OPEN_READWRITE, nullptr) == SQLITE_OK) {
+        harden(db);
+        sqlite3_exec(db, "PRAGMA schema_version", nullptr, nullptr, nullptr);
+    }
+    sqlite3_close(db);
+    return !journal.exists();
 }
 
 void takePlace(const QString& part, const QString& book) {

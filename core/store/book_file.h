@@ -40,6 +40,10 @@ private:
 /// The file at `part` is at `path` then, on the disk, whatever was there. Throws Error(Book).
 void putAt(const QString& part, const QString& path);
 
+/// A journal that a killed program left beside the book is played back, as when the book is opened. False: it is there
+/// still, and not to be read as another book's. No one has the book open.
+bool settleJournal(const QString& book);
+
 /// The book at `part` takes the place of the one at `book`, which is at `part` then; where there is none it just takes
 /// the name. Whenever that is cut short there is a whole book at `book`, and the old one at one of the two. No one has
 /// either open. Throws Error(Book): then nothing has changed and `part` is gone; or only at the end the disk failed.

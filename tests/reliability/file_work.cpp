@@ -4,6 +4,7 @@
 
 #include "core/edit/backups.h"
 #include "core/edit/edit_context.h"
+#include "core/exchange/import.h"
 
 #include <QDir>
 #include <QFile>
@@ -79,6 +80,33 @@ FileWork newBook() {
         if (yards > 1 || (said > 1 && yards != 1)) return "its first yard is lost";
         addYard(*session, QStringLiteral("South"));
         return session->yards().size() == yards + 1 ? "" : "the next edit does nothing";
+    });
+    return work;
+}
+
+FileWork importedNew() {
+    FileWork work;
+    work.name = "an import that makes a book";
+    work.prepare = [](const QString&) {};
+    work.run = [](const QString& folder, const std::function<void()>& said) {
+        using core::exchange::FileKind;
+        const QString from = QStringLiteral(YW_TEST_DATA "/yards/kiln-field/");
+        core::exchange::ImportFiles files;
+        files.files = {{FileKind::Yards, from + QStringLiteral("yards.csv")},
+                       {FileKind::Colonies, from + QStringLiteral("colonies.csv")},
+                       {FileKind::Visits, from + QStringLiteral("visits.csv")}};
+        if (!core::exchange::importIntoBook(bookIn(folder), clockOfWorks(), files, false).good()) return;
+        said();
+    };
+    const auto run = work.run;
+    work.faultOf = judged([run](const QString& folder, int said) -> std::string {
+        if (!QFileInfo::exists(bookIn(folder))) {
+            if (said > 0) return "the imported book is lost";
+            run(folder, [] {}); // again
+        }
+        std::string fault;
+        soundState(bookIn(folder), fault);
+        return openIn(bookIn(folder))->history(2).size() == 1 ? fault : "the imported book is half";
     });
     return work;
 }
@@ -256,6 +284,7 @@ FileWork restored(const char* name, bool half, bool oldSystem) {
 
 std::vector<FileWork> fileWorks() {
     std::vector<FileWork> works = {newBook(),
+                                   importedNew(),
                                    backup(),
                                    copy(),
                                    restored("a backup put in the book's place", false, false),

@@ -19,7 +19,8 @@ cd "$(dirname "$0")/../.."
 jobs=(
     'million|soak_test|$YW_BUILD/soak_test --gtest_filter=*Million*'
     'soak|soak_test|$YW_BUILD/soak_test --gtest_filter=*AsAUsers*:SoakKinds*'
-    'cuts|reliability_test|$YW_BUILD/reliability_test --gtest_filter=PowerCut*:*FilesCut*'
+    'cuts|reliability_test|$YW_BUILD/reliability_test --gtest_filter=PowerCut*'
+    'file-cuts|reliability_test|$YW_BUILD/reliability_test --gtest_filter=*FilesCut*'
     'window-kills|window_kill_test|TMPDIR=/dev/shm $YW_BUILD/window_kill_test'
     'kills|reliability_test|$YW_BUILD/reliability_test --gtest_filter=Kill*'
     'faults|reliability_test|$YW_BUILD/reliability_test --gtest_filter=DiskFault*:Vanished*'

@@ -202,7 +202,7 @@ void WindowKill::judge(const Heard& heard) {
 }
 
 TEST_F(WindowKill, LosesNothingThatItSavedOrThatWasTyped) {
-    const int kills = longRun() ? 2000 : 8;
+    const int kills = longRun() ? 3000 : 8;
     const unsigned first = seedOfRun();
     int done = 0;
     for (; done < kills && m_losses < 10 && !HasFailure(); ++done) {
