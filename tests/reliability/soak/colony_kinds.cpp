@@ -44,7 +44,7 @@ HiveRow rowOf(Hand& h) {
     HiveRow r;
     r.yard = h.yard();
     r.count = 1 + h.upTo(2);
-    r.firstLabel = QStringLiteral("R%1").arg(h.upTo(80));
+    r.firstLabel = QStringLiteral("R%1").arg(h.upTo(9999));
     r.start = h.ground();
     r.spacingMm = 700;
     r.box = BoxKindId{1 + h.upTo(3)};
@@ -110,21 +110,21 @@ ChangeSet endNow(Hand& h, const EditContext& c) {
 }
 
 const Kind kKinds[] = {
-    {"addColony", 12,
+    {"addColony", 6,
      [](Hand& h, const EditContext& c) {
          h.needRoom();
          return addColony(c, freshColony(h, c));
      }},
-    {"addHiveRow", 3, [](Hand& h, const EditContext& c) { return addHiveRow(c, rowOf(h)); }},
-    {"recordDivide", 8, [](Hand& h, const EditContext& c) { return recordDivide(c, divideOf(h, c)); }},
-    {"recordUnion", 8, [](Hand& h, const EditContext& c) { return recordUnion(c, unionOf(h)); }},
-    {"endColony", 5,
+    {"addHiveRow", 1, [](Hand& h, const EditContext& c) { return addHiveRow(c, rowOf(h)); }},
+    {"recordDivide", 4, [](Hand& h, const EditContext& c) { return recordDivide(c, divideOf(h, c)); }},
+    {"recordUnion", 4, [](Hand& h, const EditContext& c) { return recordUnion(c, unionOf(h)); }},
+    {"endColony", 3,
      [](Hand& h, const EditContext& c) {
          h.needMany();
          return endColony(c, h.living(), h.today, endKind(h));
      }},
-    {"recordLoss", 3, [](Hand& h, const EditContext& c) { return recordLoss(c, lossOf(h)); }},
-    {"recordFailure", 2, failure},
+    {"recordLoss", 2, [](Hand& h, const EditContext& c) { return recordLoss(c, lossOf(h)); }},
+    {"recordFailure", 1, failure},
     {"changeColony", 12, colonyNow},
     {"changeColonies", 4, coloniesNow},
     {"changeBeginning", 4, beginningNow},
@@ -137,10 +137,10 @@ const Kind kKinds[] = {
          return changeLineage(c, now);
      }},
     {"takeBackLineage", 8, [](Hand& h, const EditContext& c) { return takeBackLineage(c, h.old<Lineage>().id); }},
-    {"takeBackEnd", 8,
-     [](Hand& h, const EditContext& c) { return takeBackEnd(c, h.oneIn(6) ? h.ended() : h.retiring()); }},
-    {"takeBackColony", 20,
-     [](Hand& h, const EditContext& c) { return takeBackColony(c, h.oneIn(8) ? h.living() : h.bare()); }},
+    {"takeBackEnd", 24,
+     [](Hand& h, const EditContext& c) { return takeBackEnd(c, h.oneIn(12) ? h.ended() : h.bare(false)); }},
+    {"takeBackColony", 24,
+     [](Hand& h, const EditContext& c) { return takeBackColony(c, h.oneIn(12) ? h.living() : h.bare(true)); }},
 };
 
 } // namespace

@@ -7,7 +7,7 @@ namespace tests::soak {
 
 namespace {
 
-constexpr size_t kRetireesAtOnce = 60; ///< some of them stay: what came of a divide is not taken back by an edit
+constexpr size_t kMostRetirees = 40; ///< some of them stay: what came of a divide is not taken back by an edit
 
 bool trouble(const Row& row) {
     return std::ranges::any_of(row, [](const Value& value) {
@@ -30,16 +30,28 @@ bool firstPlace(const Row& row) {
 
 } // namespace
 
+size_t Hand::livingOn() const {
+    size_t count = m_book.living().size();
+    for (const qint64 id : retirees()) count -= m_book.living().contains(id) ? 1 : 0;
+    return count;
+}
+
 void Hand::needRoom() const {
-    if (m_book.living().size() > m_size.living + 3) throw Nothing();
+    const bool full = m_book.rows(Table::Colony).size() > m_size.living + m_size.ended + kMostRetirees;
+    if (full || livingOn() > m_size.living + 3) throw Nothing();
 }
 
 void Hand::needMany() const {
-    if (m_book.living().size() + 3 < m_size.living) throw Nothing();
+    if (livingOn() + 3 < m_size.living) throw Nothing();
 }
 
 void Hand::needFew(Table table) const {
     if (m_book.rows(table).size() > m_size.rowsATable) throw Nothing();
+}
+
+void Hand::needFewCarries() const {
+    const size_t carries = m_book.rows(Table::Placement).size() - m_book.rows(Table::Colony).size();
+    if (carries > m_size.rowsATable) throw Nothing();
 }
 
 ColonyId Hand::pick(const std::set<qint64>& ids) {
@@ -66,7 +78,7 @@ std::set<qint64> Hand::retirees() const {
     const size_t most = m_size.living + m_size.ended;
     std::set<qint64> out;
     for (auto row = all.begin(); row != all.end() && out.size() + most < all.size(); ++row)
-        if (out.size() < kRetireesAtOnce) out.insert(row->first);
+        if (out.size() < kMostRetirees) out.insert(row->first);
     return out;
 }
 
@@ -77,20 +89,17 @@ ColonyId Hand::retiring() {
     return ColonyId{*std::next(old.begin(), upTo(static_cast<int>(old.size()) - 1))};
 }
 
-bool Hand::named(qint64 colony) const {
-    for (int i = 0; i < kTableCount; ++i) {
-        const auto table = static_cast<Table>(i);
-        if (table == Table::Colony) continue;
-        for (const auto& [id, row] : m_book.rows(table))
-            if (namesColony(table, row, {colony}) && !(table == Table::Placement && firstPlace(row))) return true;
-    }
-    return false;
-}
-
-ColonyId Hand::bare() {
+ColonyId Hand::bare(bool lives) {
+    std::set<qint64> named;
+    for (int i = 0; i < kTableCount; ++i)
+        for (const auto& [id, row] : m_book.rows(static_cast<Table>(i)))
+            if (static_cast<Table>(i) != Table::Placement || !firstPlace(row))
+                addColonies(static_cast<Table>(i), row, named);
+    std::vector<qint64> all;
     for (const qint64 id : retirees())
-        if (m_book.living().contains(id) && !named(id)) return ColonyId{id};
-    throw Nothing();
+        if (m_book.living().contains(id) == lives && !named.contains(id)) all.push_back(id);
+    if (all.empty()) throw Nothing();
+    return ColonyId{all[static_cast<size_t>(upTo(static_cast<int>(all.size()) - 1))]};
 }
 
 YardId Hand::yard() {
@@ -107,7 +116,7 @@ Day Hand::dayOf(ColonyId id) {
 }
 
 MmPoint Hand::place(const EditContext& c, YardId yard) {
-    if (oneIn(2)) return ground();
+    if (!oneIn(10)) return ground();
     const auto stands = c.standsOf(yard);
     if (stands.empty()) return ground();
     return stands[static_cast<size_t>(upTo(static_cast<int>(stands.size()) - 1))].at;

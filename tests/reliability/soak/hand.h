@@ -23,7 +23,7 @@ struct Size {
     size_t living = 24; ///< colonies, about
     size_t ended = 24;  ///< beyond that the oldest colonies, and all that names them, are taken back
     size_t yards = 4;
-    size_t rowsATable = 160; ///< from then on records are taken back as often as made
+    size_t rowsATable = 120; ///< from then on records are taken back as often as made
 };
 
 /// What an edit picks by chance, and is mostly valid.
@@ -45,6 +45,7 @@ public:
     void needRoom() const;           ///< for another colony
     void needMany() const;           ///< so that one may end
     void needFew(Table table) const; ///< rows
+    void needFewCarries() const;
 
     ColonyId living();
     ColonyId otherLiving(ColonyId than);
@@ -52,8 +53,8 @@ public:
     ColonyId anyColony() { return oneIn(5) ? ended() : living(); }
     /// One of the oldest, where there are too many: nothing new is written of it, what names it is taken back, then it.
     ColonyId retiring();
-    /// One of the oldest that nothing names any more; it lives, and is gone from the book next.
-    ColonyId bare();
+    /// One of the oldest that nothing names any more: first its end is taken back, then it.
+    ColonyId bare(bool lives);
     YardId yard(); ///< not closed; not of those that are too many
     /// A day of its life, mostly one of the last weeks.
     Day dayOf(ColonyId colony);
@@ -61,7 +62,8 @@ public:
     MmPoint ground() { return {upTo(59) * 700, upTo(39) * 700}; }
     /// A stand of that yard where no hive stands, or bare ground.
     MmPoint place(const EditContext& c, YardId yard);
-    QString label() { return QString::number(1 + upTo(199)); }
+    /// Mostly one that no colony has had: else few of the ended could live again.
+    QString label() { return QString::number(1 + upTo(oneIn(20) ? 99 : 99'999)); }
     QString note();
     QString who() { return QStringLiteral("Keeper %1").arg(upTo(4)); }
 
@@ -78,7 +80,7 @@ private:
     std::optional<qint64> unwanted(Table table);
     std::vector<qint64> unwantedRows(Table table) const;
     std::set<qint64> retirees() const;
-    bool named(qint64 colony) const;
+    size_t livingOn() const; ///< less those that retire
     ColonyId pick(const std::set<qint64>& ids);
     template <class T> T rowNear(const Shadow::Rows& rows, double share) {
         const qint64 id = idNear(rows, share);

@@ -50,10 +50,17 @@ ChangeSet endNow(Hand& h, const EditContext& c) {
     return changeKitEnd(c, now);
 }
 
+ChangeSet countedBack(Hand& h, const EditContext& c) {
+    const Kit lot = h.old<Kit>();
+    // What ended that way is not forgotten, while its end stands in the book.
+    if (lot.state == kit::kBurned || lot.state == kit::kSterilised) throw Nothing();
+    return takeBackKit(c, placeOf(lot));
+}
+
 const Kind kKinds[] = {
     {"countKit", 4, counted},
     {"moveKit", 3, [](Hand& h, const EditContext& c) { return h.oneIn(3) ? cleaned(h, c) : ended(h, c); }},
-    {"takeBackKit", 14, [](Hand& h, const EditContext& c) { return takeBackKit(c, placeOf(h.old<Kit>())); }},
+    {"takeBackKit", 40, countedBack},
     {"changeKitEnd", 1, endNow},
     {"takeBackKitEnd", 6, [](Hand& h, const EditContext& c) { return takeBackKitEnd(c, h.old<KitEnd>().id); }},
 };

@@ -30,13 +30,29 @@ std::pair<ColonyId, ColonyId> pairIn(Hand& h, const EditContext& c, YardId yard)
     return {one, other};
 }
 
-void needFewDays(Hand& h) {
-    if (h.book().rows(Table::MergeDay).size() >= kMostDays) throw Nothing();
+template <class Strip> void addBegun(Hand& h, std::set<MergeDayId>& begun) {
+    for (const auto& [id, row] : h.book().rows(tableOf<Strip>()))
+        if (const auto strip = fromRow<Strip>(id, row); strip.outcome) begun.insert(strip.mergeDay);
+}
+
+/// Days of which something was written back already: nothing of what they ask changes.
+std::set<MergeDayId> begunDays(Hand& h) {
+    std::set<MergeDayId> begun;
+    addBegun<MergeStrip>(h, begun);
+    addBegun<DivideStrip>(h, begun);
+    return begun;
+}
+
+bool manyDays(Hand& h) { return h.book().rows(Table::MergeDay).size() >= kMostDays + begunDays(h).size(); }
+
+MergeDay openDay(Hand& h) {
+    const auto begun = begunDays(h);
+    return h.such<MergeDay>([&](const MergeDay& day) { return h.oneIn(30) || !begun.contains(day.id); });
 }
 
 /// One that is there, or where there are few a new one of these days.
 MergeDay dayOf(Hand& h) {
-    if (h.book().rows(Table::MergeDay).size() >= kMostDays || h.oneIn(2)) return h.any<MergeDay>();
+    if (manyDays(h) || h.oneIn(2)) return openDay(h);
     MergeDay day;
     day.yard = h.yard();
     day.day = h.today - h.upTo(2);
@@ -56,13 +72,13 @@ ChangeSet asked(Hand& h, const EditContext& c) {
 }
 
 ChangeSet variant(Hand& h, const EditContext& c) {
-    needFewDays(h);
-    const MergeDay of = h.any<MergeDay>();
+    if (manyDays(h)) throw Nothing();
+    const MergeDay of = openDay(h);
     return addMergeVariant(c, of.yard, of.day, of.id);
 }
 
 ChangeSet printed(Hand& h, const EditContext& c) {
-    const MergeDay day = h.any<MergeDay>();
+    const MergeDay day = openDay(h);
     const auto [moved, host] = pairIn(h, c, day.yard);
     MergeStrip strip;
     strip.moved = moved;
@@ -73,7 +89,7 @@ ChangeSet printed(Hand& h, const EditContext& c) {
 
 StripClose closeOf(Hand& h, const EditContext& c) {
     StripClose close;
-    const MergeDay day = dayOf(h);
+    const MergeDay day = h.oneIn(2) ? h.any<MergeDay>() : dayOf(h);
     close.yard = day.yard;
     close.day = day.day;
     std::tie(close.moved, close.host) = pairIn(h, c, day.yard);
@@ -94,7 +110,7 @@ ChangeSet divides(Hand& h, const EditContext& c) {
 }
 
 ChangeSet dividesPrinted(Hand& h, const EditContext& c) {
-    const MergeDay day = h.any<MergeDay>();
+    const MergeDay day = openDay(h);
     DivideStrip strip;
     strip.colony = standingIn(h, c, day.yard);
     return printDivides(c, day.id, {strip});
@@ -102,10 +118,10 @@ ChangeSet dividesPrinted(Hand& h, const EditContext& c) {
 
 DivideClose divideClose(Hand& h, const EditContext& c) {
     if (h.book().rows(Table::DivideStrip).size() >= kMostDivideStrips) throw Nothing();
-    const MergeDay day = dayOf(h);
+    const MergeDay day = h.oneIn(2) ? h.any<MergeDay>() : dayOf(h);
     DivideClose close{day.yard, day.day, standingIn(h, c, day.yard), DivideQueens::Own, StripOutcome::Done, {},
                       h.note(), h.who()};
-    if (h.oneIn(2)) close.outcome = StripOutcome::NotDone;
+    if (!h.oneIn(6)) close.outcome = StripOutcome::NotDone;
     if (close.outcome != StripOutcome::Done) return close;
     h.needRoom();
     close.made.push_back(freshColony(h, c));
@@ -127,7 +143,7 @@ const Kind kKinds[] = {
     {"printDivides", 2, dividesPrinted},
     {"closeDivide", 1, [](Hand& h, const EditContext& c) { return closeDivide(c, divideClose(h, c)); }},
     {"closeDivideAsFact", 1, [](Hand& h, const EditContext& c) { return closeDivideAsFact(c, divideClose(h, c)); }},
-    {"takeBackMergeDay", 8, [](Hand& h, const EditContext& c) { return takeBackMergeDay(c, h.any<MergeDay>().id); }},
+    {"takeBackMergeDay", 8, [](Hand& h, const EditContext& c) { return takeBackMergeDay(c, openDay(h).id); }},
 };
 
 } // namespace

@@ -37,12 +37,14 @@ ChangeSet yardNow(Hand& h, const EditContext& c) {
 }
 
 ChangeSet carryOne(Hand& h, const EditContext& c) {
+    h.needFewCarries();
     const ColonyId id = h.living();
     const Stand from = standOf(c, id);
     return carryHive(c, id, h.place(c, from.yard), h.today - h.upTo(2));
 }
 
 ChangeSet carryAway(Hand& h, const EditContext& c) {
+    h.needFewCarries();
     const YardId yard = h.yard();
     std::optional<int> heading;
     if (h.oneIn(2)) heading = h.upTo(359);
@@ -50,6 +52,7 @@ ChangeSet carryAway(Hand& h, const EditContext& c) {
 }
 
 ChangeSet carrySome(Hand& h, const EditContext& c) {
+    h.needFewCarries();
     const ColonyId one = h.living();
     const ColonyId other = h.otherLiving(one);
     const Stand a = standOf(c, one), b = standOf(c, other);
@@ -58,6 +61,7 @@ ChangeSet carrySome(Hand& h, const EditContext& c) {
 }
 
 ChangeSet swapTwo(Hand& h, const EditContext& c) {
+    h.needFewCarries();
     const ColonyId one = h.living();
     const Stand from = standOf(c, one);
     for (int i = 0; i < 6; ++i)
@@ -77,6 +81,13 @@ ChangeSet placementNow(Hand& h, const EditContext& c) {
 ChangeSet carryBack(Hand& h, const EditContext& c) {
     if (!h.oneIn(3)) return takeBackCarry(c, h.old<Placement>().id);
     return takeBackCarry(c, h.such<Placement>([](const Placement& p) { return !p.first && !p.until; }).id);
+}
+
+ChangeSet standBack(Hand& h, const EditContext& c) {
+    if (h.oneIn(6)) return takeBackStand(c, h.any<Stand>().id);
+    std::set<StandId> used;
+    for (const auto& [id, row] : h.book().rows(Table::Placement)) used.insert(fromRow<Placement>(id, row).stand);
+    return takeBackStand(c, h.such<Stand>([&](const Stand& s) { return !used.contains(s.id); }).id);
 }
 
 ChangeSet stands(Hand& h, const EditContext& c) {
@@ -122,7 +133,7 @@ const Kind kKinds[] = {
          h.needFew(Table::Stand);
          return addStand(c, h.yard(), {}, h.ground());
      }},
-    {"takeBackStand", 10, [](Hand& h, const EditContext& c) { return takeBackStand(c, h.any<Stand>().id); }},
+    {"takeBackStand", 16, standBack},
     {"carryHive", 10, carryOne},
     {"carryTo", 4, carryAway},
     {"carryHives", 4, carrySome},

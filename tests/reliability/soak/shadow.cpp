@@ -38,6 +38,15 @@ std::vector<size_t> colonyColumns(Table table) {
     return columns;
 }
 
+const std::vector<size_t>& columnsWithColonies(Table table) {
+    static const auto columns = [] {
+        std::array<std::vector<size_t>, kTableCount> all;
+        for (size_t i = 0; i < all.size(); ++i) all[i] = colonyColumns(static_cast<Table>(i));
+        return all;
+    }();
+    return columns[static_cast<size_t>(table)];
+}
+
 /// Settings are keyed by name: their ids say nothing.
 std::set<Row> cellsOf(const Shadow::Rows& rows) {
     std::set<Row> cells;
@@ -53,13 +62,13 @@ Shadow::Rows rowsOf(const EditContext& c, Table table) {
 
 } // namespace
 
+void addColonies(Table table, const Row& row, std::set<qint64>& colonies) {
+    for (const size_t column : columnsWithColonies(table))
+        if (const auto* id = std::get_if<qint64>(&row[column])) colonies.insert(*id);
+}
+
 bool namesColony(Table table, const Row& row, const std::set<qint64>& colonies) {
-    static const auto columns = [] {
-        std::array<std::vector<size_t>, kTableCount> all;
-        for (size_t i = 0; i < all.size(); ++i) all[i] = colonyColumns(static_cast<Table>(i));
-        return all;
-    }();
-    return std::ranges::any_of(columns[static_cast<size_t>(table)], [&](size_t column) {
+    return std::ranges::any_of(columnsWithColonies(table), [&](size_t column) {
         const auto* id = std::get_if<qint64>(&row[column]);
         return id && colonies.contains(*id);
     });

@@ -39,7 +39,9 @@ private:
     quint64 m_hash = 0;
 };
 
-/// Whether a row names a colony of these in any of its columns.
+/// Adds the colonies that a row names in any of its columns.
+void addColonies(Table table, const Row& row, std::set<qint64>& colonies);
+/// Whether it names one of these.
 bool namesColony(Table table, const Row& row, const std::set<qint64>& colonies);
 
 } // namespace tests::soak

@@ -164,6 +164,7 @@ void Soak::acknowledged(const HistoryLine& line) {
     EXPECT_EQ(line.seq, m_last + 1) << m_doing;
     m_last = line.seq;
     ++m_edits;
+    if (m_doing.starts_with("closeDivide")) m_divides.push_back(line.seq);
 }
 
 void Soak::refused(const std::string& name, const Error& e, bool unwritten) {
@@ -287,12 +288,22 @@ bool Soak::redoOne() {
     return true;
 }
 
+/// What came of a divide has no edit that takes it back.
+qint64 Soak::lineToTakeBack() {
+    if (!m_divides.empty() && m_hand.oneIn(3)) {
+        const qint64 seq = m_divides.front();
+        m_divides.erase(m_divides.begin());
+        return seq;
+    }
+    const int reach = static_cast<int>(std::min<qint64>(m_last, m_hand.oneIn(200) ? 20'000 : 60));
+    return m_last - m_hand.upTo(reach - 1);
+}
+
 /// A line of the last ones, now and then of any age, is taken back out of turn; redo and undo lead there and back.
 void Soak::takeBack() {
     m_doing = "take back";
     if (m_last == 0) return;
-    const int reach = static_cast<int>(std::min<qint64>(m_last, m_hand.oneIn(200) ? 20'000 : 60));
-    const qint64 seq = m_last - m_hand.upTo(reach - 1);
+    const qint64 seq = lineToTakeBack();
     m_changed = false;
     const quint64 before = m_shadow.hash();
     try {

@@ -58,6 +58,7 @@ private:
     bool undoOne();
     bool redoOne();
     void takeBack();
+    qint64 lineToTakeBack();
     void reopen();
     const Kind& nextKind();
     /// Does it as the window would: where a reason is asked for, mostly with one.
@@ -87,6 +88,7 @@ private:
     qint64 m_last = 0; ///< the newest line acknowledged
     bool m_changed = false, m_adds = false;
     std::string m_doing;
+    std::vector<qint64> m_divides;         ///< lines that wrote what came of one
     std::vector<quint64> m_undos, m_redos; ///< what the rows were before each
     std::map<std::string, qint64> m_done;
     std::map<std::string, std::map<std::string, int>> m_refusals;

@@ -133,7 +133,8 @@ Plan longPlan(qint64 edits) {
         qEnvironmentVariableIntValue("YW_SOAK_EDITS") > 0 ? qEnvironmentVariableIntValue("YW_SOAK_EDITS") : edits;
     plan.editsADay = 60;
     plan.checkEvery = static_cast<int>(plan.edits / 25);
-    plan.watchEvery = 50;
+    plan.watchEvery = 200;
+    plan.reopenEvery = 400;
     plan.season = plan.edits / 80; // each fifth of the run has foulbrood as often as any other
     plan.turnEvery = 20;
     return plan;
