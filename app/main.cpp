@@ -2,6 +2,7 @@
 
 #include "app/interrupt.h"
 #include "app/window_run.h"
+#include "ui/window/guarded_application.h"
 
 #include <QApplication>
 #include <QGuiApplication>
@@ -30,7 +31,7 @@ std::unique_ptr<QCoreApplication> applicationFor(app::Needs needs, int& argc, ch
     case app::Needs::Window:
         break;
     }
-    return std::make_unique<QApplication>(argc, argv);
+    return std::make_unique<ui::window::GuardedApplication>(argc, argv);
 }
 
 } // namespace

@@ -56,6 +56,7 @@ ChangeSet allInTurn(const store::Database& db, Day today, const QString& text, c
     QStringList against;
     db.exec("SAVEPOINT in_turn");
     const auto forget = qScopeGuard([&db] {
+        if (!db.inTransaction()) return; // a failing disk has ended it
         try {
             db.exec("ROLLBACK TO in_turn");
             db.exec("RELEASE in_turn");
@@ -165,6 +166,7 @@ std::optional<HistoryLine> Session::applyInTurn(const QString& text, const std::
 std::optional<HistoryLine> Session::applyWhat(const std::function<ChangeSet()>& what,
                                               const std::optional<Correction>& correction) {
     d->needWritable();
+    d->needFile();
     ChangeSet change;
     HistoryLine line;
     {
@@ -175,7 +177,7 @@ std::optional<HistoryLine> Session::applyWhat(const std::function<ChangeSet()>& 
         line = d->write(change, store::HistoryKind::Do, std::nullopt, correction);
         transaction.commit();
     }
-    d->tops.reset();
+    d->wrote(line);
     emit changed(told(std::move(change)));
     return line;
 }

@@ -13,10 +13,12 @@ struct Session::Private {
     std::unique_ptr<store::Database> db;
     const Clock* clock = nullptr;
     QString author;
+    QString bookId;
     mutable std::optional<UndoTops> tops; ///< of the history as it stands; forgotten with each write
 
     QDateTime since;                  ///< when it was opened, UTC
     std::optional<qint64> othersSeen; ///< the others' version that was last told of
+    std::optional<HistoryLine> last;  ///< of the history, as it was last written or read
 
     /// The book from now on. Says beside it who writes it.
     void begin(std::unique_ptr<store::Database> opened);
@@ -24,6 +26,12 @@ struct Session::Private {
     bool takeFileThere();
     /// Throws Error(Book) where this session only reads.
     void needWritable() const;
+    /// Before each write: the file at the path is the one that is open, and answers. The same book, put back as another
+    /// file, is opened again. Throws Error(Book).
+    void needFile();
+    bool openAgain();
+    /// A line is written: what was known of the history is no more.
+    void wrote(const HistoryLine& line);
     const UndoTops& undoTops() const;
 
     /// Within the caller's transaction: guard, rows and line; `written` looks at what is written before the guard does.

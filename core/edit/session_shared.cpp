@@ -1,3 +1,5 @@
+#include "core/base/book_held.h"
+#include "core/base/book_replaced.h"
 #include "core/edit/compare_books.h"
 #include "core/edit/medicine_lines.h"
 #include "core/edit/session.h"
@@ -18,7 +20,58 @@ QString accountName() {
     return {};
 }
 
+std::optional<HistoryLine> newestLine(const store::Database& db) {
+    const auto lines = store::listHistory(db, 1);
+    return lines.empty() ? std::nullopt : std::optional(shownLine(lines.front()));
+}
+
+bool sameLine(const std::optional<HistoryLine>& a, const std::optional<HistoryLine>& b) {
+    if (!a || !b) return !a && !b;
+    return a->seq == b->seq && a->at == b->at && a->by == b->by && a->text == b->text;
+}
+
 } // namespace
+
+/// The file there now, where it is the book as it was last written here.
+bool Session::Private::openAgain() {
+    auto again = store::Database::openAgain(*db);
+    if (again->bookId() != bookId || !sameLine(newestLine(*again), last)) return false;
+    begin(std::move(again));
+    return true;
+}
+
+void Session::Private::needFile() {
+    try {
+        db->needOwnFile();
+        db->othersVersion();
+    } catch (const BookHeld&) {
+        throw;
+    } catch (const BookReplaced& e) { // put back as another file: a stick, a backup, a sync program
+        if (e.how != BookReplaced::How::Other) throw;
+        const BookReplaced replaced = e;
+        try {
+            if (openAgain()) return;
+        } catch (const BookHeld&) {
+            throw;
+        } catch (const Error&) {
+            throw replaced;
+        }
+        throw replaced;
+    } catch (const Error& e) { // a disk that was taken out and put back serves only those who open the file again
+        const Error silent = e;
+        try {
+            if (openAgain()) return;
+        } catch (const Error& now) {
+            throw silent;
+        }
+        throw silent;
+    }
+}
+
+void Session::Private::wrote(const HistoryLine& line) {
+    last = line;
+    tops.reset();
+}
 
 void Session::Private::sign() const {
     db->signLock({author.isEmpty() ? accountName() : author, QSysInfo::machineHostName(), since, store::thisMachine()});
@@ -30,6 +83,8 @@ void Session::Private::begin(std::unique_ptr<store::Database> opened) {
     tops.reset();
     since = clock->nowUtc();
     othersSeen = db->othersVersion();
+    bookId = db->bookId();
+    last = newestLine(*db);
     sign();
 }
 
@@ -58,6 +113,7 @@ bool Session::Private::takeFileThere() {
 }
 
 bool Session::changedElsewhere() {
+    if (!readOnly()) d->needFile();
     if (readOnly() && d->takeFileThere()) return true;
     const std::optional<qint64> now = d->db->othersVersion();
     if (!now || now == d->othersSeen) return false;

@@ -28,6 +28,7 @@ std::optional<HistoryLine> Session::redo(const std::optional<Correction>& correc
 
 std::optional<HistoryLine> Session::reverse(bool again, const std::optional<Correction>& correction) {
     d->needWritable();
+    d->needFile();
     const auto step = again ? d->undoTops().redo : d->undoTops().undo;
     if (!step) return std::nullopt;
     ChangeSet change;
@@ -39,7 +40,7 @@ std::optional<HistoryLine> Session::reverse(bool again, const std::optional<Corr
         line = d->write(change, again ? store::HistoryKind::Redo : store::HistoryKind::Undo, step->doneAs, correction);
         transaction.commit();
     }
-    d->tops.reset();
+    d->wrote(line);
     for (BulkInsert& range : change.bulk) range.row = nullptr;
     emit changed(change);
     return line;
@@ -47,6 +48,7 @@ std::optional<HistoryLine> Session::reverse(bool again, const std::optional<Corr
 
 std::optional<HistoryLine> Session::takeBack(qint64 seq, const std::optional<Correction>& correction) {
     d->needWritable();
+    d->needFile();
     ChangeSet change;
     HistoryLine line;
     {
@@ -56,7 +58,7 @@ std::optional<HistoryLine> Session::takeBack(qint64 seq, const std::optional<Cor
                         [&] { needSoundBook(*d->db, change, d->clock->today()); });
         transaction.commit();
     }
-    d->tops.reset();
+    d->wrote(line);
     for (BulkInsert& range : change.bulk) range.row = nullptr;
     emit changed(change);
     return line;

@@ -8,6 +8,7 @@
 
 #include <QDebug>
 #include <QFileInfo>
+#include <QRegularExpression>
 #include <QSqlDatabase>
 #include <QSqlDriver>
 #include <QSqlError>
@@ -24,6 +25,19 @@ constexpr int kBusyMs = 5000;
 constexpr qint64 kPagesCheckedAtOpen = 2000; ///< up to 8 MB: some 20 ms
 constexpr qint64 kPagesMost = 16'000'000;    ///< 64 GB
 
+int codeOf(const QSqlError& error) {
+    bool known = false;
+    const int code = error.nativeErrorCode().toInt(&known);
+    return known ? code : SQLITE_CANTOPEN;
+}
+
+/// A page that the disk does not give is no damage of the book: SQLite's code of that, or 0.
+int readingFailed(const QString& found) {
+    static const QRegularExpression unread(QStringLiteral("unable to get the page\\. error code=(\\d+)"));
+    const int code = unread.match(found).captured(1).toInt();
+    return (code & 0xff) == SQLITE_IOERR || (code & 0xff) == SQLITE_NOMEM ? code : 0;
+}
+
 } // namespace
 
 Database::Database(QString path, Access access) : m_path(std::move(path)), m_access(access) {}
@@ -39,9 +53,7 @@ void Database::connect(const QString& uri) {
     QSqlDatabase db = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), m_connection);
     db.setConnectOptions(QStringLiteral("QSQLITE_OPEN_URI;QSQLITE_BUSY_TIMEOUT=%1").arg(kBusyMs));
     db.setDatabaseName(uri);
-    if (!db.open())
-        throw Error(Error::Kind::Book, QStringLiteral("The book %1 cannot be opened.").arg(shownPath(m_path)),
-                    db.lastError().text());
+    if (!db.open()) throw namingFile(sqliteError(nullptr, codeOf(db.lastError()), db.lastError().text()), m_path);
     const QVariant handle = db.driver()->handle();
     if (!handle.isValid() || qstrcmp(handle.typeName(), "sqlite3*") != 0)
         throw Error(Error::Kind::Internal, QStringLiteral("The database driver is not the expected one."));
@@ -95,6 +107,7 @@ void Database::checkPages() const {
         const QString said = check.text(0);
         // A value out of its range is for the check of the book to report; the file itself is sound.
         if (said == QLatin1String("ok") || said.startsWith(QLatin1String("CHECK constraint"))) continue;
+        if (const int code = readingFailed(said)) throw sqliteError(nullptr, code, said);
         throw Error(Error::Kind::Book, QStringLiteral("%1 is damaged. Use a backup of it.").arg(shownPath(m_path)),
                     said);
     }
@@ -119,8 +132,20 @@ std::unique_ptr<Database> Database::open(const QString& path, Access access) {
 
 std::unique_ptr<Database> Database::open(const QString& path, Access access, std::span<const Migration> migrations) {
     const BookFile file = lookAt(path, access);
+    return open(file, access, migrations,
+                access == Access::ReadWrite ? std::make_shared<BookLock>(file.path) : nullptr);
+}
+
+std::unique_ptr<Database> Database::openAgain(const Database& before) {
+    const BookFile file = lookAt(before.path(), Access::ReadWrite);
+    before.m_lock->need();
+    return open(file, Access::ReadWrite, bookMigrations(), before.m_lock);
+}
+
+std::unique_ptr<Database> Database::open(const BookFile& file, Access access, std::span<const Migration> migrations,
+                                         std::shared_ptr<BookLock> lock) {
     std::unique_ptr<Database> db(new Database(file.path, access));
-    if (access == Access::ReadWrite) db->m_lock.emplace(file.path);
+    db->m_lock = std::move(lock);
     db->connect(file.uri);
     const int newest = migrations.back().version;
     bool known = false;
@@ -214,7 +239,7 @@ std::optional<qint64> Database::othersVersion() const {
     sqlite3_finalize(ask);
     sqlite3_busy_timeout(m_handle, kBusyMs);
     if (!version && (code & 0xff) != SQLITE_BUSY && (code & 0xff) != SQLITE_LOCKED)
-        throw sqliteError(m_handle, code, QStringLiteral("PRAGMA data_version"));
+        throw sqliteError(m_handle, code, QStringLiteral("data_version"));
     return version;
 }
 

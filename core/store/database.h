@@ -40,6 +40,9 @@ public:
     static std::unique_ptr<Database> open(const QString& path, Access access);
     /// The same with other migrations than the book's.
     static std::unique_ptr<Database> open(const QString& path, Access access, std::span<const Migration> migrations);
+    /// For writing: the file that lies at the path of `before` now, under the same lock. Throws as open(); then
+    /// `before` is as it was.
+    static std::unique_ptr<Database> openAgain(const Database& before);
     /// A book in memory, empty, migrated.
     static std::unique_ptr<Database> inMemory(std::span<const Migration> migrations);
     /// Whether an older version of the program wrote the book. Throws Error(Book): it is no book, or a newer one's.
@@ -74,6 +77,8 @@ public:
 private:
     friend class Transaction;
     Database(QString path, Access access);
+    static std::unique_ptr<Database> open(const BookFile& file, Access access, std::span<const Migration> migrations,
+                                          std::shared_ptr<BookLock> lock);
     void connect(const QString& uri);
     void configure();
     void fill(std::span<const Migration> migrations);
@@ -83,7 +88,7 @@ private:
 
     QString m_path;
     Access m_access;
-    mutable std::optional<BookLock> m_lock;
+    std::shared_ptr<BookLock> m_lock; ///< nullptr: it is only read
     QString m_connection;
     sqlite3* m_handle = nullptr;
     std::shared_ptr<StatementPool> m_pool;

@@ -6,20 +6,30 @@ namespace core::store {
 
 namespace {
 
-QString sentenceFor(int code, const QString& message) {
+/// Whether the call only read, and no edit was under way.
+bool onlyRead(sqlite3* db, const QString& sql) {
+    return db && sqlite3_txn_state(db, nullptr) != SQLITE_TXN_WRITE &&
+           (sql.startsWith(QLatin1String("SELECT")) || sql.startsWith(QLatin1String("WITH")) ||
+            sql.startsWith(QLatin1String("PRAGMA")));
+}
+
+QString sentenceFor(int code, const QString& message, bool reading) {
     if (code == SQLITE_READONLY_DBMOVED) return movedSentence();
-    switch (code & 0xff) {
+    switch (code == SQLITE_IOERR_NOMEM ? SQLITE_NOMEM : code & 0xff) {
     case SQLITE_FULL:
         return QStringLiteral("The disk is full: nothing was written. Make room and try again.");
     case SQLITE_IOERR:
-        return QStringLiteral("The disk failed while the book was read or written: nothing was changed.");
+        return reading ? QStringLiteral("The disk failed while the book was read. Try again; if it fails again, copy "
+                                        "the book to another disk.")
+                       : QStringLiteral("The disk failed while the book was read or written: nothing was changed. Try "
+                                        "again; if it fails again, copy the book to another disk.");
     case SQLITE_READONLY:
     case SQLITE_PERM:
-        return QStringLiteral("The book cannot be written here: the file or its folder is read-only.");
+        return QStringLiteral("The book cannot be written here: the file or its folder is read-only. Nothing was "
+                              "written. Allow it, or copy the book to where it may be written.");
     case SQLITE_CANTOPEN:
-        return QStringLiteral(
-            "The book, or a file beside it, cannot be opened. Is its folder still there, and may it be "
-            "written?");
+        return QStringLiteral("The book, or a file beside it, cannot be opened: nothing was written. Is its folder "
+                              "still there, and may it be written?");
     case SQLITE_BUSY:
     case SQLITE_LOCKED:
         return QStringLiteral("The book is held by another program at this moment. Try again.");
@@ -27,6 +37,11 @@ QString sentenceFor(int code, const QString& message) {
         return QStringLiteral("The book is damaged. Use a backup of it.");
     case SQLITE_NOTADB:
         return QStringLiteral("This file is not a book of this program.");
+    case SQLITE_NOMEM:
+        return QStringLiteral(
+            "This computer has no memory left: nothing was written. Close other programs and try again.");
+    case SQLITE_TOOBIG:
+        return QStringLiteral("A text is longer than the book can hold: nothing was written. Shorten it.");
     case SQLITE_CONSTRAINT:
         return QStringLiteral("The book refuses a row that breaks its rules: %1.").arg(message);
     default:
@@ -37,6 +52,7 @@ QString sentenceFor(int code, const QString& message) {
 Error::Kind kindFor(int code) {
     switch (code & 0xff) {
     case SQLITE_CONSTRAINT:
+    case SQLITE_TOOBIG:
         return Error::Kind::BadData;
     case SQLITE_MISUSE:
     case SQLITE_RANGE:
@@ -56,7 +72,7 @@ QString movedSentence() {
 
 Error sqliteError(sqlite3* db, int code, const QString& what) {
     const QString message = QString::fromUtf8(db ? sqlite3_errmsg(db) : sqlite3_errstr(code));
-    return Error(kindFor(code), sentenceFor(code, message),
+    return Error(kindFor(code), sentenceFor(code, message, onlyRead(db, what)),
                  QStringLiteral("sqlite %1: %2 [%3]").arg(code).arg(message, what));
 }
 

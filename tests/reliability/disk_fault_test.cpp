@@ -1,50 +1,25 @@
 #include "tests/reliability/figures.h"
+#include "tests/reliability/troubles.h"
 #include "tests/reliability/workload.h"
 #include "tests/support/cut_vfs.h"
 #include "tests/support/little_memory.h"
 
+#include "core/base/book_held.h"
 #include "core/edit/edit_context.h"
+#include "core/store/sqlite_error.h"
 
 #include <QDir>
 
 #include <sqlite3.h>
 
 // A call to the disk fails, each in turn, once or until it is mended, under each kind of edit; one Session lives
-// through all of it. The codes are those that SQLite's unix file system gives for what the system says (os_unix.c): it
-// calls a write that a disk by now read-only refuses a failing one, too.
+// through all of it.
 
 namespace tests::reliability {
 
 namespace {
 
 using cut::CutVfs;
-using cut::Fault;
-using cut::Op;
-
-struct Trouble {
-    const char* name;
-    Op op;
-    int code;
-    const char* sentence;
-};
-
-constexpr const char* kFull = "The disk is full: nothing was written. Make room and try again.";
-constexpr const char* kFailed = "The disk failed while the book was read or written: nothing was changed.";
-constexpr const char* kReadOnly = "The book cannot be written here: the file or its folder is read-only.";
-constexpr const char* kNoFile =
-    "The book, or a file beside it, cannot be opened. Is its folder still there, and may it be written?";
-
-constexpr Trouble kTroubles[] = {
-    {"a full disk", Op::Write, SQLITE_FULL, kFull},
-    {"no room for the journal", Op::Create, SQLITE_FULL, kFull},
-    {"a failing write", Op::Write, SQLITE_IOERR_WRITE, kFailed},
-    {"a failing sync", Op::Sync, SQLITE_IOERR_FSYNC, kFailed},
-    {"a failing read", Op::Read, SQLITE_IOERR_READ, kFailed},
-    {"a journal that cannot be deleted", Op::Delete, SQLITE_IOERR_DELETE, kFailed},
-    {"a file that cannot be shortened", Op::Truncate, SQLITE_IOERR_TRUNCATE, kFailed},
-    {"a journal that cannot be made", Op::Create, SQLITE_CANTOPEN, kNoFile},
-    {"a folder that may not be written", Op::Create, SQLITE_READONLY_DIRECTORY, kReadOnly},
-};
 
 class DiskFault : public testing::Test {
 protected:
@@ -207,15 +182,14 @@ protected:
         EXPECT_EQ(session->check(), QStringList());
     }
 
+    const FixedClock& clock() const { return m_clock; }
+
     std::unique_ptr<Session> session;
 
 private:
     QTemporaryDir m_dir;
     FixedClock m_clock;
 };
-
-constexpr const char* kMoved = "The book's file was moved, renamed or deleted while it was open: nothing was written. "
-                               "Put it back, or open it where it is now.";
 
 TEST_F(Vanished, AFolderThatIsElsewhereByNowIsSaidAndOnceItIsBackTheSessionGoesOn) {
     ASSERT_TRUE(QDir().rename(home(), away()));
@@ -233,6 +207,118 @@ TEST_F(Vanished, AFileThatIsRenamedByNowIsSaidAndOnceItIsBackTheSessionGoesOn) {
     EXPECT_EQ(refusal(), kMoved);
     ASSERT_TRUE(QFile::rename(other, path()));
     expectToGoOn();
+}
+
+/// The sentence for each thing that SQLite can say of a book; where a test above meets the thing itself, it asks for
+/// the same.
+TEST(FaultSentence, SaysOfEachFaultWhatItIsAndWhatCanBeDone) {
+    const std::pair<int, const char*> kSentences[] = {
+        {SQLITE_FULL, kFull},
+        {SQLITE_IOERR, kFailed},
+        {SQLITE_IOERR_READ, kFailed},
+        {SQLITE_IOERR_SHORT_READ, kFailed},
+        {SQLITE_IOERR_WRITE, kFailed},
+        {SQLITE_IOERR_FSYNC, kFailed},
+        {SQLITE_IOERR_LOCK, kFailed},
+        {SQLITE_IOERR_NOMEM, kNoMemory},
+        {SQLITE_NOMEM, kNoMemory},
+        {SQLITE_READONLY, kReadOnly},
+        {SQLITE_READONLY_DIRECTORY, kReadOnly},
+        {SQLITE_PERM, kReadOnly},
+        {SQLITE_READONLY_DBMOVED, kMoved},
+        {SQLITE_CANTOPEN, kNoFile},
+        {SQLITE_CANTOPEN_ISDIR, kNoFile},
+        {SQLITE_BUSY, "The book is held by another program at this moment. Try again."},
+        {SQLITE_BUSY_RECOVERY, "The book is held by another program at this moment. Try again."},
+        {SQLITE_LOCKED, "The book is held by another program at this moment. Try again."},
+        {SQLITE_CORRUPT, "The book is damaged. Use a backup of it."},
+        {SQLITE_NOTADB, "This file is not a book of this program."},
+        {SQLITE_TOOBIG, "A text is longer than the book can hold: nothing was written. Shorten it."},
+    };
+    for (const auto& [code, sentence] : kSentences)
+        EXPECT_STREQ(core::store::sqliteError(nullptr, code, {}).what(), sentence) << code;
+}
+
+/// The book's file is another by now: a sync program put one there, or the disk was taken out and put back.
+class AnotherFile : public Vanished {
+protected:
+    QString spare() const { return home() + QStringLiteral("/spare"); }
+    /// What lies at `from` takes the book's place as another file.
+    void replaceBy(const QString& from) {
+        ASSERT_TRUE(QFile::copy(from, home() + QStringLiteral("/new")));
+        ASSERT_TRUE(QFile::rename(path(), spare()));
+        ASSERT_TRUE(QFile::rename(home() + QStringLiteral("/new"), path()));
+    }
+    static constexpr const char* kReplaced =
+        "The book's file was replaced by another one while it was open, by a sync program or by hand: nothing was "
+        "written.";
+    static QByteArray bytesOf(const QString& file) {
+        QFile f(file);
+        return f.open(QIODevice::ReadOnly) ? f.readAll() : QByteArray();
+    }
+};
+
+TEST_F(AnotherFile, OfAnEarlierStateIsNeverWrittenIntoNorIsTheOneThatLostItsName) {
+    const QString earlier = home() + QStringLiteral("/earlier");
+    copyFile(path(), earlier);
+    yard("East");
+    replaceBy(earlier);
+    const QByteArray there = bytesOf(path());
+    const QByteArray unnamed = bytesOf(spare());
+    EXPECT_EQ(refusal(), kReplaced);
+    EXPECT_EQ(refusal(), kReplaced) << "as often as it is tried";
+    EXPECT_EQ(bytesOf(path()), there);
+    EXPECT_EQ(bytesOf(spare()), unnamed);
+    ASSERT_TRUE(QFile::remove(path()));
+    EXPECT_EQ(refusal(), kMoved);
+    ASSERT_TRUE(QFile::rename(spare(), path()));
+    yard("South");
+    EXPECT_EQ(session->yards().size(), 3U);
+}
+
+TEST_F(AnotherFile, OfAnotherBookLikewise) {
+    const QString other = home() + QStringLiteral("/other.yardwright");
+    Session::create(other, clock());
+    replaceBy(other);
+    EXPECT_EQ(refusal(), kReplaced);
+}
+
+TEST_F(AnotherFile, ThatIsNoBookIsSaid) {
+    const QString other = home() + QStringLiteral("/other");
+    writeText(other, "a shopping list\n");
+    replaceBy(other);
+    EXPECT_EQ(refusal(), kReplaced);
+}
+
+TEST_F(AnotherFile, OfTheSameBookPutBackIsGoneOnWithAndHeldAgainstOthers) {
+    replaceBy(path());
+    const QByteArray unnamed = bytesOf(spare());
+    yard("South");
+    EXPECT_EQ(bytesOf(spare()), unnamed) << "nothing goes into the file that lost its name";
+    session->undo();
+    EXPECT_EQ(session->yards().size(), 1U);
+    EXPECT_THROW(Session::open(path(), clock()), core::BookHeld);
+    session.reset();
+    EXPECT_FALSE(QFile::exists(path() + QStringLiteral("-lock")));
+    session = Session::open(path(), clock());
+    EXPECT_EQ(session->check(), QStringList());
+}
+
+TEST_F(AnotherFile, OfADiskThatWasTakenOutAndPutBackIsOpenedAgain) {
+    session.reset();
+    cut::CutVfs vfs(home().toStdString());
+    session = Session::open(path(), clock());
+    vfs.takeOut();
+    EXPECT_THROW(session->yards(), Error);
+    yard("South");
+    EXPECT_EQ(session->yards().size(), 2U);
+    vfs.takeOut();
+    vfs.fail({Op::Read, 1, SQLITE_IOERR_READ, true});
+    EXPECT_EQ(refusal(), kFailed) << "it is not back yet";
+    vfs.mend();
+    session->undo();
+    expectToGoOn();
+    session.reset();
 }
 
 } // namespace

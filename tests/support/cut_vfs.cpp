@@ -31,6 +31,7 @@ struct CutVfs::Private : sqlite3_vfs {
     std::array<std::int64_t, 7> counts{};
     std::optional<Fault> fault;
     std::int64_t toFail = 0;
+    int plugged = 0; ///< how often it was taken out
     bool lying = false;
     bool oldSystem = false;
     bool failing = false;
@@ -68,6 +69,7 @@ using Vfs = CutVfs::Private;
 struct File : sqlite3_file {
     Vfs* vfs;
     int number;       ///< on the disk; -1: not watched
+    int plugged;      ///< when it was opened
     bool syncsFolder; ///< a journal's first sync syncs the folder, too
     sqlite3_file* real() { return reinterpret_cast<sqlite3_file*>(this + 1); }
 };
@@ -77,8 +79,11 @@ const sqlite3_io_methods& realOf(sqlite3_file* file) { return *fileOf(file).real
 
 int closeFile(sqlite3_file* file) { return realOf(file).xClose(fileOf(file).real()); }
 
+bool gone(const File& f) { return f.number >= 0 && f.plugged != f.vfs->plugged; }
+
 int readFile(sqlite3_file* file, void* to, int size, sqlite3_int64 at) {
     File& f = fileOf(file);
+    if (gone(f)) return SQLITE_IOERR_READ;
     if (f.number >= 0)
         if (const int code = f.vfs->begin(Op::Read); code != SQLITE_OK) return code;
     return realOf(file).xRead(f.real(), to, size, at);
@@ -86,6 +91,7 @@ int readFile(sqlite3_file* file, void* to, int size, sqlite3_int64 at) {
 
 int writeFile(sqlite3_file* file, const void* from, int size, sqlite3_int64 at) {
     File& f = fileOf(file);
+    if (gone(f)) return SQLITE_IOERR_WRITE;
     if (f.number >= 0) {
         const auto note = [&] {
             f.vfs->disk.write(f.number, at, std::string(static_cast<const char*>(from), static_cast<size_t>(size)));
@@ -107,6 +113,7 @@ int truncateFile(sqlite3_file* file, sqlite3_int64 size) {
 /// The disk knows it as synced; the real file need not be, which is quicker.
 int syncFile(sqlite3_file* file, int flags) {
     File& f = fileOf(file);
+    if (gone(f)) return SQLITE_IOERR_FSYNC;
     if (f.number < 0) return realOf(file).xSync(f.real(), flags);
     if (const int code = f.vfs->begin(Op::Sync); code != SQLITE_OK) return code;
     if (f.vfs->lying) return SQLITE_OK;
@@ -153,6 +160,7 @@ int openFile(sqlite3_vfs* own, sqlite3_filename path, sqlite3_file* file, int fl
     Vfs& vfs = *static_cast<Vfs*>(own);
     File* f = new (file) File();
     f->vfs = &vfs;
+    f->plugged = vfs.plugged;
     f->pMethods = nullptr;
     f->number = -1;
     constexpr int kWatched = SQLITE_OPEN_MAIN_DB | SQLITE_OPEN_MAIN_JOURNAL | SQLITE_OPEN_WAL;
@@ -239,6 +247,8 @@ void CutVfs::fail(const Fault& fault) {
 bool CutVfs::failed() const { return d->everFailed; }
 
 void CutVfs::mend() { d->fault.reset(); }
+
+void CutVfs::takeOut() { ++d->plugged; }
 
 CutVfs* CutVfs::living() { return theLiving; }
 

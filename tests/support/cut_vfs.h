@@ -50,6 +50,8 @@ public:
     /// Whether the fault has been met.
     bool failed() const;
     void mend(); ///< nothing fails any more
+    /// As a disk that is taken out and put back: whatever is open now fails for ever, what is opened from now on works.
+    void takeOut();
 
     /// The one that lives, or nullptr.
     static CutVfs* living();

@@ -1,4 +1,5 @@
 #include "ui/look/sheet.h"
+#include "ui/window/guarded_application.h"
 
 #include <gtest/gtest.h>
 
@@ -17,7 +18,7 @@ public:
         qputenv("XDG_CONFIG_HOME", m_settings.path().toLocal8Bit());
         QApplication::setApplicationName(QStringLiteral("YardwrightTest"));
         QApplication::setOrganizationName(QStringLiteral("YardwrightTest"));
-        m_app = std::make_unique<QApplication>(m_argc, m_argv);
+        m_app = std::make_unique<ui::window::GuardedApplication>(m_argc, m_argv);
         ui::look::setUpStyle();
     }
     void TearDown() override { m_app.reset(); }

@@ -5,6 +5,7 @@
 #include "ui/look/words.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace ui::desk {
 
@@ -23,7 +24,21 @@ Desk::Desk(std::unique_ptr<edit::Session> session, Dialogs& dialogs, QString onl
     m_poll.setInterval(kPollMs);
     connect(&m_poll, &QTimer::timeout, this, &Desk::follow);
     if (m_session->readOnly()) m_poll.start();
-    connect(m_session.get(), &edit::Session::changed, this, [this] { guarded(m_dialogs, [this] { readAgain(); }); });
+    connect(m_session.get(), &edit::Session::changed, this, [this] {
+        guarded(m_dialogs, [this] {
+            try {
+                readAgain();
+            } catch (const core::Error& e) {
+                m_behind = true;
+                m_poll.start();
+                throw core::Error(e.kind(),
+                                  tr("The edit is in the book, but the book cannot be read again at this "
+                                     "moment: what is shown is as it was before. It is read as soon as it can "
+                                     "be."),
+                                  e.userMessage() + u' ' + e.detail());
+            }
+        });
+    });
 }
 
 Desk::~Desk() = default;
@@ -31,9 +46,10 @@ Desk::~Desk() = default;
 core::Day Desk::today() const { return m_session->clock().today(); }
 
 void Desk::readAgain() {
-    m_reading = readingOf(m_session->snapshot(m_day), edit::mergeWishes(*m_session, m_day, m_variants));
-    m_reading.divideDue = core::rules::divideChecks(m_reading.snapshot, edit::dividesDone(*m_session));
-    askQuestions(m_reading, m_session->questions());
+    Reading now = readingOf(m_session->snapshot(m_day), edit::mergeWishes(*m_session, m_day, m_variants));
+    now.divideDue = core::rules::divideChecks(now.snapshot, edit::dividesDone(*m_session));
+    askQuestions(now, m_session->questions());
+    m_reading = std::move(now);
     const auto& yards = m_reading.snapshot.yards;
     if (m_yard && !m_reading.find(*m_yard)) m_yard.reset();
     if (!m_yard && !yards.empty()) m_yard = yards.front().id;
@@ -78,10 +94,16 @@ void Desk::setAuthor(const QString& name) {
 
 void Desk::setDay(core::Day day) {
     if (day == m_day) return;
-    m_day = day;
-    m_variants.clear();
-    if (present()) m_pastOpen = false;
-    readAgain();
+    const core::Day before = std::exchange(m_day, day);
+    const auto variants = std::exchange(m_variants, {});
+    try {
+        if (present()) m_pastOpen = false;
+        readAgain();
+    } catch (const core::Error&) { // what is shown is of the day before still
+        m_day = before;
+        m_variants = variants;
+        throw;
+    }
 }
 
 void Desk::setVariant(core::YardId yard, int variant) {
@@ -155,16 +177,20 @@ void Desk::settleSelected() {
 }
 
 void Desk::follow() {
-    if (!m_session->readOnly()) return;
+    const bool writes = !m_session->readOnly();
+    if (writes && !m_behind) return;
     try {
         for (int round = 0; round < kMostRounds; ++round) {
             m_behind = m_session->changedElsewhere() || m_behind;
             if (!m_behind) return;
             readAgain();
             m_behind = false;
+            if (!writes) continue;
+            m_poll.stop();
+            return emit said(tr("The book is read again: what is shown is as it is now."));
         }
     } catch (const core::Error& e) {
-        emit said(e.userMessage());
+        if (!writes) emit said(e.userMessage()); // whoever writes was told
     }
 }
 

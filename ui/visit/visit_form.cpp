@@ -1,5 +1,6 @@
 #include "ui/visit/visit_form.h"
 
+#include "core/base/error.h"
 #include "ui/form/day_edit.h"
 #include "ui/form/field_editor.h"
 #include "ui/form/typed.h"
@@ -376,7 +377,11 @@ void VisitForm::save() {
     const auto found = problems(d, m_place);
     if (found.empty()) {
         const core::Visit visit = visitOf(d, m_place);
-        if (m_odd && !askedAbout(m_odd(visit))) return;
+        try {
+            if (m_odd && !askedAbout(m_odd(visit))) return;
+        } catch (const core::Error& e) { // the book cannot be read
+            return refuse(e.userMessage());
+        }
         return emit saveAsked(visit);
     }
     emit said(found.front().text);

@@ -12,7 +12,9 @@
 #include "ui/settings/settings_dialog.h"
 #include "ui/start/start_desk.h"
 #include "ui/window/commands.h"
+#include "ui/window/guarded_application.h"
 #include "ui/window/import_folder.h"
+#include "ui/window/one_error.h"
 #include "ui/window/open_book.h"
 #include "ui/window/read_banner.h"
 #include "ui/window/recent_books.h"
@@ -46,7 +48,7 @@ QFrame* thinRule(QWidget* parent) {
 
 MainWindow::MainWindow(const core::Clock& clock, Dialogs& dialogs)
     : m_clock(clock),
-      m_dialogs(dialogs),
+      m_dialogs(*new OneError(dialogs, this)),
       m_paper(print::worksheetPaper()),
       m_top(new TopBar(this)),
       m_banner(new ReadBanner(this)),
@@ -54,6 +56,7 @@ MainWindow::MainWindow(const core::Clock& clock, Dialogs& dialogs)
       m_welcome(new Welcome(m_stack)),
       m_whoKeeps(new people::WhoKeeps(this)),
       m_status(new StatusLine(this)) {
+    if (auto* app = dynamic_cast<GuardedApplication*>(qApp)) app->setDialogs(&m_dialogs);
     setWindowTitle(tr("Yardwright"));
     resize(1440, 900);
     look::keepDressed(*this);
@@ -64,6 +67,7 @@ MainWindow::MainWindow(const core::Clock& clock, Dialogs& dialogs)
 }
 
 MainWindow::~MainWindow() {
+    if (auto* app = dynamic_cast<GuardedApplication*>(qApp)) app->setDialogs(nullptr);
     delete findChild<settings::SettingsDialog*>(); // before the desk that they show
     delete m_page;
 }
