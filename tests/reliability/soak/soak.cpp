@@ -18,6 +18,8 @@ namespace {
 
 constexpr size_t kUndosKnown = 64;
 constexpr int kPoints = 40; ///< at which the wear is noted, and one before
+/// In one of so many foulbrood comes. Where anything holds, an edit of a record costs several readings of the book.
+constexpr qint64 kSeasons = 8;
 const Correction kWhy{QStringLiteral("Keeper 1"), QStringLiteral("wrong hive noted")};
 
 bool adds(const ChangeSet& what) {
@@ -88,7 +90,7 @@ void Soak::step() {
     ++m_steps;
     m_clock.day = core::dayOf(2026, 5, 1) + static_cast<int>(m_edits / m_plan.editsADay);
     m_hand.today = m_clock.day;
-    m_hand.sick = m_edits / m_plan.season % 4 == 2;
+    m_hand.sick = m_edits / m_plan.season % kSeasons == 2;
     const int dice = m_hand.upTo(999);
     if (dice < 35)
         undoSome();

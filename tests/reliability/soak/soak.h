@@ -18,7 +18,7 @@ struct Plan {
     int reopenEvery = 150;
     int checkEvery = 500; ///< edits: all of the book against all that is known of it
     int watchEvery = 10;  ///< steps: the holds before and after
-    qint64 season = 300;  ///< edits; in every fourth of them foulbrood comes
+    qint64 season = 300;  ///< edits; in every eighth of them foulbrood comes
     int turnEvery = 2;    ///< steps: the kind that was done least so far, whatever its weight
     Size size = {};
 };
