@@ -13,7 +13,7 @@
 namespace ui::window {
 
 SalvageCommands::SalvageCommands(QMenu* book, QWidget* window) : QObject(window) {
-    show = book->addAction(tr("SalvaSal&vage a damagedge a damaged book…"));
+    show = book->addAction(tr("Salva&ge a damaged book…"));
     show->setShortcut(QKeySequence(QStringLiteral("Ctrl+Alt+R")));
     show->setStatusTip(tr("What can be read of a damaged book, put into a new one; what is missing is said"));
     window->addAction(show);
