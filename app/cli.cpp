@@ -41,6 +41,8 @@ constexpr Command kCommands[] = {
     {"settings", "BOOK [--json]", "list the settings", runSettings},
     {"export", "BOOK --to DIR [--for-spreadsheets]", "write the book as CSV files", runExport},
     {"backup", "BOOK [--to FILE]", "a verified copy", runBackup},
+    {"compare", "BOOK COPY", "two files of one book: what both have, and what either has since; nothing is changed",
+     runCompare},
     {"check", "BOOK", "the health of a book", runCheck},
     {"salvage", "DAMAGED NEW [--backup FILE]",
      "put what can be read of a damaged book into a new one, a sound backup being asked too, and say what is missing, "

@@ -40,6 +40,7 @@ int runSet(const QStringList&, const core::Clock&, Streams);
 int runSalvage(const QStringList&, const core::Clock&, Streams);
 int runSettings(const QStringList&, const core::Clock&, Streams);
 int runBackup(const QStringList&, const core::Clock&, Streams);
+int runCompare(const QStringList&, const core::Clock&, Streams);
 int runCheck(const QStringList&, const core::Clock&, Streams);
 int runDemo(const QStringList&, const core::Clock&, Streams);
 int runPictures(const QStringList&, const core::Clock&, Streams);

@@ -3,10 +3,12 @@
 #include "app/demo_file.h"
 #include "app/interrupt.h"
 #include "core/base/error.h"
+#include "core/edit/compare_books.h"
 #include "core/edit/edits.h"
 #include "core/edit/session.h"
 #include "core/edit/whole_book.h"
 #include "core/model/setting_table.h"
+#include "ui/copies/copies_text.h"
 
 #include <QJsonArray>
 #include <QJsonDocument>
@@ -87,6 +89,13 @@ int runCheck(const QStringList& words, const core::Clock&, Streams io) {
     for (const QString& problem : problems) io.out << problem << '\n';
     if (problems.isEmpty()) io.out << "The book is in order.\n";
     return problems.isEmpty() ? 0 : 3;
+}
+
+int runCompare(const QStringList& words, const core::Clock&, Streams io) {
+    const Arguments a(words, {}, {QStringLiteral("BOOK"), QStringLiteral("COPY")});
+    const QString copy = a.word(QStringLiteral("COPY"));
+    io.out << ui::copies::wholeText(copy, core::edit::compareBooks(a.word(QStringLiteral("BOOK")), copy));
+    return 0;
 }
 
 int runDemo(const QStringList& words, const core::Clock& clock, Streams) {

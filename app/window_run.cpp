@@ -7,6 +7,7 @@
 #include "ui/salvage/salvage_window.h"
 #include "ui/window/backup_commands.h"
 #include "ui/window/commands.h"
+#include "ui/window/copy_commands.h"
 #include "ui/window/demo_offer.h"
 #include "ui/window/furniture.h"
 #include "ui/window/main_window.h"
@@ -33,11 +34,13 @@ int runWindow(const QStringList& words, const core::Clock& clock, QTextStream& e
         makeDemo(path, clock, {}, progress);
     });
     window.commands()->backups()->keepByItself();
+    ui::window::copiesOf(window)->lookByItself();
     window.show();
     // Of a damaged book the window shows what can be done.
     if (!words.isEmpty() && !window.openBook(words.first()) && !window.findChild<ui::salvage::SalvageWindow*>())
         return 5;
     const int status = QApplication::exec();
+    ui::window::copiesOf(window)->finish();
     if (auto* backups = window.commands()->backups()->keeping()) backups->finish();
     return status;
 }

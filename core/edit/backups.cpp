@@ -105,6 +105,7 @@ QString upToDate(const QString& backup, const QString& folder) {
 
 BackupRun::BackupRun(const Session& session, const QString& folder)
     : m_folder(folder), m_bookId(session.bookId()), m_now(session.clock().nowUtc()) {
+    session.needOwnFile(); // else another book, or what a sync program wrote, would be kept as this one
     if (!QDir().mkpath(folder))
         throw Error(Error::Kind::Book,
                     QStringLiteral("No backup was made: the folder %1 cannot be made.").arg(store::shownPath(folder)));

@@ -5,6 +5,7 @@
 #include "core/edit/session_private.h"
 #include "core/store/book_file.h"
 #include "core/store/book_mark.h"
+#include "core/store/book_note.h"
 #include "core/store/history_rows.h"
 
 #include <QDir>
@@ -99,6 +100,12 @@ QString putAside(const QString& copy) {
         }
     }
     return to;
+}
+
+bool notedElsewhere(const QString& book) {
+    QFile note(book + QStringLiteral("-lock"));
+    if (!note.open(QIODevice::ReadOnly)) return false;
+    return store::ofAnotherMachine(store::holderIn(note.read(store::kLongestNote)));
 }
 
 std::optional<QString> keepWhatIsOpen(const Session& session) {

@@ -39,6 +39,9 @@ std::vector<BookCopyFound> copiesBeside(const QString& book, const std::function
 /// moved; then it is where it was.
 QString putAside(const QString& copy);
 
+/// Whether a note beside the book says that another machine has it (core/base/book_held.h).
+bool notedElsewhere(const QString& book);
+
 /// Of a session whose file was replaced or deleted: what it has open is kept in a file beside the book, where the file
 /// at its path has not all of its edits. Its path; nullopt: nothing is lost without it. Throws Error(Book) as backUp.
 std::optional<QString> keepWhatIsOpen(const Session& session);

@@ -10,8 +10,6 @@ namespace core::edit {
 
 namespace {
 
-constexpr size_t kMostChanges = 300;
-
 class NamesThen : public RowNames {
 public:
     NamesThen(const store::Database& db, qint64 seq, const HistoryRecord& record, bool standing)
@@ -54,7 +52,7 @@ private:
 
 } // namespace
 
-std::optional<HistoryDetail> historyDetail(const store::Database& db, qint64 seq) {
+std::optional<HistoryDetail> historyDetail(const store::Database& db, qint64 seq, int most) {
     const auto line = store::readHistory(db, seq);
     if (!line) return std::nullopt;
     HistoryDetail detail;
@@ -68,7 +66,7 @@ std::optional<HistoryDetail> historyDetail(const store::Database& db, qint64 seq
     for (const RowRange& range : record.deleted)
         detail.changes.push_back(rangeWords(range.table, range.count, ChangeWords::How::TakenAway));
     for (const RowChange& row : record.rows) {
-        if (detail.changes.size() < kMostChanges)
+        if (detail.changes.size() < static_cast<size_t>(most))
             detail.changes.push_back(changeWords(row, names));
         else
             ++detail.more;

@@ -1,8 +1,10 @@
 #include "core/exchange/export.h"
 
+#include "core/exchange/export_history.h"
 #include "core/exchange/export_more.h"
 #include "core/exchange/export_rows.h"
 #include "core/exchange/fault.h"
+#include "core/exchange/file_guide.h"
 
 #include <memory>
 #include <vector>
@@ -70,6 +72,16 @@ void exportBook(const edit::Session& session, const QString& dir, const Progress
             writeRows(kind, c, names, *files.back());
         }
         exportMore(c, names, dir, files, ticker);
+        const auto further = [&](const char* file, const QStringList& columns) -> CsvWriter& {
+            files.push_back(std::make_unique<CsvWriter>(dir, QString::fromLatin1(file), &ticker));
+            files.back()->row(columns);
+            return *files.back();
+        };
+        CsvWriter& lines = further("history.csv", QStringLiteral("line at by kind of what reason").split(u' '));
+        CsvWriter& fields = further("changes.csv", QStringLiteral("line record did field before after").split(u' '));
+        exportHistory(session, lines, fields);
+        CsvWriter& guide = further("columns.csv", guideHeader());
+        for (const QStringList& row : guideRows()) guide.row(row);
     });
     for (const auto& file : files) file->commit();
     folder.keep();

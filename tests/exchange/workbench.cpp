@@ -68,6 +68,7 @@ Texts Workbench::exported() const {
     QDir(out).removeRecursively();
     const auto session = core::edit::Session::open(book(), m_clock, core::edit::Session::Access::ReadOnly);
     core::exchange::exportBook(*session, out);
+    for (const char* file : {"history.csv", "changes.csv", "columns.csv"}) QFile::remove(out + u'/' + f(file));
     return textsOf(out);
 }
 

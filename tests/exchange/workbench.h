@@ -41,7 +41,7 @@ public:
     core::exchange::ImportFiles write(const Texts& texts, const QString& name = QStringLiteral("in")) const;
     /// Imports into the book, which is made where it is missing.
     core::exchange::ImportReport import(const Texts& texts, bool dryRun = false) const;
-    /// The ten files of an export of the book, and any further ones.
+    /// The ten files of an export of the book, and any further ones but its history and the guide.
     Texts exported() const;
     /// What a check of the book finds.
     QStringList check() const;

@@ -202,7 +202,7 @@ void Desk::takeOver() {
 }
 
 void Desk::setOnlyRead(const QString& why) {
-    if (!m_session->readOnly()) return;
+    if (why == m_onlyRead || (why.isEmpty() && m_session->readOnly())) return;
     m_onlyRead = why;
     emit read();
 }
@@ -210,7 +210,7 @@ void Desk::setOnlyRead(const QString& why) {
 std::optional<QString>
 Desk::done(const QString& what,
            const std::function<std::optional<edit::HistoryLine>(const std::optional<edit::Correction>&)>& act) {
-    if (!m_onlyRead.isEmpty()) {
+    if (m_session->readOnly()) {
         emit said(m_onlyRead);
         return std::nullopt;
     }

@@ -4,6 +4,7 @@
 #include "ui/backup/keeping.h"
 #include "ui/backup/where.h"
 #include "ui/busy/run.h"
+#include "ui/copies/known.h"
 #include "ui/window/main_window.h"
 #include "ui/window/work_page.h"
 
@@ -24,9 +25,10 @@ void putInPlace(MainWindow& window, const core::edit::Backup& made) {
             [&](const core::Progress& progress) { core::edit::putInPlace(made.path, book, aside, progress); });
     });
     if (done && !whole) window.say(BackupCommands::tr("Stopped: the book is as it was."));
-    if (done && whole)
-        window.say(BackupCommands::tr("The backup is the book now. The book of before is kept as %1.")
-                       .arg(QFileInfo(aside).fileName()));
+    if (!done || !whole) return;
+    copies::knowFile(window.desk()->session().bookId(), QFileInfo(aside).fileName());
+    window.say(BackupCommands::tr("The backup is the book now. The book of before is kept as %1.")
+                   .arg(QFileInfo(aside).fileName()));
 }
 
 } // namespace

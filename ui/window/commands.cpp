@@ -1,6 +1,7 @@
 #include "ui/window/commands.h"
 
 #include "ui/window/backup_commands.h"
+#include "ui/window/copy_commands.h"
 #include "ui/window/export_commands.h"
 #include "ui/window/find_commands.h"
 #include "ui/window/pick_commands.h"
@@ -48,6 +49,7 @@ Commands::Commands(QMenuBar* bar, QWidget* window) : QObject(window), m_window(w
     book->addSeparator();
     m_backups = new BackupCommands(book, window);
     m_salvage = new SalvageCommands(book, window);
+    new CopyCommands(book, window); // the window's
     settings =
         add(book, tr("&Settings…"), QStringLiteral("Ctrl+,"), tr("Limits, seasons, weights and units of this book"));
     m_authors = book->addMenu(tr("Written &by"));

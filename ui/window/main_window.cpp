@@ -26,6 +26,7 @@
 
 #include <QAction>
 #include <QEvent>
+#include <QFileInfo>
 #include <QFrame>
 #include <QPushButton>
 #include <QStackedWidget>
@@ -42,6 +43,11 @@ QFrame* thinRule(QWidget* parent) {
     rule->setFrameShadow(QFrame::Plain);
     rule->setForegroundRole(QPalette::Mid);
     return rule;
+}
+
+/// The session's own file, or what lies in its place by now.
+bool isBookAt(const core::edit::Session& session, const QString& path) {
+    return QFileInfo(path).canonicalFilePath() == session.path();
 }
 
 } // namespace
@@ -92,6 +98,14 @@ void MainWindow::buildFrame() {
 
 bool MainWindow::openBook(const QString& path, bool remember) {
     bool opened = false;
+    if (m_desk && isBookAt(m_desk->session(), path)) {
+        // Its own lock would stand against it. What cannot be read does not take the place of what is shown.
+        guarded(m_dialogs, [&] {
+            core::edit::Session::open(path, m_clock, core::edit::Session::Access::ReadOnly);
+            opened = true;
+        });
+        return opened && replaceBook([](const QString&) {});
+    }
     guarded(m_dialogs, [&] {
         OpenedBook opening;
         try {
@@ -210,7 +224,7 @@ void MainWindow::setPaper(Paper paper) {
 /// What is shown and may be done, as the book now is.
 void MainWindow::settle() {
     const bool open = m_desk != nullptr;
-    const bool writable = open && !m_desk->session().readOnly();
+    const bool writable = open && m_desk->onlyRead().isEmpty();
     const bool yards = open && !m_desk->reading().snapshot.yards.empty();
     const bool work = yards || (open && m_page && m_page->start()->busy());
     if (!open) m_welcome->showStart(recentBooks());
@@ -297,14 +311,14 @@ void MainWindow::redo() {
 
 void MainWindow::tryAgain() {
     guarded(m_dialogs, [this] {
-        if (!m_desk || !m_desk->session().readOnly()) return;
+        if (!m_desk || m_desk->onlyRead().isEmpty()) return;
         try {
-            m_desk->takeOver();
-            say(tr("The book can be changed here now."));
+            m_desk->session().readOnly() ? m_desk->takeOver() : m_desk->session().needOwnFile();
+            m_desk->setOnlyRead({});
         } catch (const core::Error& e) {
-            m_desk->setOnlyRead(onlyReadSince(e, m_clock));
-            say(m_desk->onlyRead());
+            if (m_desk->session().readOnly()) m_desk->setOnlyRead(onlyReadSince(e, m_clock));
         }
+        say(m_desk->onlyRead().isEmpty() ? tr("The book can be changed here now.") : m_desk->onlyRead());
     });
 }
 

@@ -13,6 +13,7 @@
 #include "ui/table/hive_table.h"
 #include "ui/window/backup_commands.h"
 #include "ui/window/commands.h"
+#include "ui/window/copy_commands.h"
 #include "ui/window/export_commands.h"
 #include "ui/window/find_commands.h"
 #include "ui/window/notice_place.h"
@@ -141,6 +142,7 @@ void wire(MainWindow& window, Commands& commands, Dialogs& dialogs) {
     wireView(window, commands, dialogs);
     commands.pick()->wire(window, dialogs);
     commands.find()->wire(window);
+    copiesOf(window)->wire(window, dialogs);
     commands.backups()->wire(window, dialogs);
     commands.salvage()->wire(window, dialogs);
     commands.exports()->wire(window, dialogs);
