@@ -35,7 +35,7 @@ QAction* offered(const QString& text, const QString& tip, QObject* parent) {
 
 CopyCommands::CopyCommands(QMenu* book, QWidget* window)
     : QObject(window),
-      show(book->addAction(tr("Copi&es of this book…"))),
+      show(book->addAction(tr("Copies o&f this book…"))),
       openThere(offered(tr("Open what lies there &now"), tr("The file at the book's path as it is by now"), this)),
       openMoved(offered(tr("Open it where it is &now"), tr("The same book, in its new place"), this)),
       writeAgain(offered(tr("&Write it there again"), tr("All that this window has, to where the book was"), this)),

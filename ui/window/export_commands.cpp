@@ -39,7 +39,7 @@ ExportCommands::ExportCommands(QMenu* book, QWidget* window) : QObject(window) {
     csv = book->addAction(tr("&Export as CSV files…"));
     csv->setShortcut(QKeySequence(QStringLiteral("Ctrl+Alt+E")));
     csv->setStatusTip(tr("All that the book holds, a file a kind of record, in a folder; they can be read in again"));
-    spreadsheets = book->addAction(tr("CSV CSV files for a sprea&dsheet…files for a spreadsheet…"));
+    spreadsheets = book->addAction(tr("CSV files for a spreads&heet…"));
     spreadsheets->setStatusTip(tr("The same for looking at: no cell of them is taken for a formula"));
     for (QAction* a : {csv, spreadsheets}) window->addAction(a);
 }
