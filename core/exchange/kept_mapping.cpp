@@ -41,6 +41,9 @@ QString noMappings(const QString& name) {
 
 edit::ChangeSet keepMapping(const edit::EditContext& c, const QString& name, const Mapping& mapping,
                             const QStringList& header) {
+    if (!mappingFromJson(toJson(mapping)))
+        throw Error(Error::Kind::BadData, Say::tr("This mapping has more columns, words or letters than one can have, "
+                                                  "expected a smaller one."));
     return edit::keepFileMapping(
         c, {{}, name, optionName(mapping.kind), plainNames(header).join(kBetween), QString::fromUtf8(toJson(mapping))});
 }

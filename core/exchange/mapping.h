@@ -65,7 +65,7 @@ QByteArray translated(const QByteArray& text, const Mapping& mapping, const QStr
 /// A file that is read with a mapping is held in memory whole: larger ones are refused.
 constexpr qint64 kMostForeignBytes = 256 << 20;
 
-/// JSON, as a book keeps it; and back, nullopt where it is none of ours.
+/// JSON, as a book keeps it; and back, nullopt where it is none of ours, or larger than any that is of use.
 QByteArray toJson(const Mapping& mapping);
 std::optional<Mapping> mappingFromJson(const QByteArray& json);
 

@@ -13,6 +13,12 @@ namespace {
 
 constexpr std::array kUnits = {"", "lb", "ft", "in", "cm"}; // by CellUnit
 constexpr std::array kDayOrders = {"ymd", "dmy", "mdy"};    // by DayOrder
+constexpr QLatin1StringView kSeparators(",;\t|");
+
+// More than any file needs: a book of someone else must not make gigabytes of a small file.
+constexpr qsizetype kMostColumns = 100;
+constexpr qsizetype kMostWords = 1000;
+constexpr qsizetype kMostLetters = 1000;
 
 template <size_t N> std::optional<int> indexOf(const std::array<const char*, N>& words, const QString& word) {
     for (size_t i = 0; i < N; ++i)
@@ -32,13 +38,15 @@ QJsonObject columnJson(const ColumnMapping& c) {
 
 std::optional<ColumnMapping> columnOf(const QJsonObject& object) {
     const auto unit = indexOf(kUnits, object["unit"].toString());
-    if (!unit || object["to"].toString().isEmpty()) return std::nullopt;
+    const QJsonArray words = object["words"].toArray();
+    if (!unit || object["to"].toString().isEmpty() || words.size() > kMostWords) return std::nullopt;
     ColumnMapping c{object["from"].toString(),
                     object["to"].toString(),
                     static_cast<CellUnit>(*unit),
                     object["value"].toString(),
                     {}};
-    for (const QJsonValue& pair : object["words"].toArray())
+    if (c.value.size() > kMostLetters) return std::nullopt;
+    for (const QJsonValue& pair : words)
         c.words.emplace_back(pair.toArray().at(0).toString(), pair.toArray().at(1).toString());
     return c;
 }
@@ -75,7 +83,7 @@ std::optional<Mapping> mappingFromJson(const QByteArray& json) {
     const auto days = indexOf(kDayOrders, object["days"].toString());
     const QString separator = object["separator"].toString();
     const QString decimal = object["decimal"].toString();
-    if (!kind || !days || separator.size() != 1 || separator[0].unicode() > 0x7F) return std::nullopt;
+    if (!kind || !days || separator.size() != 1 || !kSeparators.contains(separator[0])) return std::nullopt;
     if (decimal != QLatin1StringView(".") && decimal != QLatin1StringView(",")) return std::nullopt;
     Mapping mapping;
     mapping.kind = *kind;
@@ -83,7 +91,9 @@ std::optional<Mapping> mappingFromJson(const QByteArray& json) {
                      static_cast<DayOrder>(*days)};
     if (object.contains("encoding") && !(mapping.encoding = encodingNamed(object["encoding"].toString())))
         return std::nullopt;
-    for (const QJsonValue& value : object["columns"].toArray()) {
+    const QJsonArray columns = object["columns"].toArray();
+    if (columns.size() > kMostColumns) return std::nullopt;
+    for (const QJsonValue& value : columns) {
         auto column = columnOf(value.toObject());
         if (!column) return std::nullopt;
         mapping.columns.push_back(*std::move(column));

@@ -100,6 +100,19 @@ TEST_F(KeptMappingTest, IsExported) {
     EXPECT_TRUE(bench.exported()[f("mappings.csv")].startsWith("name,kind,header,form\nScale app,visits,\"Day\nHive"));
 }
 
+TEST_F(KeptMappingTest, OneOfABookOfSomeoneElseIsNoLargerThanIsOfUse) {
+    const QByteArray json = toJson(scaleApp());
+    EXPECT_TRUE(mappingFromJson(json));
+    for (const char* separator : {"x", "\\\"", "\\n", " "})
+        EXPECT_FALSE(mappingFromJson(
+            QByteArray(json).replace("\"separator\":\";\"", QByteArray("\"separator\":\"") + separator + '"')))
+            << separator;
+    Mapping wordy = scaleApp();
+    wordy.columns.push_back({{}, f("note"), CellUnit::Ours, QString(1001, u'x'), {}});
+    EXPECT_FALSE(mappingFromJson(toJson(wordy)));
+    EXPECT_THROW(keep(f("Wordy"), wordy), core::Error);
+}
+
 TEST_F(KeptMappingTest, OfAMissingBookIsRefused) {
     ImportFiles files = bench.write({{f("visits.csv"), kFile}});
     files.mapping = f("Scale app");
