@@ -56,12 +56,32 @@ bool sound(const QString& path, const Clock& clock) {
     }
 }
 
-/// What one row becomes.
-enum class Fate { Read, FromHistory, FromBackup, Gone, Lost };
+/// What one row becomes. Against: it was there once and speaks against a hive; whether it still stood is lost.
+enum class Fate { Read, FromHistory, FromBackup, Against, Gone, Lost };
+
+bool isOneOf(const Row& row, size_t column, std::initializer_list<const char*> words) {
+    const auto* text = column < row.size() ? std::get_if<QString>(&row[column]) : nullptr;
+    return text && std::ranges::any_of(words, [&](const char* word) { return *text == QLatin1String(word); });
+}
+
+/// A sign of foulbrood or a doubt of it.
+bool isTrouble(const Row& sign) { return isOneOf(sign, 1, {"afb", "efb", "brood-doubt"}); }
+
+/// A positive or an order.
+bool isAgainst(const Row& result) { return isOneOf(result, 4, {"positive", "order"}); }
 
 class Choosing {
 public:
-    Choosing(const Remains& remains, const ToldRows& told) : m_remains(remains), m_told(told) {}
+    Choosing(const Remains& remains, const ToldRows& told) : m_remains(remains), m_told(told) {
+        if (told.whole()) return;
+        std::set<qint64> signs;
+        for (const auto& [id, row] : remains.table(Table::VisitSign).rows) signs.insert(id);
+        told.addIds(Table::VisitSign, signs);
+        for (const qint64 id : signs)
+            for (const auto& row : {remains.row(Table::VisitSign, id), told.of(Table::VisitSign, id).row})
+                if (row && isTrouble(*row))
+                    if (const auto* visit = std::get_if<qint64>(&(*row)[0])) m_troubled.insert(*visit);
+    }
 
     Fate of(Table table, qint64 id, std::optional<Row>& row) const {
         const ToldRows::Told told = m_told.of(table, id);
@@ -76,11 +96,20 @@ public:
             return told.byBackup ? Fate::FromBackup : Fate::FromHistory;
         }
         row.reset();
-        if (there || told.firm) return Fate::Lost;
-        return told.exists && m_remains.table(table).mayLack(id) ? Fate::Lost : Fate::Gone;
+        if (!there && !told.firm && !(told.exists && m_remains.table(table).mayLack(id))) return Fate::Gone;
+        if (told.firm || !told.exists || !told.row || !speaksAgainst(table, id, *told.row)) return Fate::Lost;
+        row = told.row;
+        return Fate::Against;
     }
 
 private:
+    bool speaksAgainst(Table table, qint64 id, const Row& row) const {
+        if (table == Table::Result) return isAgainst(row);
+        if (table == Table::VisitSign) return isTrouble(row);
+        return table == Table::Visit && m_troubled.contains(id);
+    }
+
+    std::set<qint64> m_troubled; ///< visits
     const Remains& m_remains;
     const ToldRows& m_told;
 };
@@ -178,7 +207,11 @@ void readBoth(const SalvageFrom& from, const Clock& clock, const Salvage::Watch&
         if (like.isEmpty() || remains) throw;
         remains = remainsOf(from.damaged, like, watch);
     }
-    if (!like.isEmpty()) backup = store::Database::open(like, store::Access::ReadOnly);
+    if (like.isEmpty()) return;
+    backup = store::Database::open(like, store::Access::ReadOnly);
+    const auto last = store::listHistory(*backup, 1);
+    if (!from.backup.isEmpty() && account.backup && !last.empty())
+        account.backup->at = QDateTime::fromString(last.front().at, Qt::ISODateWithMs);
 }
 
 } // namespace
@@ -222,6 +255,7 @@ private:
         counted.kept += fate != Fate::Gone && fate != Fate::Lost;
         counted.fromHistory += fate == Fate::FromHistory;
         counted.fromBackup += fate == Fate::FromBackup;
+        counted.against += fate == Fate::Against;
         counted.lost += fate == Fate::Lost;
     }
 
@@ -299,6 +333,12 @@ std::unique_ptr<Salvage> Salvage::read(const SalvageFrom& from, const Clock& clo
         for (int i = 0; i < kTableCount; ++i)
             account.tables.push_back(keeping.keep(static_cast<Table>(i), p.lost[static_cast<size_t>(i)]));
         account.leftOut << keeping.leftOut;
+        for (const SalvagedTable& t : account.tables)
+            if (t.against > 0)
+                account.mended << Edits::tr(
+                                      "%1 taken as the history or the backup last says: against a hive, and whether "
+                                      "they were taken back since is lost.")
+                                      .arg(recordsText(t.table, t.against));
         countLines(*p.told, account);
         const LostWords words(*p.rows, *p.told);
         for (int i = 0; i < kTableCount; ++i) {

@@ -33,6 +33,7 @@ struct SalvagedTable {
     qint64 kept = 0;        ///< in the new book
     qint64 fromHistory = 0; ///< of these: not to be read in their table, but in the history
     qint64 fromBackup = 0;
+    qint64 against = 0;   ///< taken though they may have been taken back since: they speak against a hive
     qint64 lost = 0;      ///< known to have been there
     bool mayLack = false; ///< others may be lost that nothing tells of
 };

@@ -176,6 +176,26 @@ TEST_F(Salvaging, ARowThatBreaksOurRulesIsLeftOutAndSaidAndThoseAfterItAreNot) {
         << account->lost.join(u' ').toStdString();
 }
 
+TEST_F(Salvaging, AnOrderIsTakenFromTheBackupThoughWhatCameAfterItIsLost) {
+    // The newest line of the history, and where the order stands.
+    const std::string& lines = made().says.history;
+    const std::string newest = lines.substr(lines.find(' ') + 1, lines.find('\n') - lines.find(' ') - 1);
+    QByteArray damaged = made().bytes;
+    for (qsizetype page = 1; page < pages(); ++page) {
+        const QByteArray bytes = damaged.mid(page * kPage, kPage);
+        if (bytes.contains(newest.c_str()) || bytes.contains("Office7/26"))
+            damaged.replace(page * kPage, kPage, QByteArray(kPage, '\0'));
+    }
+    const auto without = salvage(damaged, false, "an order and the end of the history");
+    ASSERT_TRUE(without);
+    EXPECT_TRUE(without->linesEndUnknown);
+    EXPECT_GT(without->held, 0);
+    const auto with = salvage(damaged, true, "an order and the end of the history, with backup");
+    ASSERT_TRUE(with);
+    EXPECT_GE(with->tables[static_cast<size_t>(Table::Result)].against, 1);
+    EXPECT_GT(with->held, 0);
+}
+
 TEST_F(Salvaging, ARecordThatTheHistoryKnowsNothingOfIsLeftOutAndSaid) {
     writeText(path(), made().bytes);
     rawSql(path(), "INSERT INTO person (id, name, key, active) VALUES (77, 'Zed', 'zed', 1)");
