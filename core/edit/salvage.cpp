@@ -440,7 +440,7 @@ bool saysDamaged(const Error& said, const QString& path) {
     const QString sentence = said.userMessage();
     // The sentences of a file that is there and is not what it was (core/store/database.cpp, sqlite_error.cpp).
     const bool named = QFileInfo(path).suffix() == QLatin1String("yardwright");
-    return sentence.contains(QLatin1String("damaged")) || sentence.contains(QLatin1String("disk failed")) ||
+    return sentence.contains(QLatin1String("damaged")) ||
            (named && sentence.contains(QLatin1String("not a book of this program")));
 }
 

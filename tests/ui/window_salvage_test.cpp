@@ -120,6 +120,8 @@ TEST_F(Damaged, ByKeysTheNewestBackupTakesItsPlaceAndItIsSaidWhatThatLacks) {
     EXPECT_TRUE(shown->backupText().contains(QStringLiteral("which it has not: 1.")) &&
                 shown->backupText().contains(QStringLiteral("Added yard Late yard")))
         << shown->backupText().toStdString();
+    ASSERT_EQ(QApplication::focusWidget(), shown->makeButton()); // nothing is lost by it
+    QTest::keyClick(shown->makeButton(), Qt::Key_Tab, Qt::ShiftModifier);
     ASSERT_EQ(QApplication::focusWidget(), shown->backupButton());
     QTest::keyClick(shown->backupButton(), Qt::Key_Space);
     ASSERT_TRUE(QTest::qWaitFor([this] { return window->desk() != nullptr; }, 20'000));

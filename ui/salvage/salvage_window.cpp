@@ -123,7 +123,9 @@ void SalvageWindow::read() {
     });
     if (done && !m_salvage) m_said->tell(tr("Stopped: nothing was written."));
     settle();
-    QPushButton* first = m_place->isEnabled() ? m_place : m_make->isEnabled() ? m_make : m_again;
+    // Nothing lost is better than the best backup.
+    const bool whole = m_salvage && m_salvage->account().nothingLost();
+    QPushButton* first = m_place->isEnabled() && !whole ? m_place : m_make->isEnabled() ? m_make : m_again;
     first->setFocus(Qt::OtherFocusReason);
 }
 
