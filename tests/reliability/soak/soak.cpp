@@ -237,6 +237,7 @@ void Soak::editTogether() {
 
 void Soak::import() {
     m_doing = "import";
+    if (m_shadow.rows(Table::Visit).size() > m_plan.size.rowsATable) return;
     QByteArray text = "colony,date,bees_top,queen,brood_frames,brood_checked,note\n";
     for (const qint64 id : m_shadow.living()) {
         const Colony colony = *m_session->colony(ColonyId{id});
