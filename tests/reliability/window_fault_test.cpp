@@ -265,6 +265,8 @@ TEST_F(WindowFault, OfABookThatCannotBeReadIsSaidOnceAndItIsNotTouched) {
         SCOPED_TRACE(at);
         ui::window::MainWindow fresh(book.clock(), dialogs);
         dialogs.errors.clear();
+        QObject::connect(&fresh, &ui::window::MainWindow::bookDamaged,
+                         [this](const QString&, const QString& why) { dialogs.errors << why; });
         vfs->fail({Op::Read, at, SQLITE_IOERR_READ, true});
         const bool opened = fresh.openBook(book.path(), false);
         const bool met = vfs->failed();
