@@ -2,7 +2,6 @@
 #include "core/edit/judge.h"
 
 #include <algorithm>
-#include <ranges>
 
 namespace core::edit {
 
@@ -54,7 +53,8 @@ void judgeCounts(const EditContext& after, const Colony& colony) {
         if (l.into == colony.id && l.how == LineageHow::United) unions.push_back(l.day);
     std::pair<Day, int> said{colony.since, colony.broodBoxes};
     const auto visits = after.visitsOf(colony.id, -1);
-    for (const Visit& v : std::views::reverse(visits)) {
+    for (auto at = visits.rbegin(); at != visits.rend(); ++at) {
+        const Visit& v = *at;
         if (v.boxes) said = {v.day, *v.boxes};
         const bool united =
             std::any_of(unions.begin(), unions.end(), [&](Day day) { return day <= v.day && day >= said.first; });

@@ -31,7 +31,7 @@ std::vector<Kit> endedLots(const EditContext& c, const KitEnd& e) {
         const bool ended = (lot.state == kit::kBurned || lot.state == kit::kSterilised) && endsAs(e.how, lot.state);
         if (ended && lot.part == e.part && lot.colony == e.colony) lots.push_back(lot);
     });
-    std::ranges::stable_partition(lots, [&](const Kit& lot) { return lot.yard == e.yard; });
+    std::stable_partition(lots.begin(), lots.end(), [&](const Kit& lot) { return lot.yard == e.yard; });
     return lots;
 }
 

@@ -13,7 +13,7 @@ namespace {
 
 constexpr std::array kUnits = {"", "lb", "ft", "in", "cm"}; // by CellUnit
 constexpr std::array kDayOrders = {"ymd", "dmy", "mdy"};    // by DayOrder
-constexpr QLatin1StringView kSeparators(",;\t|");
+constexpr QLatin1StringView kPartedBy(",;\t|");
 
 // More than any file needs: a book of someone else must not make gigabytes of a small file.
 constexpr qsizetype kMostColumns = 100;
@@ -83,7 +83,7 @@ std::optional<Mapping> mappingFromJson(const QByteArray& json) {
     const auto days = indexOf(kDayOrders, object["days"].toString());
     const QString separator = object["separator"].toString();
     const QString decimal = object["decimal"].toString();
-    if (!kind || !days || separator.size() != 1 || !kSeparators.contains(separator[0])) return std::nullopt;
+    if (!kind || !days || separator.size() != 1 || !kPartedBy.contains(separator[0])) return std::nullopt;
     if (decimal != QLatin1StringView(".") && decimal != QLatin1StringView(",")) return std::nullopt;
     Mapping mapping;
     mapping.kind = *kind;
