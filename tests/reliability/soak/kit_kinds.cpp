@@ -3,6 +3,8 @@
 #include "core/model/kit_words.h"
 #include "tests/reliability/soak/hand.h"
 
+#include <algorithm>
+
 // Kit counted, carried, kept apart, burned or sterilised.
 
 namespace tests::soak {
@@ -17,6 +19,9 @@ KitPlace pile(Hand& h) {
     if (h.oneIn(2)) place.yard = h.yard();
     place.part = h.oneOf({kit::kLid, kit::kFloor, kit::kStrap});
     place.state = h.oneOf({kit::kUsable, kit::kToClean, kit::kQuarantined});
+    const auto& lots = h.book().rows(Table::Kit);
+    const auto apart = [](const auto& lot) { return fromRow<Kit>(lot.first, lot.second).state == kit::kQuarantined; };
+    if (std::ranges::none_of(lots, apart)) place.state = kit::kQuarantined;
     if (place.state == kit::kQuarantined) place.colony = h.living();
     return place;
 }

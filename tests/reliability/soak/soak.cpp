@@ -96,7 +96,7 @@ void Soak::step() {
         undoSome();
     else if (dice < 60)
         takeBack();
-    else if (dice < 62)
+    else if (dice < 64)
         import();
     else if (dice < 70)
         editTogether();

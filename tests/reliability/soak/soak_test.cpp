@@ -116,7 +116,8 @@ void judgeWear(const char* harness, const Soak& soak) {
     figure(harness, "an edit in µs on the clock, late", qRound64(waitAnEdit(wear, 0.8, 1)));
     EXPECT_LT(memory, 4e6) << "bytes of memory over the second half, by the line through it";
     EXPECT_NEAR(second / first, 1, 0.15) << "growth of the file, second half to first";
-    EXPECT_LT(late / early, 1.25) << "work an edit, late to early";
+    // The history is three times as long late as early: work that grew with it would be, too.
+    EXPECT_LT(late / early, 1.5) << "work an edit, late to early";
 }
 
 Plan shortPlan() {
