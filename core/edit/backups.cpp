@@ -1,6 +1,7 @@
 #include "core/edit/backups.h"
 
 #include "core/edit/change_fields.h"
+#include "core/edit/medicine_lines.h"
 #include "core/edit/compare_books.h"
 #include "core/edit/edit_checks.h"
 #include "core/edit/session.h"
@@ -99,7 +100,7 @@ QString upToDate(const QString& backup, const QString& folder) {
                     QStringLiteral("%1 was made by an older version, and cannot be copied to bring it up to date: is "
                                    "there room on the disk?")
                         .arg(store::shownPath(backup)));
-    store::Database::open(copy, store::Access::ReadWrite); // brings it up to date
+    makeMedicineLines(*store::Database::open(copy, store::Access::ReadWrite)); // opening brings it up to date
     return copy;
 }
 
