@@ -1,9 +1,9 @@
 #include "core/edit/backups.h"
 
 #include "core/edit/change_fields.h"
-#include "core/edit/medicine_lines.h"
 #include "core/edit/compare_books.h"
 #include "core/edit/edit_checks.h"
+#include "core/edit/medicine_lines.h"
 #include "core/edit/session.h"
 #include "core/edit/session_private.h"
 #include "core/edit/whole_book.h"

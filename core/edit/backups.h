@@ -88,8 +88,8 @@ struct BackupCompared {
 BackupCompared compareWith(const Session& session, const QString& backup, const Progress& progress = {});
 
 /// The backup becomes the book at `book`, which no one has open; what was there is kept under `aside`. All or nothing:
-/// the copy is made, brought up to date where it is of an older version, and checked beside the book before it takes its
-/// name. Throws Error(Book); BookHeld: by another; Stopped.
+/// the copy is made, brought up to date where it is of an older version, and checked beside the book before it takes
+/// its name. Throws Error(Book); BookHeld: by another; Stopped.
 void putInPlace(const QString& backup, const QString& book, const QString& aside, const Progress& progress = {});
 
 } // namespace core::edit

@@ -15,9 +15,9 @@ namespace core::exchange {
 /// of the drawings), `merge_days.csv`, `merge_choices.csv`, `merge_strips.csv`, `divide_choices.csv`,
 /// `divide_strips.csv`, `quick_sentences.csv`, `feedings.csv`, `queens.csv`, `samples.csv`, `kit_ends.csv`,
 /// `mite_falls.csv` (an import reads these five). Besides, the history: `history.csv` (who changed what and when) and
-/// `changes.csv` (from what to what), and `columns.csv`, which says what every column of every file means, in what unit,
-/// which words it may have and what an empty cell says (file_guide.h). Throws Error(Book): the book fails, or the folder
-/// or a file cannot be written; Stopped. Then no file is there that was not.
+/// `changes.csv` (from what to what), and `columns.csv`, which says what every column of every file means, in what
+/// unit, which words it may have and what an empty cell says (file_guide.h). Throws Error(Book): the book fails, or the
+/// folder or a file cannot be written; Stopped. Then no file is there that was not.
 void exportBook(const edit::Session& session, const QString& dir, const Progress& progress = {});
 
 } // namespace core::exchange

@@ -49,7 +49,8 @@ class TreatedColonies {
 public:
     explicit TreatedColonies(const TreatmentBook& book)
         : m_book(book), m_places(book.s), m_byYard(coloniesByYard(book.s)) {
-        for (size_t i = 0; i < book.s.yards.size(); ++i) m_yards.emplace(book.s.yards[i].id, YardIx{static_cast<qint32>(i)});
+        for (size_t i = 0; i < book.s.yards.size(); ++i)
+            m_yards.emplace(book.s.yards[i].id, YardIx{static_cast<qint32>(i)});
         for (const StripsOut& o : book.out) m_outs[o.treatment].push_back(o);
         for (const Treatment& t : book.treatments)
             if (againstMites(t) && t.day <= book.s.on) add(t);

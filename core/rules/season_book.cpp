@@ -21,7 +21,8 @@ size_t weekOf(const std::vector<calc::DayRange>& weeks, Day day) {
 
 ColonyPlaces::ColonyPlaces(const Snapshot& s) : m_s(s) {
     m_byId.reserve(s.colonies.size());
-    for (size_t i = 0; i < s.colonies.size(); ++i) m_byId.emplace(s.colonies[i].id.value, ColonyIx{static_cast<qint32>(i)});
+    for (size_t i = 0; i < s.colonies.size(); ++i)
+        m_byId.emplace(s.colonies[i].id.value, ColonyIx{static_cast<qint32>(i)});
 }
 
 std::optional<ColonyIx> ColonyPlaces::find(ColonyId id) const {

@@ -14,7 +14,8 @@ TEST(SalvageCommand, PutsWhatCanBeReadIntoANewBookAndSaysWhatIsMissing) {
     ASSERT_EQ(runProgram({QStringLiteral("demo"), book, QStringLiteral("--colonies"), QStringLiteral("30")}).status, 0);
     QByteArray damaged = bytesOf(book);
     constexpr qsizetype kPage = 4096;
-    for (qsizetype page = 5; page < damaged.size() / kPage; page += 9) damaged.replace(page * kPage, kPage, QByteArray(kPage, '\0'));
+    for (qsizetype page = 5; page < damaged.size() / kPage; page += 9)
+        damaged.replace(page * kPage, kPage, QByteArray(kPage, '\0'));
     writeFile(book, damaged);
     ASSERT_EQ(runProgram({QStringLiteral("check"), book}).status, 5);
 

@@ -22,8 +22,9 @@ inline constexpr const char* kFull = "The disk is full: nothing was written. Mak
 inline constexpr const char* kFailed =
     "The disk failed while the book was read or written: nothing was changed. Try again; if "
     "it fails again, copy the book to another disk.";
-inline constexpr const char* kReadOnly = "The book cannot be written here: the file or its folder is read-only. Nothing was "
-                                  "written. Allow it, or copy the book to where it may be written.";
+inline constexpr const char* kReadOnly =
+    "The book cannot be written here: the file or its folder is read-only. Nothing was "
+    "written. Allow it, or copy the book to where it may be written.";
 inline constexpr const char* kNoFile =
     "The book, or a file beside it, cannot be opened: nothing was written. Is its folder still there, and may it be "
     "written?";
@@ -44,7 +45,8 @@ inline constexpr Trouble kTroubles[] = {
     {"no memory for a read", Op::Read, SQLITE_IOERR_NOMEM, kNoMemory},
 };
 
-inline constexpr const char* kMoved = "The book's file was moved, renamed or deleted while it was open: nothing was written. "
-                               "Put it back, or open it where it is now.";
+inline constexpr const char* kMoved =
+    "The book's file was moved, renamed or deleted while it was open: nothing was written. "
+    "Put it back, or open it where it is now.";
 
 } // namespace tests::reliability
