@@ -109,7 +109,8 @@ BackupRun::BackupRun(const Session& session, const QString& folder)
     session.needOwnFile(); // else another book, or what a sync program wrote, would be kept as this one
     if (!QDir().mkpath(folder))
         throw Error(Error::Kind::Book,
-                    QStringLiteral("No backup was made: the folder %1 cannot be made.").arg(store::shownPath(folder)));
+                    QStringLiteral("The folder %1 cannot be made: choose another one, or put its disk back.")
+                        .arg(store::shownPath(folder)));
     m_made.title = session.bookTitle();
     m_made.at = m_now;
     // The copy's last line is known once it is made; it gets its name then.

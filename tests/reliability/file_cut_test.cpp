@@ -136,7 +136,7 @@ int FilesCut::killedAt(qint64 operation) const {
 
 TEST_P(FilesCut, ByThePowerAreAsBeforeOrWhole) {
     const qint64 all = operations();
-    const qint64 stride = strideFor(all, longRun() ? 400 : 3);
+    const qint64 stride = strideFor(all, longRun() ? 400 : 2);
     const qint64 first = seedOfRun() % stride;
     qint64 operationsCut = 0;
     int said = 0;

@@ -141,8 +141,8 @@ Figures PowerCut::cutThrough(int random, int stride, int seeds, bool littleMemor
 }
 
 TEST_F(PowerCut, NoEditThatWasAcknowledgedIsLostAndNoneIsHalf) {
-    const Figures found = longRun() ? cutThrough(100, 1, 3, false) : cutThrough(5, 37, 1, false);
-    EXPECT_GT(found.operations, 40);
+    const Figures found = longRun() ? cutThrough(100, 1, 3, false) : cutThrough(5, 61, 1, false);
+    EXPECT_GT(found.operations, 20);
     EXPECT_EQ(found.losses, 0);
     figure("Power cut", "operations cut at", found.operations);
     figure("Power cut", "disks after a cut", found.cuts);
@@ -151,8 +151,8 @@ TEST_F(PowerCut, NoEditThatWasAcknowledgedIsLostAndNoneIsHalf) {
 }
 
 TEST_F(PowerCut, NorWhereTheBooksFileIsWrittenBeforeTheCommit) {
-    const Figures found = longRun() ? cutThrough(20, 1, 3, true) : cutThrough(0, 53, 1, true);
-    EXPECT_GT(found.operations, 40);
+    const Figures found = longRun() ? cutThrough(20, 1, 3, true) : cutThrough(0, 97, 1, true);
+    EXPECT_GT(found.operations, 20);
     EXPECT_EQ(found.losses, 0);
     figure("Power cut, the file written before the commit", "operations cut at", found.operations);
     figure("Power cut, the file written before the commit", "disks after a cut", found.cuts);

@@ -1,10 +1,14 @@
 #include "tests/reliability/figures.h"
 #include "tests/reliability/troubles.h"
 #include "tests/support/cut_vfs.h"
+#include "tests/support/no_rights.h"
+#include "tests/support/small_files.h"
 #include "tests/ui/recording.h"
 
 #include "core/edit/edits.h"
 #include "core/edit/merge_day.h"
+#include "ui/backup/keeping.h"
+#include "ui/backup/where.h"
 #include "ui/bulk/bulk.h"
 #include "ui/close/close_page.h"
 #include "ui/merge/merge_place.h"
@@ -12,14 +16,18 @@
 #include "ui/settings/settings_dialog.h"
 #include "ui/settings/settings_page.h"
 #include "ui/visit/visit_form.h"
+#include "ui/window/backup_commands.h"
 #include "ui/window/commands.h"
+#include "ui/window/read_banner.h"
 
+#include <QAction>
 #include <QDir>
 #include <QFile>
 #include <QLineEdit>
 #include <QListView>
 
 #include <functional>
+#include <sys/stat.h>
 
 // The disk fails under the real window at each call in turn, while people save by keys: one sentence is shown, what was
 // typed stays typed, nothing is half in the book, and the same key saves once the trouble is over.
@@ -312,6 +320,92 @@ TEST_F(Pulled, EachSaveSaysSoAndOnceItIsBackTheSameKeySaves) {
     EXPECT_EQ(book.visitsOf(QStringLiteral("A2")).size(), 2U) << said();
     EXPECT_FALSE(window->page()->form()->isVisible());
     EXPECT_EQ(dialogs.errors, QStringList()) << "in the form and the status line alone";
+}
+
+// The book on a disk, or in a folder, that may only be read.
+TEST(ReadOnlyDisk, TheBookOpensForReadingAndSaysWhy) {
+    BookOfTest book;
+    TestDialogs dialogs;
+    const QByteArray file = QFile::encodeName(book.path());
+    const QByteArray folder = QFile::encodeName(QFileInfo(book.path()).absolutePath());
+    ASSERT_EQ(chmod(file.constData(), 0444), 0);
+    ASSERT_EQ(chmod(folder.constData(), 0555), 0);
+    ui::window::MainWindow window(book.clock(), dialogs);
+    const QString why =
+        QStringLiteral("The book %1 cannot be written: the file or its folder is read-only. Here it can "
+                       "only be read.")
+            .arg(book.path());
+    {
+        const NoRights nobody;
+        ASSERT_TRUE(window.openBook(book.path(), false));
+        EXPECT_EQ(window.banner()->shown(), why);
+        EXPECT_EQ(window.desk()->reading().snapshot.colonies.size(), 6U) << "all of it is shown";
+        window.desk()->choose(book.idOf(QStringLiteral("A2")));
+        window.page()->logVisit();
+        EXPECT_EQ(window.saying(), why);
+        window.tryAgain();
+        EXPECT_EQ(window.banner()->shown(), why);
+    }
+    ASSERT_EQ(chmod(folder.constData(), 0700), 0);
+    ASSERT_EQ(chmod(file.constData(), 0644), 0);
+    window.tryAgain();
+    EXPECT_EQ(window.banner()->shown(), QString());
+    EXPECT_FALSE(window.desk()->session().readOnly());
+}
+
+// What goes into files of its own: PDFs and backups.
+struct OtherFiles : Recording {
+    QTemporaryDir dir;
+};
+
+TEST_F(OtherFiles, APdfThatCannotBeWrittenIsSaidAndNothingIsLeft) {
+    window->setPlace(ui::window::Place::MergeDay);
+    dialogs.expectError = true;
+    const QString path = dir.filePath(QStringLiteral("sheet.pdf"));
+    dialogs.pdf = path;
+    {
+        const SmallFiles full(3000);
+        window->commands()->pdf->trigger();
+    }
+    ASSERT_EQ(dialogs.errors.size(), 1);
+    EXPECT_EQ(dialogs.errors[0],
+              path + QStringLiteral(" cannot be written: the disk is full. Make room and try again."));
+    EXPECT_EQ(QDir(dir.path()).entryList(QDir::Files), QStringList());
+    QCoreApplication::processEvents();
+    const QString gone = dir.filePath(QStringLiteral("stick/sheet.pdf"));
+    dialogs.pdf = gone;
+    window->commands()->pdf->trigger();
+    ASSERT_EQ(dialogs.errors.size(), 2);
+    EXPECT_EQ(dialogs.errors[1],
+              gone +
+                  QStringLiteral(" cannot be written: its folder is not there. Put it back, or choose another place."));
+    dialogs.pdf = path;
+    window->commands()->pdf->trigger();
+    EXPECT_EQ(dialogs.errors.size(), 2);
+    EXPECT_GT(QFile(path).size(), 3000);
+}
+
+TEST_F(OtherFiles, ABackupThatCannotBeMadeIsSaidAndMadeLater) {
+    const QString shelf = dir.filePath(QStringLiteral("shelf"));
+    ui::backup::setFolder(shelf);
+    auto* keeping = window->commands()->backups()->keeping();
+    QFile inTheWay(shelf);
+    ASSERT_TRUE(inTheWay.open(QIODevice::WriteOnly));
+    keeping->begin();
+    EXPECT_EQ(said(), "No backup was made. The folder " + shelf.toStdString() +
+                          " cannot be made: choose another one, or put its disk back.");
+    inTheWay.remove();
+    {
+        const SmallFiles full(20'000);
+        keeping->begin();
+        EXPECT_TRUE(QTest::qWaitFor([&] { return !keeping->running(); }, 20'000));
+    }
+    EXPECT_TRUE(said().starts_with("No backup was made. The disk ")) << said();
+    EXPECT_EQ(QDir(shelf).entryList(QDir::Files | QDir::Hidden), QStringList()) << "nothing half is left";
+    keeping->begin();
+    EXPECT_TRUE(QTest::qWaitFor([&] { return !keeping->running(); }, 20'000));
+    EXPECT_EQ(QDir(shelf).entryList(QDir::Files).size(), 1);
+    ui::backup::setFolder({});
 }
 
 } // namespace

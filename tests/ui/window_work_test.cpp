@@ -1,0 +1,301 @@
+#include "core/edit/edits.h"
+#include "core/exchange/export.h"
+#include "demo/demo_book.h"
+#include "tests/ui/book_of_test.h"
+#include "tests/ui/test_dialogs.h"
+#include "ui/backup/backups_window.h"
+#include "ui/backup/keeping.h"
+#include "ui/backup/where.h"
+#include "ui/busy/panel.h"
+#include "ui/busy/run.h"
+#include "ui/health/report_page.h"
+#include "ui/look/colours.h"
+#include "ui/print/pages_view.h"
+#include "ui/window/backup_commands.h"
+#include "ui/window/commands.h"
+#include "ui/window/demo_offer.h"
+#include "ui/window/main_window.h"
+#include "ui/window/welcome.h"
+#include "ui/window/work_page.h"
+
+#include <gtest/gtest.h>
+
+#include <QApplication>
+#include <QDir>
+#include <QFile>
+#include <QProgressBar>
+#include <QPushButton>
+#include <QTemporaryDir>
+#include <QTest>
+#include <QTimer>
+#include <QTreeWidget>
+
+// Long work in the real window, by its keys: it shows how far it is, the window lives meanwhile, and Esc leaves
+// nothing.
+
+namespace {
+
+using core::edit::Session;
+using ui::busy::Panel;
+
+constexpr int kColonies = 400;
+
+QByteArray bytesAt(const QString& path) {
+    QFile file(path);
+    return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
+}
+
+/// What is seen of long work while it runs; presses a key once it is under way.
+class Looker : public QObject {
+public:
+    explicit Looker(int press = 0) : m_press(press) {
+        m_tick.start(1);
+        connect(&m_tick, &QTimer::timeout, this, &Looker::look);
+    }
+
+    int ticks = 0;
+    int shares = 0; ///< different ones
+    QStringList doing;
+    std::function<void()> meanwhile; ///< once
+
+private:
+    void look() {
+        for (const QWidget* w : QApplication::topLevelWidgets())
+            if (auto* panel = w->findChild<Panel*>(QString(), Qt::FindDirectChildrenOnly)) return see(*panel);
+    }
+    void see(Panel& panel) {
+        ++ticks;
+        EXPECT_TRUE(panel.isVisible());
+        if (panel.bar()->value() != m_last) ++shares;
+        m_last = panel.bar()->value();
+        if (!panel.doing().isEmpty() && !doing.contains(panel.doing())) doing << panel.doing();
+        if (m_last == 0 || panel.busy().stopped()) return;
+        if (!std::exchange(m_kept, true)) keepPicture(*panel.window());
+        if (meanwhile) std::exchange(meanwhile, {})();
+        if (m_press != 0) QTest::keyClick(panel.stopButton(), static_cast<Qt::Key>(m_press));
+    }
+
+    /// For looking at: YW_WORK_PICTURES=DIR, as it is, or dark with YW_WORK_DARK=1.
+    static void keepPicture(QWidget& window) {
+        const QString to = qEnvironmentVariable("YW_WORK_PICTURES");
+        if (to.isEmpty()) return;
+        const QString name = QString::fromLatin1(testing::UnitTest::GetInstance()->current_test_info()->name());
+        EXPECT_TRUE(window.grab().save(QDir(to).filePath(name + QStringLiteral(".png"))));
+    }
+
+    QTimer m_tick;
+    bool m_kept = false;
+    int m_press;
+    int m_last = 0;
+};
+
+struct LongWork : testing::Test {
+    static void SetUpTestSuite() {
+        shared = std::make_unique<QTemporaryDir>();
+        const tests::FixedClock now;
+        const auto session = Session::create(shared->filePath(QStringLiteral("large.yardwright")), now);
+        demo::DemoSize size;
+        size.colonies = kColonies;
+        demo::fillDemoBook(*session, size);
+    }
+    static void TearDownTestSuite() { shared.reset(); }
+
+    void SetUp() override {
+        ASSERT_TRUE(QFile::copy(shared->filePath(QStringLiteral("large.yardwright")), book()));
+        const bool dark = qEnvironmentVariableIsSet("YW_WORK_DARK");
+        QApplication::setPalette(ui::look::paletteOf(ui::look::colours(dark)));
+        window = std::make_unique<ui::window::MainWindow>(clock, dialogs);
+        window->show();
+        ASSERT_TRUE(QTest::qWaitForWindowExposed(window.get()));
+        window->activateWindow();
+    }
+    void open() { ASSERT_TRUE(window->openBook(book(), false)); }
+    void press(Qt::Key key) const { QTest::keyClick(window.get(), key, Qt::ControlModifier | Qt::AltModifier); }
+    QString book() const { return folder.filePath(QStringLiteral("book.yardwright")); }
+    QString out(const char* name) const { return folder.filePath(QLatin1StringView(name)); }
+    std::string said() const { return window->saying().toStdString(); }
+    bool anyPanel() const { return window->findChild<Panel*>() != nullptr; }
+
+    static std::unique_ptr<QTemporaryDir> shared;
+    QTemporaryDir folder;
+    tests::FixedClock clock;
+    tests::TestDialogs dialogs;
+    std::unique_ptr<ui::window::MainWindow> window;
+};
+
+std::unique_ptr<QTemporaryDir> LongWork::shared;
+
+TEST_F(LongWork, AnExportStoppedByEscLeavesNoFile) {
+    open();
+    dialogs.file = out("away/there.csv");
+    Looker looker(Qt::Key_Escape);
+    press(Qt::Key_E);
+    EXPECT_EQ(said(), "Stopped: no file was written.");
+    EXPECT_FALSE(QFileInfo::exists(out("away")));
+    EXPECT_FALSE(anyPanel());
+    EXPECT_GT(looker.ticks, 0);
+}
+
+TEST_F(LongWork, AnExportThatGoesOnIsWholeAndTheWindowLives) {
+    open();
+    dialogs.file = out("there.csv");
+    const auto lines = window->desk()->session().history(1).front().seq;
+    Looker looker;
+    looker.meanwhile = [this] {
+        QTest::keyClick(window.get(), Qt::Key_Z, Qt::ControlModifier);
+        QTest::keyClick(window.get(), Qt::Key_Q, Qt::ControlModifier);
+        EXPECT_FALSE(window->close());
+        window->resize(window->size() + QSize(40, 20));
+    };
+    press(Qt::Key_E);
+    EXPECT_EQ(said(), "The book's files are in the folder " + out("there").toStdString() + '.');
+    EXPECT_GT(looker.ticks, 5) << "timers run";
+    EXPECT_GT(looker.shares, 2);
+    EXPECT_EQ(looker.doing, QStringList(QStringLiteral("Writing the book as CSV files")));
+    EXPECT_TRUE(window->isVisible());
+    EXPECT_EQ(window->desk()->session().history(1).front().seq, lines) << "no edit in between";
+    core::exchange::exportBook(window->desk()->session(), out("again"));
+    const QStringList names = QDir(out("again")).entryList(QDir::Files);
+    EXPECT_EQ(QDir(out("there")).entryList(QDir::Files | QDir::Hidden), names);
+    for (const QString& name : names)
+        EXPECT_EQ(bytesAt(out("there/") + name), bytesAt(out("again/") + name)) << name.toStdString();
+}
+
+TEST_F(LongWork, WhatIsThereAlreadyStaysWhereAnExportIsStopped) {
+    open();
+    ASSERT_TRUE(QDir().mkpath(out("there")));
+    QFile old(out("there/visits.csv"));
+    ASSERT_TRUE(old.open(QIODevice::WriteOnly));
+    old.write("old\n");
+    old.close();
+    dialogs.file = out("there.csv");
+    const Looker looker(Qt::Key_Space); // on the stop button, which has the keys
+    press(Qt::Key_E);
+    EXPECT_EQ(said(), "Stopped: no file was written.");
+    EXPECT_EQ(QDir(out("there")).entryList(QDir::Files | QDir::Dirs | QDir::Hidden | QDir::NoDotAndDotDot),
+              QStringList(QStringLiteral("visits.csv")));
+    EXPECT_EQ(bytesAt(out("there/visits.csv")), "old\n");
+}
+
+TEST_F(LongWork, AnInventedBookIsMadeFromTheStartOrNotAtAll) {
+    const auto make = [](const QString& path, const core::Progress& progress) {
+        const tests::FixedClock now;
+        try {
+            demo::DemoSize size;
+            size.colonies = kColonies;
+            demo::fillDemoBook(*Session::create(path, now), size, progress);
+        } catch (const core::Stopped&) {
+            QFile::remove(path);
+            QFile::remove(path + QStringLiteral("-lock"));
+            throw;
+        }
+    };
+    ui::window::offerDemo(*window, dialogs, make);
+    dialogs.made = out("demo.yardwright");
+    {
+        const Looker looker(Qt::Key_Escape);
+        QTest::keyClick(window->findChild<QPushButton*>(QStringLiteral("inventedBook")), Qt::Key_Space);
+    }
+    EXPECT_EQ(said(), "Stopped: no book was made.");
+    EXPECT_EQ(window->desk(), nullptr);
+    EXPECT_FALSE(QFileInfo::exists(*dialogs.made));
+    const Looker looker;
+    QTest::keyClick(window->findChild<QPushButton*>(QStringLiteral("inventedBook")), Qt::Key_Space);
+    ASSERT_NE(window->desk(), nullptr);
+    EXPECT_EQ(window->desk()->reading().snapshot.colonies.size(), static_cast<size_t>(kColonies));
+    EXPECT_GE(looker.doing.size(), 3);
+}
+
+struct LongBackups : LongWork {
+    LongBackups() { ui::backup::setFolder(shelf.path()); }
+    ~LongBackups() override { ui::backup::setFolder({}); }
+    void SetUp() override {
+        LongWork::SetUp();
+        open();
+        press(Qt::Key_U);
+        shown = window->page()->findChild<ui::backup::BackupsWindow*>();
+        ASSERT_NE(shown, nullptr);
+        shown->activateWindow();
+    }
+    void make() const {
+        QTest::keyClick(shown->makeButton(), Qt::Key_Space);
+        auto* keeping = window->commands()->backups()->keeping();
+        EXPECT_TRUE(QTest::qWaitFor([&] { return !keeping->running(); }, 20'000));
+    }
+    QTemporaryDir shelf;
+    ui::backup::BackupsWindow* shown = nullptr;
+};
+
+TEST_F(LongBackups, OneThatIsStoppedLeavesNoFile) {
+    auto* keeping = window->commands()->backups()->keeping();
+    QTest::keyClick(shown->makeButton(), Qt::Key_Space);
+    ASSERT_TRUE(keeping->running());
+    QTest::keyClick(shown->makeButton(), Qt::Key_Space);
+    EXPECT_FALSE(keeping->running());
+    EXPECT_EQ(QDir(shelf.path()).entryList(QDir::Files | QDir::Hidden), QStringList());
+}
+
+TEST_F(LongBackups, AreComparedBesideTheWindow) {
+    make();
+    {
+        const Looker looker(Qt::Key_Escape);
+        QTest::keyClick(shown->compareButton(), Qt::Key_Space);
+    }
+    EXPECT_EQ(shown->said().toStdString(), "Stopped: what differs is not known.");
+    EXPECT_FALSE(shown->placeButton()->isEnabled());
+    const Looker looker;
+    QTest::keyClick(shown->compareButton(), Qt::Key_Space);
+    EXPECT_TRUE(shown->placeButton()->isEnabled()) << shown->differences().toStdString();
+    EXPECT_TRUE(looker.doing.contains(QStringLiteral("Checking the book")));
+}
+
+TEST_F(LongBackups, ARestoreThatIsStoppedLeavesTheBookAsItWas) {
+    make();
+    QTest::keyClick(shown->compareButton(), Qt::Key_Space);
+    ASSERT_TRUE(shown->placeButton()->isEnabled());
+    const QByteArray before = bytesAt(book());
+    const QStringList files = QDir(folder.path()).entryList(QDir::Files);
+    const Looker looker(Qt::Key_Escape);
+    QTest::keyClick(shown->placeButton(), Qt::Key_Space);
+    EXPECT_TRUE(QTest::qWaitFor([this] { return said() == "Stopped: the book is as it was."; }, 20'000)) << said();
+    EXPECT_EQ(bytesAt(book()), before);
+    EXPECT_EQ(QDir(folder.path()).entryList(QDir::Files), files);
+    ASSERT_NE(window->desk(), nullptr) << "and it is open again";
+}
+
+TEST_F(LongWork, TheInspectorsReportIsMadeBesideThePageAndItsPdfStops) {
+    open();
+    QTest::keyClick(window.get(), Qt::Key_5, Qt::ControlModifier);
+    auto* report = window->findChild<ui::health::ReportPage*>();
+    ASSERT_NE(report, nullptr);
+    report->setAtOnce(0);
+    for (int i = 0; i < 12 && !report->isVisible(); ++i)
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_PageDown, Qt::ControlModifier);
+    ASSERT_TRUE(report->isVisible());
+    EXPECT_TRUE(report->said().startsWith(QStringLiteral("The report is being made"))) << report->said().toStdString();
+    EXPECT_FALSE(report->pdfButton()->isEnabled());
+    ASSERT_TRUE(QTest::qWaitFor([&] { return report->preview()->pageCount() > 0; }, 20'000));
+    EXPECT_GT(report->preview()->pageCount(), 20);
+    EXPECT_TRUE(report->said().contains(QStringLiteral("colonies on the last day"))) << report->said().toStdString();
+    dialogs.file = out("report.pdf");
+    {
+        const Looker looker(Qt::Key_Escape);
+        QTest::keyClick(report->pdfButton(), Qt::Key_Space);
+    }
+    EXPECT_EQ(report->said().toStdString(), "Stopped: no file was written.");
+    EXPECT_FALSE(QFileInfo::exists(*dialogs.file));
+    QTest::keyClick(report->pdfButton(), Qt::Key_Space);
+    const QByteArray pdf = bytesAt(*dialogs.file);
+    EXPECT_TRUE(pdf.startsWith("%PDF-"));
+    EXPECT_TRUE(pdf.trimmed().endsWith("%%EOF"));
+    EXPECT_TRUE(pdf.contains("/Count " + QByteArray::number(report->preview()->pageCount()))) << "of pages";
+}
+
+TEST_F(LongWork, WhatFailsBesideTheWindowIsThrownInIt) {
+    const auto fails = [](const core::Progress&) { throw core::Error(core::Error::Kind::Book, QStringLiteral("no")); };
+    EXPECT_THROW(ui::busy::run(*window, QStringLiteral("Work"), fails), core::Error);
+    EXPECT_FALSE(anyPanel());
+    EXPECT_TRUE(ui::busy::run(*window, QStringLiteral("Work"), [](const core::Progress&) {}));
+}
+
+} // namespace
