@@ -240,6 +240,7 @@ public:
             Fate fate = m_choosing.of(table, id, row);
             if (row && fate != Fate::Gone && !inserted(table, id, *row)) fate = Fate::Lost;
             strays += fate == Fate::Gone && m_remains.sure(table, id);
+            counted.disputed += fate != Fate::Read && fate != Fate::Lost && m_remains.sure(table, id);
             count(counted, fate);
             if (fate == Fate::Lost) lost.insert(id);
         }
@@ -289,7 +290,8 @@ private:
 bool holdsInDoubt(const SalvageAccount& account, const Remains& remains, const ToldRows& told) {
     if (!told.whole() || remains.halfEditLeft()) return true;
     return std::ranges::any_of(account.tables, [](const SalvagedTable& t) {
-        return (t.lost > 0 || t.mayLack) && std::ranges::find(kHoldTables, t.table) != std::end(kHoldTables);
+        return (t.lost > 0 || t.mayLack || t.disputed > 0) &&
+               std::ranges::find(kHoldTables, t.table) != std::end(kHoldTables);
     });
 }
 
@@ -437,7 +439,7 @@ std::optional<QString> Salvage::write(const QString& to, const Watch& watch) {
 
 bool saysDamaged(const Error& said, const QString& path) {
     if (said.kind() != Error::Kind::Book || !QFileInfo(path).isFile()) return false;
-    const QString sentence = said.userMessage();
+    const QString sentence = QString(said.userMessage()).remove(store::shownPath(path)); // a name may say anything
     // The sentences of a file that is there and is not what it was (core/store/database.cpp, sqlite_error.cpp).
     const bool named = QFileInfo(path).suffix() == QLatin1String("yardwright");
     return sentence.contains(QLatin1String("damaged")) ||

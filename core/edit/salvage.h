@@ -36,6 +36,7 @@ struct SalvagedTable {
     qint64 against = 0;   ///< taken though they may have been taken back since: they speak against a hive
     qint64 lost = 0;      ///< known to have been there
     bool mayLack = false; ///< others may be lost that nothing tells of
+    qint64 disputed = 0;  ///< of whole pages, and the history says otherwise or nothing: one of the two is of before
 };
 
 /// What was read, what is missing, and what was done about it.

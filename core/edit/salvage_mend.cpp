@@ -69,7 +69,7 @@ void placeBoxKinds(const store::Database& db, SalvageAccount& account) {
     }
 }
 
-/// What the records of a lost hive say of its life.
+/// What the records of a lost hive say of its life. It lives, and can be held, unless one says how it ended.
 struct LifeLeft {
     QString since;
     QString ended; ///< empty: as far as is known it lives
@@ -98,19 +98,6 @@ LifeLeft lifeLeft(const store::Database& db, qint64 id) {
                          "SELECT date(day, '-' || days || ' days') FROM mite_fall WHERE colony = ?1)");
     life.ended = one("SELECT day FROM lineage WHERE colony = ? AND how <> 'divided'");
     life.how = one("SELECT how FROM lineage WHERE colony = ? AND how <> 'divided'");
-    if (!life.ended.isEmpty()) return life;
-    const QString left = one("SELECT max(until) FROM placement WHERE colony = ?1 AND NOT EXISTS "
-                             "(SELECT 1 FROM placement WHERE colony = ?1 AND until IS NULL)");
-    const QString latest = one("SELECT max(day) FROM (SELECT day FROM visit WHERE colony = ?1 UNION ALL "
-                               "SELECT day FROM transfer WHERE receiver = ?1 UNION ALL "
-                               "SELECT day FROM treatment WHERE colony = ?1 UNION ALL "
-                               "SELECT day FROM feeding WHERE colony = ?1 UNION ALL "
-                               "SELECT coalesce(until, '9999-12-31') FROM queen WHERE colony = ?1 UNION ALL "
-                               "SELECT day FROM mite_fall WHERE colony = ?1 UNION ALL "
-                               "SELECT day FROM lineage WHERE into_colony = ?1)");
-    if (left.isEmpty() || latest > left) return life;
-    life.ended = left;
-    life.how = QStringLiteral("dead");
     return life;
 }
 

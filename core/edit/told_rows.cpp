@@ -11,6 +11,16 @@ namespace core::edit {
 namespace {
 
 constexpr size_t kMostMissing = 100'000;
+/// Rows that ranges of all lines may name for each page of the file: more than were ever in one are an invention, and
+/// their numbers alone would fill the memory.
+constexpr qint64 kRangedAPage = 4096;
+
+qint64 rangedIn(const HistoryRecord& record) {
+    qint64 rows = 0;
+    for (const auto* ranges : {&record.inserted, &record.deleted})
+        for (const RowRange& range : *ranges) rows = std::min(rows + range.count, qint64(1) << 60);
+    return rows;
+}
 
 /// The kinds of box that come with each book: no line made them.
 const std::map<qint64, Row>& shippedBoxes() {
@@ -65,10 +75,16 @@ void ToldRows::compareLines() {
 
 void ToldRows::findMissing() {
     m_endMissing = m_remains.history().mayLack(INT64_MAX);
+    qint64 mayRange = m_remains.pages() * kRangedAPage;
+    if (m_lastLine - m_backupLast > mayRange) { // no line has such a number: of those there are, none is sure
+        m_lastLine = m_backupLast + mayRange;
+        m_endMissing = true;
+    }
     for (qint64 seq = m_backupLast + 1; seq <= m_lastLine; ++seq) {
         const auto found = line(seq);
         const auto record = found ? decoded(found->changes) : std::nullopt;
-        if (record) {
+        if (const qint64 rows = record ? rangedIn(*record) : 0; record && rows <= mayRange) {
+            mayRange -= rows;
             take(*record, seq);
             continue;
         }

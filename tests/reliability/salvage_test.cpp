@@ -1,6 +1,8 @@
 #include "tests/reliability/figures.h"
 #include "tests/reliability/salvaged.h"
 
+#include "core/edit/history_codec.h"
+
 #include <QDir>
 #include <QFile>
 
@@ -204,6 +206,33 @@ TEST_F(Salvaging, ARecordThatTheHistoryKnowsNothingOfIsLeftOutAndSaid) {
     ASSERT_TRUE(salvage);
     EXPECT_EQ(salvage->account().leftOut.size(), 1);
     EXPECT_FALSE(salvage->account().nothingLost());
+}
+
+TEST_F(Salvaging, ASignThatTheHistoryKnowsNothingOfHoldsAllHivesForDoubt) {
+    writeText(path(), made().bytes);
+    rawSql(path(), "DELETE FROM history WHERE seq = (SELECT max(seq) FROM history)"); // as a page that was not written
+    const auto account = salvage(read(path()), false, "the last line of the history is not there");
+    ASSERT_TRUE(account);
+    EXPECT_GT(account->held, 0);
+}
+
+// A file made to fill the memory, or to be counted through for ever.
+TEST_F(Salvaging, NumbersThatCannotBeAreNotCountedThrough) {
+    core::edit::HistoryRecord invented;
+    invented.inserted = {{Table::Visit, 1, qint64(1) << 50}};
+    const std::string line = core::edit::encode(invented).toHex().toStdString();
+    for (const std::string& sql :
+         {"UPDATE history SET changes = X'" + line + "' WHERE seq = (SELECT max(seq) FROM history)",
+          std::string("UPDATE history SET seq = 1152921504606846976 WHERE seq = (SELECT "
+                      "max(seq) FROM history)")}) {
+        SCOPED_TRACE(sql.substr(0, 40));
+        writeText(path(), made().bytes);
+        rawSql(path(), sql.c_str());
+        const auto salvage = Salvage::read({path(), {}, {}}, clock);
+        ASSERT_TRUE(salvage);
+        EXPECT_GT(salvage->account().held, 0);
+        EXPECT_FALSE(salvage->account().historyKept);
+    }
 }
 
 TEST_F(Salvaging, StoppedWhileItReadsOrWritesItLeavesNothing) {
