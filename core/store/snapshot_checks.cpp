@@ -61,8 +61,8 @@ void readSigns(SnapshotBuild& b) {
                      "('afb', 'efb', 'brood-doubt')) s CROSS JOIN visit v ON v.id = s.id WHERE v.day <= ?");
     trouble.bind(1, b.s.on);
     while (trouble.step()) {
-        const ColonyIx colony{neededAt(b.colonyAt, trouble.integer(1))};
-        b.s.signs.push_back({colony, trouble.day(2), b.signs.of(trouble.integer(0))});
+        const ColonyIx colony{colonyNamed(b, trouble.integer(1))};
+        if (colony.value >= 0) b.s.signs.push_back({colony, trouble.day(2), b.signs.of(trouble.integer(0))});
     }
     std::sort(b.s.signs.begin(), b.s.signs.end(), [](const SnapSign& x, const SnapSign& y) {
         return std::tie(x.colony, x.day) < std::tie(y.colony, y.day);

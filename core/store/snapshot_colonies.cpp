@@ -71,6 +71,14 @@ Sortable colonyAt(const Statement& row, Day on, const IdIndex& boxKindAt) {
 
 } // namespace
 
+qint32 colonyNamed(const SnapshotBuild& b, qint64 id) {
+    if (const qint32 at = b.colonyAt.at(id); at >= 0) return at;
+    Statement row = b.db.prepare("SELECT 1 FROM colony WHERE id = ?");
+    row.bind(1, id);
+    if (!row.step()) throw brokenLink();
+    return -1;
+}
+
 void readYards(SnapshotBuild& b) {
     for (const Yard& y : yards(b.db)) {
         b.yardAt.set(y.id.value, static_cast<qint32>(b.s.yards.size()));

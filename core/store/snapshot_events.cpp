@@ -11,14 +11,17 @@ template <class T> void sortByDay(std::vector<T>& rows) {
     std::stable_sort(rows.begin(), rows.end(), [](const T& a, const T& b) { return a.day < b.day; });
 }
 
-/// The index of an optional reference: -1 where it is not set.
-qint32 optionalAt(const IdIndex& index, const Statement& row, int column) {
-    return row.isNull(column) ? -1 : neededAt(index, row.integer(column));
-}
+/// Whom a result or treatment is of: the first two columns.
+struct Whose {
+    ColonyIx colony{-1};
+    YardIx yard{-1};
+    bool inForce() const { return colony.value >= 0 || yard.value >= 0; }
+};
 
-/// A result or treatment is of a colony or of a yard.
-void needOne(ColonyIx colony, YardIx yard) {
-    if (colony.value < 0 && yard.value < 0) throw brokenLink();
+Whose whose(const SnapshotBuild& b, const Statement& row) {
+    if (!row.isNull(0)) return {{colonyNamed(b, row.integer(0))}, {-1}};
+    if (row.isNull(1)) throw brokenLink();
+    return {{-1}, {neededAt(b.yardAt, row.integer(1))}};
 }
 
 } // namespace
@@ -28,8 +31,9 @@ void readTransfers(SnapshotBuild& b) {
     while (row.step()) {
         const Day day = row.day(0);
         if (day > b.s.on) continue;
-        const ColonyIx from{neededAt(b.colonyAt, row.integer(1))};
-        const ColonyIx to{neededAt(b.colonyAt, row.integer(2))};
+        const ColonyIx from{colonyNamed(b, row.integer(1))};
+        const ColonyIx to{colonyNamed(b, row.integer(2))};
+        if (from.value < 0 || to.value < 0) continue;
         b.s.transfers.push_back({day, from, to, enumAt<TransferKind>(row, 3)});
     }
     sortByDay(b.s.transfers);
@@ -40,8 +44,9 @@ void readLineage(SnapshotBuild& b) {
     row.bind(1, b.s.on);
     while (row.step()) {
         if (b.only && (b.colonyAt.at(row.integer(2)) < 0 || b.colonyAt.at(row.integer(3)) < 0)) continue;
-        const ColonyIx colony{neededAt(b.colonyAt, row.integer(2))};
-        const ColonyIx into{neededAt(b.colonyAt, row.integer(3))};
+        const ColonyIx colony{colonyNamed(b, row.integer(2))};
+        const ColonyIx into{colonyNamed(b, row.integer(3))};
+        if (colony.value < 0 || into.value < 0) continue;
         b.s.lineage.push_back({row.day(0), enumAt<LineageHow>(row, 1), colony, into});
     }
     sortByDay(b.s.lineage);
@@ -52,10 +57,9 @@ void readResults(SnapshotBuild& b) {
                                  "WHERE day <= ? ORDER BY id");
     row.bind(1, b.s.on);
     while (row.step()) {
-        const ColonyIx colony{optionalAt(b.colonyAt, row, 0)};
-        const YardIx yard{optionalAt(b.yardAt, row, 1)};
-        needOne(colony, yard);
-        b.s.results.push_back({row.day(2), colony, yard, enumAt<Disease>(row, 3), enumAt<Verdict>(row, 4),
+        const Whose of = whose(b, row);
+        if (!of.inForce()) continue;
+        b.s.results.push_back({row.day(2), of.colony, of.yard, enumAt<Disease>(row, 3), enumAt<Verdict>(row, 4),
                                enumAt<Method>(row, 5), row.text(6), row.text(7)});
     }
     sortByDay(b.s.results);
@@ -66,10 +70,10 @@ void readTreatments(SnapshotBuild& b) {
                                  "WHERE day <= ? ORDER BY id");
     row.bind(1, b.s.on);
     while (row.step()) {
-        const ColonyIx colony{optionalAt(b.colonyAt, row, 0)};
-        const YardIx yard{optionalAt(b.yardAt, row, 1)};
-        needOne(colony, yard);
-        b.s.treatments.push_back({row.day(2), colony, yard, row.integer(3) != 0, row.optionalInt(4), row.text(5)});
+        const Whose of = whose(b, row);
+        if (!of.inForce()) continue;
+        b.s.treatments.push_back(
+            {row.day(2), of.colony, of.yard, row.integer(3) != 0, row.optionalInt(4), row.text(5)});
     }
     sortByDay(b.s.treatments);
 }

@@ -83,6 +83,10 @@ template <class Unit> std::optional<Unit> optionalUnit(const Statement& row, int
     return value ? std::optional<Unit>(Unit{*value}) : std::nullopt;
 }
 
+/// Position of the colony that a record in force names; -1: the snapshot is without it, since it begins later (a row of
+/// an edit that is not judged yet) or is not asked for. Throws brokenLink() where the book has none of this id.
+qint32 colonyNamed(const SnapshotBuild& b, qint64 id);
+
 void readYards(SnapshotBuild& b);
 void readColonies(SnapshotBuild& b);
 void readStays(SnapshotBuild& b);

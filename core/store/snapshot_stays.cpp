@@ -51,7 +51,7 @@ std::vector<PlacedStand> readStands(const SnapshotBuild& b, const std::vector<Pl
 }
 
 Placed placedAt(const SnapshotBuild& b, const Statement& row) {
-    return {{neededAt(b.colonyAt, row.integer(0))},
+    return {{colonyNamed(b, row.integer(0))},
             row.day(1),
             row.integer(2) == 0,
             row.integer(3),
@@ -75,7 +75,8 @@ std::vector<Placed> readPlaced(const SnapshotBuild& b) {
         Statement row =
             b.db.prepare("SELECT colony, since, first, id, stand, heading_deg FROM placement WHERE since <= ?");
         row.bind(1, b.s.on);
-        while (row.step()) placed.push_back(placedAt(b, row));
+        while (row.step())
+            if (const Placed p = placedAt(b, row); p.colony.value >= 0) placed.push_back(p);
     }
     std::sort(placed.begin(), placed.end(), [](const Placed& x, const Placed& y) {
         return std::tie(x.colony, x.since, x.carried, x.id) < std::tie(y.colony, y.since, y.carried, y.id);
