@@ -2,6 +2,7 @@
 
 #include "core/base/error.h"
 #include "core/base/file_trouble.h"
+#include "core/base/output_target.h"
 #include "core/base/whole_file.h"
 #include "core/exchange/fault.h"
 
@@ -29,6 +30,7 @@ void appendCell(QByteArray& line, const QString& cell) {
 
 CsvWriter::CsvWriter(const QString& folder, const QString& fileName, Ticker* ticker)
     : m_file(QDir(folder).filePath(fileName)), m_ticker(ticker) {
+    needOutputTarget(m_file.fileName());
     if (!m_file.open(QIODevice::WriteOnly)) fail();
 }
 

@@ -9,7 +9,7 @@
 namespace core::exchange {
 
 /// One CSV file being written: UTF-8, commas, LF, quotes where needed; in place only after commit(), whole or not at
-/// all. All throw Error(Book) where the file cannot be written.
+/// all. All throw Error(Book) where the file cannot be written, or a book stands in its place.
 class CsvWriter {
 public:
     /// Each row ticks, where somebody waits.

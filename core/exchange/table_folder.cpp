@@ -1,6 +1,7 @@
 #include "core/exchange/table_folder.h"
 
 #include "core/base/error.h"
+#include "core/base/output_target.h"
 #include "core/exchange/csv_writer.h"
 #include "core/exchange/fault.h"
 #include "core/exchange/for_spreadsheets.h"
@@ -17,6 +18,7 @@ namespace {
 /// A book that was exported there has files of the same names: they are not these.
 void needOwnOrNone(const QString& dir, const TableFile& table) {
     const QString path = QDir(dir).filePath(table.name + QStringLiteral(".csv"));
+    needOutputTarget(path); // before it is opened: a pipe would wait, and a book would lose its locks
     QFile file(path);
     if (!file.open(QIODevice::ReadOnly)) return;
     if (QString::fromUtf8(file.readLine()).trimmed() == table.head.join(u',')) return;

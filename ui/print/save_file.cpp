@@ -2,6 +2,7 @@
 
 #include "core/base/error.h"
 #include "core/base/file_trouble.h"
+#include "core/base/output_target.h"
 #include "core/base/whole_file.h"
 
 #include <QBuffer>
@@ -14,6 +15,7 @@ using core::Error;
 
 // Filled in memory: those who paint pages do not look whether each write was whole.
 void writeFile(const QString& file, const std::function<bool(QIODevice&)>& fill) {
+    core::needOutputTarget(file);
     QBuffer filled;
     filled.open(QIODevice::WriteOnly);
     if (!fill(filled))

@@ -1,6 +1,7 @@
 #include "ui/window/snapshots.h"
 
 #include "core/base/error.h"
+#include "core/base/output_target.h"
 #include "ui/board/board.h"
 #include "ui/form/form_panel.h"
 #include "ui/health/holds_page.h"
@@ -214,6 +215,8 @@ void takeFirstYard(core::Day on, Camera& camera, const QString& shade) {
 } // namespace
 
 QStringList saveScreenshots(const QString& book, core::Day on, const QString& folder) {
+    for (const QFileInfo& old : QDir(folder).entryInfoList({QStringLiteral("*.png")}, QDir::Files | QDir::System))
+        core::needOutputTarget(old.filePath());
     look::setUpStyle();
     const QTemporaryDir copies; // a copy is looked at: the book itself is left alone
     const QString copy = copies.filePath(QFileInfo(book).fileName());
