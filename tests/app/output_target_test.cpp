@@ -10,6 +10,11 @@
 
 namespace {
 
+/// The one line of ours: Qt may have a line of its own about where it runs.
+std::string sentenceOf(const Ran& ran) {
+    return ran.errorLines().filter(QStringLiteral("yardwright: ")).join(u'\n').toStdString();
+}
+
 /// Kiln Field (tests/data/yards) in a book of any name, over which each command is told to write.
 class OutputOverABook : public testing::Test {
 protected:
@@ -32,9 +37,8 @@ protected:
         const QStringList beside = QDir(dir.path()).entryList(QDir::Files);
         const Ran ran = runProgram(words);
         EXPECT_EQ(ran.status, 5) << ran.err.toStdString();
-        EXPECT_EQ(ran.errorLines(),
-                  QStringList("yardwright: " + book + " is a book: choose another name. Nothing was written."))
-            << ran.err.toStdString();
+        EXPECT_EQ(sentenceOf(ran),
+                  "yardwright: " + book.toStdString() + " is a book: choose another name. Nothing was written.");
         EXPECT_EQ(bytesOf(book), before);
         EXPECT_EQ(QDir(dir.path()).entryList(QDir::Files), beside);
     }
@@ -83,8 +87,8 @@ TEST_F(OutputOverABook, OrAPipe) {
     ASSERT_EQ(mkfifo(QFile::encodeName(pipe).constData(), 0600), 0);
     const Ran ran = runProgram(worksheet(book, pipe));
     EXPECT_EQ(ran.status, 5);
-    EXPECT_EQ(ran.errorLines(),
-              QStringList("yardwright: " + pipe + " is no ordinary file: choose another name. Nothing was written."));
+    EXPECT_EQ(sentenceOf(ran),
+              "yardwright: " + pipe.toStdString() + " is no ordinary file: choose another name. Nothing was written.");
     struct stat found {};
     ASSERT_EQ(stat(QFile::encodeName(pipe).constData(), &found), 0);
     EXPECT_TRUE(S_ISFIFO(found.st_mode)) << "a file has taken its place";
