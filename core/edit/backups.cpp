@@ -1,8 +1,10 @@
 #include "core/edit/backups.h"
 
 #include "core/edit/change_fields.h"
+#include "core/edit/change_writer.h"
 #include "core/edit/compare_books.h"
 #include "core/edit/edit_checks.h"
+#include "core/edit/holds_gone.h"
 #include "core/edit/medicine_lines.h"
 #include "core/edit/session.h"
 #include "core/edit/session_private.h"
@@ -91,15 +93,23 @@ std::vector<Backup> backupsTitled(const QString& folder, const QString& title) {
     return all;
 }
 
-QString upToDate(const QString& backup, const QString& folder) {
-    if (!store::Database::isOlder(backup)) return backup;
+namespace {
+
+QString copyIn(const QString& folder, const QString& backup, const QString& sentence) {
     const QString copy = QDir(folder).filePath(QFileInfo(backup).fileName());
     QFile::remove(copy);
     if (!QFile::copy(backup, copy) || !QFile::setPermissions(copy, QFile::ReadOwner | QFile::WriteOwner))
-        throw Error(Error::Kind::Book,
-                    QStringLiteral("%1 was made by an older version, and cannot be copied to bring it up to date: is "
-                                   "there room on the disk?")
-                        .arg(store::shownPath(backup)));
+        throw Error(Error::Kind::Book, sentence.arg(store::shownPath(backup)));
+    return copy;
+}
+
+} // namespace
+
+QString upToDate(const QString& backup, const QString& folder) {
+    if (!store::Database::isOlder(backup)) return backup;
+    const QString copy = copyIn(folder, backup,
+                                QStringLiteral("%1 was made by an older version, and cannot be copied to bring it up "
+                                               "to date: is there room on the disk?"));
     makeMedicineLines(*store::Database::open(copy, store::Access::ReadWrite)); // opening brings it up to date
     return copy;
 }
@@ -187,6 +197,8 @@ BackupCompared compareWith(const Session& session, const QString& of, const Prog
     comparing.at(0);
     const auto here = store::Database::open(session.path(), store::Access::ReadOnly);
     compareHistory(*here, *there, compared);
+    if (compared.sameBook && compared.problems.isEmpty())
+        compared.holds = holdsGone(*here, *there, compared.earlier, session.clock().today());
     for (int i = 0; i < kTableCount; ++i) {
         comparing.at(i, kTableCount);
         const auto table = static_cast<Table>(i);
@@ -198,10 +210,41 @@ BackupCompared compareWith(const Session& session, const QString& of, const Prog
     return compared;
 }
 
-void putInPlace(const QString& of, const QString& book, const QString& aside, const Progress& progress) {
+namespace {
+
+/// A copy whose history says who put it back, why, and which holds went.
+QString withReason(const QString& backup, const QString& folder, const PutBack& why) {
+    const QString copy = copyIn(
+        folder, backup, Edits::tr("%1 cannot be copied to write the reason into it: is there room on the disk?"));
+    const auto db = store::Database::open(copy, store::Access::ReadWrite);
+    store::Transaction transaction(*db);
+    ChangeSet change;
+    change.text = why.holds.isEmpty()
+                      ? Edits::tr("Put this backup in the place of a book that could not be read")
+                      : Edits::tr("Put this backup in the book's place. Holds that went: %1").arg(fewHolds(why.holds));
+    if (!why.holds.isEmpty())
+        change.attachments.push_back(
+            {QStringLiteral("holds that went.txt"), why.holds.join(u'\n').toUtf8() + QByteArrayLiteral("\n")});
+    store::HistoryRow line;
+    line.at = why.at.toUTC().toString(Qt::ISODateWithMs);
+    line.by = why.by.trimmed();
+    line.reason = why.reason.trimmed();
+    writeChange(*db, change, line);
+    transaction.commit();
+    return copy;
+}
+
+} // namespace
+
+void putInPlace(const QString& of, const QString& book, const QString& aside, const Progress& progress,
+                const std::optional<PutBack>& why) {
+    if (why && (why->by.trimmed().isEmpty() || why->reason.trimmed().isEmpty()))
+        throw Error(Error::Kind::BadData, Edits::tr("A correction of the record needs a reason and a name."));
     progress.at(0);
     const QTemporaryDir folder;
-    const QString backup = upToDate(of, folder.path());
+    const QTemporaryDir reasons; // its copy has the same name
+    QString backup = upToDate(of, folder.path());
+    if (why) backup = withReason(backup, reasons.path(), *why);
     const store::BookLock lock(book);
     {
         store::BookCopy copy(backup, aside);

@@ -83,13 +83,24 @@ struct BackupCompared {
         QString then; ///< in the backup
     };
     std::vector<Count> counts; ///< of records whose number differs
+    QStringList holds;         ///< that would go with it (holds_gone.h); none are looked for in one that has faults
 };
 /// Of an older version too. Throws Error(Book) where the backup cannot be read; Stopped.
 BackupCompared compareWith(const Session& session, const QString& backup, const Progress& progress = {});
 
+/// Who puts a backup in the book's place though holds go with that, and why: a correction of the record.
+struct PutBack {
+    QString by;
+    QString reason;
+    QStringList holds; ///< that go; empty: not known, the book could not be read
+    QDateTime at;      ///< UTC
+};
+
 /// The backup becomes the book at `book`, which no one has open; what was there is kept under `aside`. All or nothing:
 /// the copy is made, brought up to date where it is of an older version, and checked beside the book before it takes
-/// its name. Throws Error(Book); BookHeld: by another; Stopped.
-void putInPlace(const QString& backup, const QString& book, const QString& aside, const Progress& progress = {});
+/// its name. `why`: becomes a line of its history, the holds that went among it; needed where holds go
+/// (BackupCompared). Throws Error(Book); Error(BadData): no reason or no name in `why`; BookHeld: by another; Stopped.
+void putInPlace(const QString& backup, const QString& book, const QString& aside, const Progress& progress = {},
+                const std::optional<PutBack>& why = {});
 
 } // namespace core::edit

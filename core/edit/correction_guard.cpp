@@ -1,6 +1,7 @@
 #include "core/edit/correction_guard.h"
 
 #include "core/edit/edit_checks.h"
+#include "core/edit/holds_gone.h"
 #include "core/model/setting_fields.h"
 
 #include <algorithm>
@@ -230,26 +231,16 @@ QStringList liftedHolds(const StandingHolds& before, const Snapshot& after, cons
     return lifted;
 }
 
-namespace {
-
-QString namesOf(const QStringList& holds) {
-    constexpr qsizetype kMost = 8;
-    const QString names = holds.mid(0, kMost).join(QStringLiteral(", "));
-    return holds.size() > kMost ? Edits::tr("%1 and %2 more").arg(names, QString::number(holds.size() - kMost)) : names;
-}
-
-} // namespace
-
 QString correctionSentence(const QStringList& lifted, Day on) {
     return Edits::tr("Holds rest on this record. Without it these would be gone on %1: %2. Taking it back is a "
                      "correction of the record: give a reason and a name.")
-        .arg(isoText(on), namesOf(lifted));
+        .arg(isoText(on), fewHolds(lifted));
 }
 
 QString beginningSentence(const QStringList& beginning, Day on) {
     return Edits::tr("Holds rest on this record. These begin with it on %1: %2. Taking it back is a correction of the "
                      "record: give a reason and a name.")
-        .arg(isoText(on), namesOf(beginning));
+        .arg(isoText(on), fewHolds(beginning));
 }
 
 } // namespace core::edit

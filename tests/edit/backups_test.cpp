@@ -73,6 +73,27 @@ protected:
             return core::edit::newYard(c, yard);
         });
     }
+    ColonyId addHive(const QString& label, MmPoint at) {
+        NewColony hive;
+        hive.colony.label = label;
+        hive.colony.since = dayOf(2026, 5, 1);
+        hive.colony.box = session->boxKinds().front().id;
+        hive.stand.yard = session->yards().front().id;
+        hive.stand.at = at;
+        session->apply([&](const EditContext& c) { return addColony(c, hive); });
+        const Snapshot s = session->snapshot(clock.today());
+        return s.colony(s.livingNamed(label).value()).id;
+    }
+    void sign(ColonyId colony, Sign seen) {
+        Visit v;
+        v.colony = colony;
+        v.day = clock.today();
+        v.signs.add(seen);
+        session->apply([&](const EditContext& c) { return logVisit(c, v); });
+    }
+    std::string holdsGoneWith(const Backup& backup) {
+        return compareWith(*session, backup.path).holds.join(QStringLiteral("; ")).toStdString();
+    }
     Backup backUp() {
         BackupRun run(*session, shelf());
         while (run.step(5)) {
@@ -172,6 +193,53 @@ TEST_F(Backups, ComparedSayWhatIsLostAndWhatDiffers) {
     ASSERT_EQ(compared.counts.size(), 1u);
     EXPECT_EQ(compared.counts[0].now, "2 yards");
     EXPECT_EQ(compared.counts[0].then, "1 yard");
+}
+
+TEST_F(Backups, ComparedNameTheHoldsThatWouldGo) {
+    const ColonyId a2 = addHive(QStringLiteral("A2"), {0, 0});
+    const Backup before = backUp();
+    sign(a2, Sign::Chalkbrood); // holds nothing
+    EXPECT_EQ(holdsGoneWith(before), "");
+    sign(a2, Sign::Efb);
+    EXPECT_EQ(holdsGoneWith(before), "A2: efb");
+    clock.now = clock.now.addSecs(60);
+    const Backup after = backUp();
+    EXPECT_EQ(holdsGoneWith(after), "");
+    const ColonyId a9 = addHive(QStringLiteral("A9"), {9000, 0}); // not in it at all
+    sign(a9, Sign::BroodDoubt);
+    EXPECT_EQ(holdsGoneWith(after), "A9: brood-doubt");
+}
+
+TEST_F(Backups, PutInPlaceThoughAHoldGoesKeepsTheReasonTheNameAndTheHoldsInTheHistory) {
+    const ColonyId a2 = addHive(QStringLiteral("A2"), {0, 0});
+    const Backup made = backUp();
+    const std::string then = rowsText(path());
+    sign(a2, Sign::Afb);
+    const std::string now = rowsText(path());
+    const PutBack why{QStringLiteral(" Ana "), QStringLiteral("spoilt by an import"),
+                      compareWith(*session, made.path).holds, clock.now};
+    ASSERT_EQ(why.holds, QStringList(QStringLiteral("A2: afb-suspected")));
+    session.reset();
+    const QString aside = dir.filePath(QStringLiteral("aside.yardwright"));
+    PutBack none = why;
+    none.reason = QStringLiteral("  ");
+    EXPECT_EQ(thrownBy([&] { putInPlace(made.path, path(), aside, {}, none); }).kind, Error::Kind::BadData);
+    EXPECT_EQ(rowsText(path()), now);
+    EXPECT_FALSE(QFile::exists(aside));
+    putInPlace(made.path, path(), aside, {}, why);
+    EXPECT_EQ(rowsText(path()), then);
+    EXPECT_EQ(rowsText(aside), now);
+    EXPECT_EQ(rowsText(made.path), then);
+    session = Session::open(path(), clock);
+    EXPECT_EQ(session->check().join(u'\n').toStdString(), "");
+    const HistoryLine line = session->history(1).front();
+    EXPECT_EQ(line.seq, made.seq + 1);
+    EXPECT_EQ(line.by, "Ana");
+    EXPECT_EQ(line.reason, "spoilt by an import");
+    EXPECT_EQ(line.text, "Put this backup in the book's place. Holds that went: A2: afb-suspected");
+    const auto kept = session->attachmentsOf(line.seq);
+    ASSERT_EQ(kept.size(), 1u);
+    EXPECT_EQ(kept[0].text, "A2: afb-suspected\n");
 }
 
 TEST_F(Backups, OfACopyThatWentItsOwnWayAreNotEarlier) {

@@ -50,6 +50,13 @@ struct BackedUp : tests::OpenWindow {
             return core::edit::newYard(c, yard);
         });
     }
+    void suspected(const char* label) const {
+        core::Visit v;
+        v.colony = book.idOf(QLatin1StringView(label));
+        v.day = book.clock().day;
+        v.signs.add(core::Sign::Afb);
+        window->desk()->session().apply([&](const core::edit::EditContext& c) { return core::edit::logVisit(c, v); });
+    }
     bool hasYard(const QString& name) const {
         const auto yards = window->desk()->session().yards();
         return std::ranges::any_of(yards, [&](const core::Yard& y) { return y.name == name; });
@@ -84,6 +91,40 @@ TEST_F(BackedUp, ByKeysABackupIsMadeComparedAndPutInPlaceAndTheBookOfBeforeIsKep
         core::edit::Session::open(beside.filePath(aside.front()), book.clock(), core::edit::Session::Access::ReadOnly);
     EXPECT_TRUE(std::ranges::any_of(before->yards(),
                                     [](const core::Yard& y) { return y.name == QStringLiteral("Late yard"); }));
+}
+
+TEST_F(BackedUp, AFoulbroodHoldGoesWithABackupOnlyForAReasonAndANameWhichAreKept) {
+    BackupsWindow* shown = open();
+    ASSERT_NE(shown, nullptr);
+    press(shown->makeButton());
+    untilDone();
+    press(shown->compareButton());
+    EXPECT_TRUE(shown->differences().contains(QStringLiteral("No hold would go.")))
+        << shown->differences().toStdString();
+    ASSERT_TRUE(shown->placeButton()->isEnabled());
+    suspected("A2");
+    EXPECT_FALSE(shown->placeButton()->isEnabled()); // what was shown is no longer what differs
+    const auto before = book.history();
+    press(shown->compareButton());
+    EXPECT_TRUE(shown->differences().contains(QStringLiteral("Holds that would go: ")) &&
+                shown->differences().contains(QStringLiteral("A2: afb-suspected")))
+        << shown->differences().toStdString();
+    dialogs.expectCorrection = true; // answered with nothing
+    press(shown->placeButton());
+    ASSERT_EQ(dialogs.asked.size(), 1);
+    EXPECT_TRUE(dialogs.asked.front().contains(QStringLiteral("A2: afb-suspected")))
+        << dialogs.asked.front().toStdString();
+    EXPECT_EQ(shown->said(), QStringLiteral("The book stays: a correction needs a reason and a name."));
+    EXPECT_EQ(book.history(), before);
+    dialogs.correctionAnswer = core::edit::Correction{QStringLiteral("Ana"), QStringLiteral("spoilt by an import")};
+    press(shown->placeButton());
+    EXPECT_TRUE(QTest::qWaitFor(
+        [this] { return window->saying().startsWith(QStringLiteral("The backup is the book now.")); }, 20'000))
+        << window->saying().toStdString();
+    const core::edit::HistoryLine line = window->desk()->session().history(1).front();
+    EXPECT_EQ(line.by, QStringLiteral("Ana"));
+    EXPECT_EQ(line.reason, QStringLiteral("spoilt by an import"));
+    EXPECT_TRUE(line.text.contains(QStringLiteral("A2: afb-suspected"))) << line.text.toStdString();
 }
 
 TEST_F(BackedUp, OneThatIsDamagedIsSaidSoAndNeverTakesThePlace) {

@@ -62,6 +62,15 @@ struct Damaged : testing::Test {
         file.write(bytes);
         return bytes;
     }
+    /// From its first page to near its end: rows are lost.
+    void spoilMuch() const {
+        spoil();
+        QFile file(book.path());
+        EXPECT_TRUE(file.open(QIODevice::ReadWrite));
+        constexpr int kPage = 4096;
+        file.seek(2 * kPage);
+        file.write(QByteArray(static_cast<qsizetype>(file.size() / kPage - 8) * kPage, '\0'));
+    }
     static QByteArray bytesOf(const QString& path) {
         QFile file(path);
         return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
@@ -120,9 +129,18 @@ TEST_F(Damaged, ByKeysTheNewestBackupTakesItsPlaceAndItIsSaidWhatThatLacks) {
     EXPECT_TRUE(shown->backupText().contains(QStringLiteral("which it has not: 1.")) &&
                 shown->backupText().contains(QStringLiteral("Added yard Late yard")))
         << shown->backupText().toStdString();
-    ASSERT_EQ(QApplication::focusWidget(), shown->makeButton()); // nothing is lost by it
+    EXPECT_TRUE(shown->backupText().contains(QStringLiteral("Holds put up since then would be gone")))
+        << shown->backupText().toStdString();
+    ASSERT_EQ(QApplication::focusWidget(), shown->makeButton()); // never the backup
     QTest::keyClick(shown->makeButton(), Qt::Key_Tab, Qt::ShiftModifier);
     ASSERT_EQ(QApplication::focusWidget(), shown->backupButton());
+    dialogs.expectCorrection = true; // answered with nothing
+    QTest::keyClick(shown->backupButton(), Qt::Key_Space);
+    ASSERT_EQ(dialogs.asked.size(), 1);
+    EXPECT_EQ(shown->said(), QStringLiteral("The book stays: a correction needs a reason and a name."));
+    QApplication::processEvents();
+    EXPECT_TRUE(bytesOf(book.path()) == spoilt);
+    dialogs.correctionAnswer = core::edit::Correction{QStringLiteral("Ana"), QStringLiteral("the disk failed")};
     QTest::keyClick(shown->backupButton(), Qt::Key_Space);
     ASSERT_TRUE(QTest::qWaitFor([this] { return window->desk() != nullptr; }, 20'000));
     EXPECT_FALSE(hasYard(QStringLiteral("Late yard")));
@@ -130,6 +148,19 @@ TEST_F(Damaged, ByKeysTheNewestBackupTakesItsPlaceAndItIsSaidWhatThatLacks) {
     const QStringList aside = beside.entryList({QStringLiteral("* before *.yardwright")}, QDir::Files);
     ASSERT_EQ(aside.size(), 1);
     EXPECT_TRUE(bytesOf(beside.filePath(aside.front())) == spoilt);
+    const core::edit::HistoryLine line = window->desk()->session().history(1).front();
+    EXPECT_EQ(line.by, QStringLiteral("Ana"));
+    EXPECT_EQ(line.reason, QStringLiteral("the disk failed"));
+}
+
+TEST_F(Damaged, TheBackupNeverHasTheFirstFocusThoughMuchIsLost) {
+    backUp();
+    newYard(QStringLiteral("Late yard"));
+    spoilMuch();
+    SalvageWindow* shown = opened();
+    ASSERT_NE(shown, nullptr);
+    EXPECT_TRUE(shown->backupButton()->isEnabled());
+    EXPECT_EQ(QApplication::focusWidget(), shown->makeButton());
 }
 
 TEST_F(Damaged, FromTheMenuABookOfNothingIsRefusedInOneSentence) {

@@ -70,8 +70,11 @@ BackupsWindow::BackupsWindow(desk::Desk& desk, Keeping& keeping, Dialogs& dialog
     connect(m_compare, &QPushButton::clicked, this, &BackupsWindow::compare);
     connect(m_make, &QPushButton::clicked, this,
             [this] { m_keeping.running() ? m_keeping.stop() : m_keeping.begin(); });
-    connect(m_place, &QPushButton::clicked, this, [this] {
-        if (const auto backup = chosen()) emit placeAsked(*backup);
+    connect(m_place, &QPushButton::clicked, this, &BackupsWindow::place);
+    connect(&desk.session(), &core::edit::Session::changed, this, [this] {
+        if (m_compared.isEmpty()) return;
+        forgetCompared(); // what differs is no longer what was shown
+        settle();
     });
     connect(&m_keeping, &Keeping::moved, this, &BackupsWindow::settle);
     connect(&m_keeping, &Keeping::failed, m_said, &look::WrappedLabel::tell);
@@ -164,8 +167,7 @@ void BackupsWindow::settle() {
 void BackupsWindow::takeFolder() {
     if (QDir::cleanPath(m_folder->text().trimmed()) == QDir::cleanPath(folder())) return;
     setFolder(m_folder->text());
-    m_compared.clear();
-    m_differences->clear();
+    forgetCompared();
     read();
     m_said->tell(tr("Backups lie in %1 from now on. Those made before stay where they are.")
                      .arg(QDir::toNativeSeparators(folder())));
@@ -174,8 +176,7 @@ void BackupsWindow::takeFolder() {
 void BackupsWindow::compare() {
     const auto backup = chosen();
     if (!backup) return;
-    m_compared.clear();
-    m_differences->clear();
+    forgetCompared();
     guarded(m_dialogs, [&] {
         core::edit::BackupCompared compared;
         const auto work = [&compared, with = backup->path, book = m_desk.session().path(),
@@ -186,9 +187,27 @@ void BackupsWindow::compare() {
         if (!busy::run(*this, tr("The backup is checked and compared…"), work))
             return m_said->tell(tr("Stopped: what differs is not known."));
         m_differences->setPlainText(comparedText(compared));
+        m_holds = compared.holds;
         if (compared.sameBook && compared.problems.isEmpty()) m_compared = backup->path;
     });
     settle();
+}
+
+void BackupsWindow::forgetCompared() {
+    m_compared.clear();
+    m_holds.clear();
+    m_differences->clear();
+}
+
+void BackupsWindow::place() {
+    const auto backup = chosen();
+    if (!backup || backup->path != m_compared) return;
+    if (m_holds.isEmpty()) return emit placeAsked(*backup, {});
+    const QStringList holds = m_holds;
+    const auto why = m_dialogs.correction(tr("Put the backup in the book's place"), holdsQuestion(holds));
+    if (!why || why->by.trimmed().isEmpty() || why->reason.trimmed().isEmpty())
+        return m_said->tell(tr("The book stays: a correction needs a reason and a name."));
+    emit placeAsked(*backup, core::edit::PutBack{why->by, why->reason, holds, m_desk.session().clock().nowUtc()});
 }
 
 } // namespace ui::backup

@@ -39,8 +39,8 @@ public:
     QString said() const;
 
 signals:
-    /// It was compared, and is to become the book.
-    void placeAsked(const core::edit::Backup& backup);
+    /// It was compared, and is to become the book; `why`: where holds go with that.
+    void placeAsked(const core::edit::Backup& backup, const std::optional<core::edit::PutBack>& why);
 
 private:
     void build();
@@ -50,13 +50,16 @@ private:
     void settle();
     void takeFolder();
     void compare();
+    void forgetCompared();
+    void place();
     std::optional<core::edit::Backup> chosen() const;
 
     desk::Desk& m_desk;
     Keeping& m_keeping;
     Dialogs& m_dialogs;
     std::vector<core::edit::Backup> m_backups;
-    QString m_compared; ///< the path of that whose differences are shown
+    QString m_compared;  ///< the path of that whose differences are shown
+    QStringList m_holds; ///< that would go with it
     QLineEdit* m_folder;
     QTreeWidget* m_list;
     QPlainTextEdit* m_differences;

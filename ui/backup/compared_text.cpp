@@ -1,5 +1,7 @@
 #include "ui/backup/compared_text.h"
 
+#include "core/edit/holds_gone.h"
+
 #include <QCoreApplication>
 #include <QLocale>
 #include <QStringList>
@@ -30,6 +32,15 @@ QString lossText(const core::edit::BackupCompared& c) {
         .arg(c.lost);
 }
 
+QString holdsText(const core::edit::BackupCompared& c) {
+    constexpr qsizetype kMost = 40;
+    if (c.holds.isEmpty()) return Compared::tr("No hold would go.");
+    return Compared::tr(
+               "Holds that would go: %1. Putting it in the book's place is a correction: a reason and a name are "
+               "asked for.")
+        .arg(core::edit::fewHolds(c.holds, kMost));
+}
+
 } // namespace
 
 QString stampText(const QDateTime& utc) {
@@ -39,6 +50,7 @@ QString stampText(const QDateTime& utc) {
 QString comparedText(const core::edit::BackupCompared& c) {
     QStringList lines{soundText(c)};
     if (c.lastEdit.isValid()) lines << Compared::tr("Last change in it: %1.").arg(stampText(c.lastEdit));
+    if (c.sameBook && c.problems.isEmpty()) lines << holdsText(c);
     for (const auto& count : c.counts) lines << Compared::tr("Now %1, then %2.").arg(count.now, count.then);
     lines << lossText(c);
     for (const core::edit::HistoryLine& line : c.lostLines)
@@ -48,6 +60,14 @@ QString comparedText(const core::edit::BackupCompared& c) {
     const auto more = c.lost - static_cast<int>(c.lostLines.size());
     if (more > 0) lines << Compared::tr("    and %1 earlier ones").arg(more);
     return lines.join(u'\n');
+}
+
+QString holdsQuestion(const QStringList& holds) {
+    return Compared::tr(
+               "The backup has not all that holds rest on. With it in the book's place these would be gone: %1. "
+               "That is a correction of the record: give a reason and a name. The records stay in the book of "
+               "now, which is kept beside it: enter them again.")
+        .arg(core::edit::fewHolds(holds));
 }
 
 } // namespace ui::backup

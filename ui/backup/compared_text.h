@@ -10,4 +10,7 @@ QString stampText(const QDateTime& utc);
 /// What putting the backup in the book's place would change, as sentences and lines, one below the other.
 QString comparedText(const core::edit::BackupCompared& compared);
 
+/// What is asked before holds go with the book of now: names them.
+QString holdsQuestion(const QStringList& holds);
+
 } // namespace ui::backup

@@ -37,6 +37,10 @@ QPushButton* buttonOf(const QString& text, const QString& tip, QWidget* parent) 
     return button;
 }
 
+bool backupLacks(const core::edit::SalvageAccount& account) {
+    return account.sinceBackup > 0 || account.linesEndUnknown;
+}
+
 } // namespace
 
 SalvageWindow::SalvageWindow(const QString& damaged, const QString& wrong, const core::Clock& clock, Dialogs& dialogs,
@@ -59,9 +63,7 @@ SalvageWindow::SalvageWindow(const QString& damaged, const QString& wrong, const
     resize(860, 760);
     look::keepDressed(*this);
     build(wrong);
-    connect(m_place, &QPushButton::clicked, this, [this] {
-        if (m_salvage && m_salvage->account().backup) emit placeAsked(m_damaged, *m_salvage->account().backup);
-    });
+    connect(m_place, &QPushButton::clicked, this, &SalvageWindow::place);
     connect(m_make, &QPushButton::clicked, this, &SalvageWindow::make);
     connect(m_again, &QPushButton::clicked, this, &SalvageWindow::read);
     settle();
@@ -123,10 +125,8 @@ void SalvageWindow::read() {
     });
     if (done && !m_salvage) m_said->tell(tr("Stopped: nothing was written."));
     settle();
-    // Nothing lost is better than the best backup.
-    const bool whole = m_salvage && m_salvage->account().nothingLost();
-    QPushButton* first = m_place->isEnabled() && !whole ? m_place : m_make->isEnabled() ? m_make : m_again;
-    first->setFocus(Qt::OtherFocusReason);
+    // Never the backup: holds may go with the damaged book, and none goes by the first key pressed.
+    (m_make->isEnabled() ? m_make : m_again)->setFocus(Qt::OtherFocusReason);
 }
 
 void SalvageWindow::settle() {
@@ -175,6 +175,21 @@ void SalvageWindow::make() {
     if (text) emit bookMade(*to, *text);
 }
 
+void SalvageWindow::place() {
+    if (!m_salvage || !m_salvage->account().backup) return;
+    const core::edit::Backup backup = *m_salvage->account().backup;
+    if (!backupLacks(m_salvage->account())) return emit placeAsked(m_damaged, backup, {});
+    const auto why = m_dialogs.correction(
+        tr("Put the backup in the place of the damaged book"),
+        tr("Holds put up after %1 are not in the backup and would be gone; the damaged book cannot "
+           "tell which. Enter such records again. This is a correction of the record: give a reason "
+           "and a name.")
+            .arg(backup::stampText(backup.at)));
+    if (!why || why->by.trimmed().isEmpty() || why->reason.trimmed().isEmpty())
+        return m_said->tell(tr("The book stays: a correction needs a reason and a name."));
+    emit placeAsked(m_damaged, backup, core::edit::PutBack{why->by, why->reason, {}, m_clock.nowUtc()});
+}
+
 QString backupSentence(const core::edit::SalvageAccount& account) {
     if (!account.backup) {
         if (!account.backupRefused.isEmpty()) return account.backupRefused;
@@ -182,14 +197,17 @@ QString backupSentence(const core::edit::SalvageAccount& account) {
     }
     QString text = SalvageWindow::tr("Made %1.").arg(backup::stampText(account.backup->at)) + u' ';
     const bool more = account.linesEndUnknown;
-    if (account.sinceBackup == 0 && !more) return text + SalvageWindow::tr("It has every change that the book had.");
+    if (!backupLacks(account)) return text + SalvageWindow::tr("It has every change that the book had.");
     text += SalvageWindow::tr("Changes made since, which it has not: %1%2.")
                 .arg(account.sinceBackup)
                 .arg(more ? SalvageWindow::tr(", and perhaps others that cannot be read") : QString());
     if (!account.sinceBackupLines.isEmpty())
         text +=
             u' ' + SalvageWindow::tr("The last: %1").arg(account.sinceBackupLines.join(QStringLiteral("; "))) + u'.';
-    return text;
+    return text + u' ' +
+           SalvageWindow::tr(
+               "Holds put up since then would be gone, and the damaged book cannot tell which: enter such "
+               "records again.");
 }
 
 } // namespace ui::salvage

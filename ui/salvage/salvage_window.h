@@ -39,8 +39,9 @@ public:
     QString said() const;
 
 signals:
-    /// The backup is to become the book.
-    void placeAsked(const QString& book, const core::edit::Backup& backup);
+    /// The backup is to become the book; `why`: where it may lack what holds rest on.
+    void placeAsked(const QString& book, const core::edit::Backup& backup,
+                    const std::optional<core::edit::PutBack>& why);
     /// A new book was made; what is missing stands in the file `account`.
     void bookMade(const QString& book, const QString& account);
 
@@ -49,6 +50,7 @@ private:
     void addWay(QVBoxLayout* down, const QString& title, look::WrappedLabel* text, QPushButton* button);
     void settle();
     void make();
+    void place();
     QString summary() const;
 
     QString m_damaged;

@@ -16,19 +16,21 @@ namespace ui::window {
 
 namespace {
 
-void putInPlace(MainWindow& window, const core::edit::Backup& made) {
+void putInPlace(MainWindow& window, const core::edit::Backup& made, const std::optional<core::edit::PutBack>& why) {
     const QString aside = backup::asideOf(window.desk()->session().path(), window.desk()->session().clock().nowUtc());
     bool whole = false;
     const bool done = window.replaceBook([&](const QString& book) {
         whole = busy::run(
             window, BackupCommands::tr("The backup is put in the book's place…"),
-            [&](const core::Progress& progress) { core::edit::putInPlace(made.path, book, aside, progress); });
+            [&](const core::Progress& progress) { core::edit::putInPlace(made.path, book, aside, progress, why); });
     });
     if (done && !whole) window.say(BackupCommands::tr("Stopped: the book is as it was."));
     if (!done || !whole) return;
     copies::knowFile(window.desk()->session().bookId(), QFileInfo(aside).fileName());
-    window.say(BackupCommands::tr("The backup is the book now. The book of before is kept as %1.")
-                   .arg(QFileInfo(aside).fileName()));
+    QString said = BackupCommands::tr("The backup is the book now. The book of before is kept as %1.")
+                       .arg(QFileInfo(aside).fileName());
+    if (why) said += u' ' + BackupCommands::tr("Its history says which holds went, why, and who did it.");
+    window.say(said);
 }
 
 } // namespace
@@ -68,7 +70,10 @@ void BackupCommands::open(MainWindow& window, Dialogs& dialogs) {
         // Its own window goes with the book that is replaced: after the press of its button.
         connect(
             shown, &backup::BackupsWindow::placeAsked, &window,
-            [&window](const core::edit::Backup& backup) { putInPlace(window, backup); }, Qt::QueuedConnection);
+            [&window](const core::edit::Backup& backup, const std::optional<core::edit::PutBack>& why) {
+                putInPlace(window, backup, why);
+            },
+            Qt::QueuedConnection);
     }
     shown->show();
     shown->raise();

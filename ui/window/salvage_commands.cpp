@@ -35,13 +35,14 @@ void SalvageCommands::open(MainWindow& window, Dialogs& dialogs, const QString& 
     // After the press of its button: it closes.
     connect(
         shown, &salvage::SalvageWindow::placeAsked, &window,
-        [&window, &dialogs, shown](const QString& book, const core::edit::Backup& backup) {
+        [&window, &dialogs, shown](const QString& book, const core::edit::Backup& backup,
+                                   const std::optional<core::edit::PutBack>& why) {
             const QString aside = backup::asideOf(book, window.clock().nowUtc());
             bool placed = false;
             guarded(dialogs, [&] {
                 placed = busy::run(*shown, tr("The backup is put in the book's place…"),
                                    [&](const core::Progress& progress) {
-                                       core::edit::putInPlace(backup.path, book, aside, progress);
+                                       core::edit::putInPlace(backup.path, book, aside, progress, why);
                                    });
             });
             if (!placed || !window.openBook(book)) return;
