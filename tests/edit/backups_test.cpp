@@ -84,10 +84,10 @@ protected:
         const Snapshot s = session->snapshot(clock.today());
         return s.colony(s.livingNamed(label).value()).id;
     }
-    void sign(ColonyId colony, Sign seen) {
+    void sign(ColonyId colony, Sign seen, int daysAgo = 0) {
         Visit v;
         v.colony = colony;
-        v.day = clock.today();
+        v.day = clock.today() - daysAgo;
         v.signs.add(seen);
         session->apply([&](const EditContext& c) { return logVisit(c, v); });
     }
@@ -198,9 +198,9 @@ TEST_F(Backups, ComparedSayWhatIsLostAndWhatDiffers) {
 TEST_F(Backups, ComparedNameTheHoldsThatWouldGo) {
     const ColonyId a2 = addHive(QStringLiteral("A2"), {0, 0});
     const Backup before = backUp();
-    sign(a2, Sign::Chalkbrood); // holds nothing
+    sign(a2, Sign::Chalkbrood, 2); // holds nothing
     EXPECT_EQ(holdsGoneWith(before), "");
-    sign(a2, Sign::Efb);
+    sign(a2, Sign::Efb, 1);
     EXPECT_EQ(holdsGoneWith(before), "A2: efb");
     clock.now = clock.now.addSecs(60);
     const Backup after = backUp();
@@ -208,6 +208,8 @@ TEST_F(Backups, ComparedNameTheHoldsThatWouldGo) {
     const ColonyId a9 = addHive(QStringLiteral("A9"), {9000, 0}); // not in it at all
     sign(a9, Sign::BroodDoubt);
     EXPECT_EQ(holdsGoneWith(after), "A9: brood-doubt");
+    sign(a2, Sign::Efb);
+    EXPECT_EQ(holdsGoneWith(after), "A2: efb (some of what it rests on); A9: brood-doubt");
 }
 
 TEST_F(Backups, PutInPlaceThoughAHoldGoesKeepsTheReasonTheNameAndTheHoldsInTheHistory) {
