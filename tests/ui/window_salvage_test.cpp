@@ -62,15 +62,6 @@ struct Damaged : testing::Test {
         file.write(bytes);
         return bytes;
     }
-    /// From its first page to near its end: rows are lost.
-    void spoilMuch() const {
-        spoil();
-        QFile file(book.path());
-        EXPECT_TRUE(file.open(QIODevice::ReadWrite));
-        constexpr int kPage = 4096;
-        file.seek(2 * kPage);
-        file.write(QByteArray(static_cast<qsizetype>(file.size() / kPage - 8) * kPage, '\0'));
-    }
     static QByteArray bytesOf(const QString& path) {
         QFile file(path);
         return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
@@ -151,16 +142,6 @@ TEST_F(Damaged, ByKeysTheNewestBackupTakesItsPlaceAndItIsSaidWhatThatLacks) {
     const core::edit::HistoryLine line = window->desk()->session().history(1).front();
     EXPECT_EQ(line.by, QStringLiteral("Ana"));
     EXPECT_EQ(line.reason, QStringLiteral("the disk failed"));
-}
-
-TEST_F(Damaged, TheBackupNeverHasTheFirstFocusThoughMuchIsLost) {
-    backUp();
-    newYard(QStringLiteral("Late yard"));
-    spoilMuch();
-    SalvageWindow* shown = opened();
-    ASSERT_NE(shown, nullptr);
-    EXPECT_TRUE(shown->backupButton()->isEnabled());
-    EXPECT_EQ(QApplication::focusWidget(), shown->makeButton());
 }
 
 TEST_F(Damaged, FromTheMenuABookOfNothingIsRefusedInOneSentence) {
