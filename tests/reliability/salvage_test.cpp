@@ -211,9 +211,9 @@ TEST_F(Salvaging, ARecordThatTheHistoryKnowsNothingOfIsLeftOutAndSaid) {
 TEST_F(Salvaging, ASignThatTheHistoryKnowsNothingOfHoldsAllHivesForDoubt) {
     writeText(path(), made().bytes);
     rawSql(path(), "DELETE FROM history WHERE seq = (SELECT max(seq) FROM history)"); // as a page that was not written
-    const auto account = salvage(read(path()), false, "the last line of the history is not there");
-    ASSERT_TRUE(account);
-    EXPECT_GT(account->held, 0);
+    const auto salvage = Salvage::read({path(), {}, {}}, clock);
+    ASSERT_TRUE(salvage);
+    EXPECT_GT(salvage->account().held, 0);
 }
 
 // A file made to fill the memory, or to be counted through for ever.

@@ -22,6 +22,8 @@ inline constexpr const char* kFull = "The disk is full: nothing was written. Mak
 inline constexpr const char* kFailed =
     "The disk failed while the book was read or written: nothing was changed. Try again; if "
     "it fails again, copy the book to another disk.";
+inline constexpr const char* kNotRead = ///< before anything was to be written
+    "The disk failed while the book was read. Try again; if it fails again, copy the book to another disk.";
 inline constexpr const char* kReadOnly =
     "The book cannot be written here: the file or its folder is read-only. Nothing was "
     "written. Allow it, or copy the book to where it may be written.";

@@ -43,9 +43,6 @@ QString notSaved(const char* sentence) {
     return QStringLiteral("Not saved: ") + text.left(1).toLower() + text.mid(1);
 }
 
-const QString kNotRead = QStringLiteral("The disk failed while the book was read. Try again; if it fails again, copy "
-                                        "the book to another disk.");
-
 class WindowFault : public Recording {
 protected:
     void SetUp() override {
