@@ -71,8 +71,9 @@ std::optional<ShapeProblem> shapeProblem(FixedKind kind, const std::vector<MmPoi
     if (count < leastPoints(kind)) return ShapeProblem::TooFewPoints;
     const bool exactly = kind == FixedKind::Tree || kind == FixedKind::Shed;
     if (count > (exactly ? leastPoints(kind) : kMostShapePoints)) return ShapeProblem::TooManyPoints;
+    const auto tooFar = [](qint32 mm) { return mm < -kFarthestMm || mm > kFarthestMm; };
     for (const MmPoint p : points)
-        if (std::max(std::abs(p.x), std::abs(p.y)) > kFarthestMm) return ShapeProblem::TooFar;
+        if (tooFar(p.x) || tooFar(p.y)) return ShapeProblem::TooFar;
     if (std::adjacent_find(points.begin(), points.end()) != points.end()) return ShapeProblem::NoLength;
     if (isArea(kind) && points.front() == points.back()) return ShapeProblem::NoLength;
     if (kind == FixedKind::Shed && !isRectangle(points)) return ShapeProblem::NoRectangle;
