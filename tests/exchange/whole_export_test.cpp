@@ -3,6 +3,7 @@
 #include "core/exchange/file_guide.h"
 #include "core/store/migration.h"
 #include "tests/exchange/workbench.h"
+#include "tests/support/quick_place.h"
 
 #include <gtest/gtest.h>
 
@@ -75,14 +76,9 @@ private:
     sqlite3* m_db = nullptr;
 };
 
-/// Where files cost nothing, if there is such a place.
-QString quickPlace() {
-    return QDir(f("/dev/shm")).exists() ? f("/dev/shm/yardwright-XXXXXX") : QDir::tempPath() + f("/yardwright-XXXXXX");
-}
-
 /// The golden book of this version, with a row in every table and every file.
 struct WholeExport : ::testing::Test {
-    QTemporaryDir dir{quickPlace()};
+    QTemporaryDir dir{tests::quickPlace(f("yardwright-XXXXXX"))};
     StillClock clock;
     QString full = dir.filePath(f("full.yardwright"));
 

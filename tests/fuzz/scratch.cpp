@@ -2,6 +2,7 @@
 
 #include "core/exchange/export.h"
 #include "tests/fuzz/target.h"
+#include "tests/support/quick_place.h"
 
 #include <QDir>
 #include <QFile>
@@ -35,13 +36,6 @@ QByteArray madeYardsBook() {
     return fileBytes(path);
 }
 
-/// In memory where the machine has that and nothing else is said: what is synced here is nobody's.
-QString roomFor(const QString& name) {
-    const QFileInfo memory(QStringLiteral("/dev/shm"));
-    const bool there = memory.isDir() && memory.isWritable() && !qEnvironmentVariableIsSet("TMPDIR");
-    return QDir(there ? memory.filePath() : QDir::tempPath()).filePath(name);
-}
-
 bool plainLine(const QString& text) {
     return std::ranges::none_of(text, [](QChar c) { return c.unicode() < 0x20 || c.unicode() == 0x7F; });
 }
@@ -54,7 +48,7 @@ const Clock& clock() {
 }
 
 QString scratch(const QString& name) {
-    static const QTemporaryDir folder(roomFor(QStringLiteral("yw-fuzz-XXXXXX")));
+    static const QTemporaryDir folder(tests::quickPlace(QStringLiteral("yw-fuzz-XXXXXX")));
     return folder.filePath(name);
 }
 
