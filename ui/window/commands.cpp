@@ -28,6 +28,22 @@ QAction* Commands::add(QMenu* menu, const QString& text, const QString& keys, co
 
 Commands::Commands(QMenuBar* bar, QWidget* window) : QObject(window), m_window(window) {
     QMenu* book = bar->addMenu(tr("&Book"));
+    addFiles(book);
+    addPaper(book);
+    addKeeping(book);
+    addEdit(bar->addMenu(tr("&Edit")));
+    m_yards = new YardCommands(bar, window);
+    addRecord(bar->addMenu(tr("&Record")));
+    steps = bar->addMenu(tr("&Merge day"));
+    QMenu* view = bar->addMenu(tr("&View"));
+    addPlaces(view);
+    addPlan(view);
+    addText(view);
+    setBookOpen(false, false);
+    setUndo({}, {});
+}
+
+void Commands::addFiles(QMenu* book) {
     makeBook = add(book, tr("&New…"), QStringLiteral("Ctrl+N"), tr("Make a new, empty book"));
     openBook = add(book, tr("&Open…"), QStringLiteral("Ctrl+O"), tr("Open a book"));
     m_recent = book->addMenu(tr("&Recent"));
@@ -38,39 +54,49 @@ Commands::Commands(QMenuBar* bar, QWidget* window) : QObject(window), m_window(w
         add(book, tr("&Import CSV files…"), {}, tr("Read yards, colonies and visits from a folder of CSV files"));
     readFile = add(book, tr("Read a fi&le of any program…"), QStringLiteral("Ctrl+Alt+I"),
                    tr("Read a CSV file as another program wrote it: its columns are mapped to those of the book"));
-    m_exports = new ExportCommands(book, window);
+    m_exports = new ExportCommands(book, m_window);
     book->addSeparator();
+}
+
+void Commands::addPaper(QMenu* book) {
     preview =
         add(book, tr("Pre&view worksheet"), QStringLiteral("Ctrl+Shift+P"), tr("Look at the merge day's worksheet"));
     print = add(book, tr("&Print worksheet…"), QStringLiteral("Ctrl+P"), tr("Print the merge day's worksheet"));
     pdf = add(book, tr("Worksheet as P&DF…"), {}, tr("Write the merge day's worksheet to a file"));
-    m_visitPaper = new VisitPaper(book, window);
-    m_planPaper = new PlanPaper(book, window);
+    m_visitPaper = new VisitPaper(book, m_window);
+    m_planPaper = new PlanPaper(book, m_window);
     book->addSeparator();
-    m_backups = new BackupCommands(book, window);
-    m_salvage = new SalvageCommands(book, window);
-    new CopyCommands(book, window); // the window's
+}
+
+void Commands::addKeeping(QMenu* book) {
+    m_backups = new BackupCommands(book, m_window);
+    m_salvage = new SalvageCommands(book, m_window);
+    new CopyCommands(book, m_window); // the window's
     settings =
         add(book, tr("&Settings…"), QStringLiteral("Ctrl+,"), tr("Limits, seasons, weights and units of this book"));
     m_authors = book->addMenu(tr("Written &by"));
     people = add(m_authors, tr("&People…"), {}, tr("The names of those who keep this book"));
     close = add(book, tr("&Close"), QStringLiteral("Ctrl+Q"), tr("Close the window; everything is saved"));
-    QMenu* edit = bar->addMenu(tr("&Edit"));
+}
+
+void Commands::addEdit(QMenu* edit) {
     undo = add(edit, tr("&Undo"), QStringLiteral("Ctrl+Z"), tr("Take the last edit back"));
     redo = add(edit, tr("&Redo"), QStringLiteral("Ctrl+Shift+Z"), tr("Make the edit again that was taken back"));
     edit->addSeparator();
     findColony = add(edit, tr("&Find a colony…"), QStringLiteral("Ctrl+F"), tr("Living or ended, by its label"));
-    m_find = new FindCommands(edit, window);
-    m_pick = new PickCommands(edit, window);
-    m_yards = new YardCommands(bar, window);
-    QMenu* record = bar->addMenu(tr("&Record"));
+    m_find = new FindCommands(edit, m_window);
+    m_pick = new PickCommands(edit, m_window);
+}
+
+void Commands::addRecord(QMenu* record) {
     logVisit = add(record, tr("&Visit…"), QStringLiteral("Ctrl+L"), tr("Write down a visit of the chosen hive"));
     m_pick->addVisits(record);
     record->addSeparator();
     for (const records::NewRecordWords& w : records::newRecordWords())
         notes.emplace_back(w.what, add(record, w.text, w.keys, w.tip));
-    steps = bar->addMenu(tr("&Merge day"));
-    QMenu* view = bar->addMenu(tr("&View"));
+}
+
+void Commands::addPlaces(QMenu* view) {
     yardPlan = add(view, tr("Yard &plan"), QStringLiteral("Ctrl+1"), tr("The yard as it stands today"));
     colonies =
         add(view, tr("&Colonies"), QStringLiteral("Ctrl+2"), tr("All colonies as a list, and questions asked of them"));
@@ -82,9 +108,13 @@ Commands::Commands(QMenuBar* bar, QWidget* window) : QObject(window), m_window(w
         add(view, tr("Seaso&n"), QStringLiteral("Ctrl+6"), tr("Strength, mites, feed, queens and losses over time"));
     for (QAction* a : {colonies, visits, health, season}) a->setVisible(false); // until there is a place for it
     view->addSeparator();
-    m_time = new TimeCommands(view, window);
+}
+
+void Commands::addPlan(QMenu* view) {
+    m_time = new TimeCommands(view, m_window);
     view->addSeparator();
     zoomIn = add(view, tr("Zoom &in"), QStringLiteral("Ctrl++"), tr("Look closer"));
+    zoomIn->setShortcuts({QKeySequence(QStringLiteral("Ctrl++")), QKeySequence(QStringLiteral("Ctrl+="))});
     zoomOut = add(view, tr("Zoom &out"), QStringLiteral("Ctrl+-"), tr("Look from further away"));
     fit = add(view, tr("&Whole yard"), QStringLiteral("Ctrl+0"), tr("Show the whole yard"));
     view->addSeparator();
@@ -93,6 +123,9 @@ Commands::Commands(QMenuBar* bar, QWidget* window) : QObject(window), m_window(w
     history = add(view, tr("&History…"), QStringLiteral("Ctrl+H"), tr("What was done, when and by whom"));
     columns = view->addMenu(tr("Columns of th&e table"));
     view->addSeparator();
+}
+
+void Commands::addText(QMenu* view) {
     larger = add(view, tr("&Larger text"), {}, tr("All text larger, up to twice its usual size"));
     smaller = add(view, tr("&Smaller text"), {}, tr("All text smaller"));
     usual = add(view, tr("&Usual text"), {}, tr("Text at the system's size"));
@@ -100,13 +133,10 @@ Commands::Commands(QMenuBar* bar, QWidget* window) : QObject(window), m_window(w
     larger->setShortcuts({QKeySequence(QStringLiteral("Ctrl+Shift++")), QKeySequence(QStringLiteral("Ctrl+Shift+="))});
     smaller->setShortcuts({QKeySequence(QStringLiteral("Ctrl+Shift+-")), QKeySequence(QStringLiteral("Ctrl+Shift+_"))});
     usual->setShortcuts({QKeySequence(QStringLiteral("Ctrl+Shift+0")), QKeySequence(QStringLiteral("Ctrl+Shift+)"))});
-    zoomIn->setShortcuts({QKeySequence(QStringLiteral("Ctrl++")), QKeySequence(QStringLiteral("Ctrl+="))});
     view->addSeparator();
     nextPane = add(view, tr("Ne&xt pane"), QStringLiteral("F6"),
                    tr("The keys go on: yards, plan, date bar, table, right side"));
     paneBefore = add(view, tr("Pane &before"), QStringLiteral("Shift+F6"), tr("The keys go back a pane"));
-    setBookOpen(false, false);
-    setUndo({}, {});
 }
 
 void Commands::setBookOpen(bool open, bool writable) {

@@ -61,6 +61,14 @@ signals:
     void authorAsked(const QString& name);
 
 private:
+    void addFiles(QMenu* book);
+    void addPaper(QMenu* book);
+    void addKeeping(QMenu* book);
+    void addEdit(QMenu* edit);
+    void addRecord(QMenu* record);
+    void addPlaces(QMenu* view);
+    void addPlan(QMenu* view);
+    void addText(QMenu* view);
     QAction* add(QMenu* menu, const QString& text, const QString& keys, const QString& tip);
 
     QWidget* m_window;

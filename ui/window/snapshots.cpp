@@ -2,6 +2,7 @@
 
 #include "core/base/error.h"
 #include "core/base/output_target.h"
+#include "core/exchange/csv_writer.h"
 #include "ui/board/board.h"
 #include "ui/form/form_panel.h"
 #include "ui/health/holds_page.h"
@@ -11,6 +12,7 @@
 #include "ui/merge/merge_place.h"
 #include "ui/plan/plan_view.h"
 #include "ui/print/paper_choice.h"
+#include "ui/print/save_file.h"
 #include "ui/settings/settings_dialog.h"
 #include "ui/start/start_desk.h"
 #include "ui/survey/survey_desk.h"
@@ -71,9 +73,8 @@ public:
         QCoreApplication::processEvents();
         QCoreApplication::sendPostedEvents();
         const QString path = QDir(m_folder).filePath(name + QStringLiteral(".png"));
-        if (!window.grab().save(path))
-            throw core::Error(core::Error::Kind::Book,
-                              QCoreApplication::translate("Screenshots", "Cannot write %1.").arg(path));
+        const QPixmap picture = window.grab();
+        print::writeFile(path, [&picture](QIODevice& out) { return picture.save(&out, "PNG"); });
         m_written << path;
     }
 
@@ -221,6 +222,7 @@ QStringList saveScreenshots(const QString& book, core::Day on, const QString& fo
     const QTemporaryDir copies; // a copy is looked at: the book itself is left alone
     const QString copy = copies.filePath(QFileInfo(book).fileName());
     core::edit::Session::open(book, FixedClock(on), core::edit::Session::Access::ReadOnly)->backUp(copy);
+    core::exchange::OutFolder out(folder);
     QStringList written;
     Camera camera(folder, written);
     const QPalette before = QApplication::palette();
@@ -231,6 +233,7 @@ QStringList saveScreenshots(const QString& book, core::Day on, const QString& fo
         takeFirstYard(on, camera, shade);
     }
     QApplication::setPalette(before);
+    out.keep();
     return written;
 }
 
