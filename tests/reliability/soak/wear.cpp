@@ -9,9 +9,11 @@ namespace tests::soak {
 
 namespace {
 
-const Wear& at(const std::vector<Wear>& wear, double share) {
-    return wear.at(static_cast<size_t>(share * static_cast<double>(wear.size() - 1) + 0.5));
+size_t placeOf(const std::vector<Wear>& wear, double share) {
+    return static_cast<size_t>(share * static_cast<double>(wear.size() - 1) + 0.5);
 }
+
+const Wear& at(const std::vector<Wear>& wear, double share) { return wear.at(placeOf(wear, share)); }
 
 } // namespace
 
@@ -61,6 +63,13 @@ double waitAnEdit(const std::vector<Wear>& wear, double from, double to) {
     const Wear& a = at(wear, from);
     const Wear& b = at(wear, to);
     return (b.seconds - a.seconds) * 1e6 / static_cast<double>(b.edits - a.edits);
+}
+
+double rowsThere(const std::vector<Wear>& wear, double from, double to) {
+    double sum = 0;
+    const size_t first = placeOf(wear, from), last = placeOf(wear, to);
+    for (size_t i = first; i <= last; ++i) sum += static_cast<double>(wear.at(i).rows);
+    return sum / static_cast<double>(last - first + 1);
 }
 
 } // namespace tests::soak

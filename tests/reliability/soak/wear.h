@@ -50,5 +50,7 @@ double fileAnEdit(const std::vector<Wear>& wear, double from, double to);
 /// What an edit takes from one share of the run to another: microseconds of the processor, and on the clock.
 double workAnEdit(const std::vector<Wear>& wear, double from, double to);
 double waitAnEdit(const std::vector<Wear>& wear, double from, double to);
+/// How many rows the book has from one share of the run to another, on the mean.
+double rowsThere(const std::vector<Wear>& wear, double from, double to);
 
 } // namespace tests::soak
