@@ -1,14 +1,14 @@
 #!/usr/bin/env bash
-# Makes tests/reliability/figures.md of the figures that the harness wrote (YW_FIGURES), and puts it into the README
-# between its two marks. Nobody writes these numbers by hand.
+# Makes tests/reliability/figures.md of the figures that the harness wrote (YW_FIGURES), and puts its sums into the
+# README between its two marks. Nobody writes these numbers by hand.
 # Usage: bash tests/reliability/table.sh FIGURES.tsv "WHAT RUN IT WAS" [TIMES]
 #        FIGURES: harness TAB what TAB number TAB sum; TIMES: what ran TAB its seconds
 set -euo pipefail
 figures=$(realpath "$1")
 times=${3:+$(realpath "$3")}
 cd "$(dirname "$0")"
-{
-    echo "Figures of \`tests/reliability\`: $2."
+sums() {
+    echo "Figures of \`tests/reliability\`: $1."
     echo
     echo "| in all | number |"
     echo "| --- | ---: |"
@@ -24,6 +24,9 @@ cd "$(dirname "$0")"
             word["losses"] = "losses"
             for (i = 1; i <= 6; ++i) if (keys[i] in sum) printf "| %s | %d |\n", word[keys[i]], sum[keys[i]]
         }' "$figures"
+}
+{
+    sums "$2"
     echo
     echo "| harness | figure | number |"
     echo "| --- | --- | ---: |"
@@ -34,8 +37,14 @@ cd "$(dirname "$0")"
                     END { print "Minutes each: " all "." }' "$times"
     fi
 } >figures.md
+{
+    sums "$2"
+    echo
+    echo "Each harness's own figures: [tests/reliability/figures.md](tests/reliability/figures.md)."
+} >sums.new
 awk 'FNR == NR { table = table $0 "\n"; next }
      /<!-- reliability: end -->/ { inside = 0 }
      !inside { print }
-     /<!-- reliability: begin -->/ { inside = 1; printf "%s", table }' figures.md ../../README.md >../../README.new
+     /<!-- reliability: begin -->/ { inside = 1; printf "%s", table }' sums.new ../../README.md >../../README.new
 mv ../../README.new ../../README.md
+rm sums.new
