@@ -1,5 +1,6 @@
 #include "core/edit/change_writer.h"
 
+#include "core/base/damaged.h"
 #include "core/edit/edit_checks.h"
 #include "core/edit/unpacked.h"
 #include "core/store/history_parts.h"
@@ -25,8 +26,7 @@ constexpr size_t kRowsAPart = 10'000;
 }
 
 [[noreturn]] void rangeDamaged(const QString& detail) {
-    throw Error(Error::Kind::Book,
-                Edits::tr("The rows that this would bring back cannot be read from the book's history."), detail);
+    throw Damaged(Edits::tr("The rows that this would bring back cannot be read from the book's history."), detail);
 }
 
 QString placeText(Table table, qint64 id) {
@@ -185,7 +185,7 @@ std::vector<Attachment> attachmentsOf(const store::Database& db, qint64 seq) {
         attachments.push_back(std::move(a));
     }
     if (version != 1 || in.status() != QDataStream::Ok)
-        throw Error(Error::Kind::Book, Edits::tr("The texts kept with a line of the history cannot be read."));
+        throw Damaged(Edits::tr("The texts kept with a line of the history cannot be read."));
     return attachments;
 }
 

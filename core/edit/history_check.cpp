@@ -1,5 +1,6 @@
 #include "core/edit/history_check.h"
 
+#include "core/base/damaged.h"
 #include "core/edit/change_writer.h"
 #include "core/edit/edit_checks.h"
 #include "core/edit/history_codec.h"
@@ -109,12 +110,11 @@ void checkKept(const store::Database& db, qint64 seq, const HistoryRecord& recor
         const RowRange& range = record.deleted[i];
         const qint64 kept = rowsKept(db, seq, static_cast<int>(i), range.table);
         if (kept != range.count)
-            throw Error(Error::Kind::Book,
-                        Edits::tr("Line %1 of the history keeps %2 of the %3 rows that it deleted from table %4.")
-                            .arg(seq)
-                            .arg(kept)
-                            .arg(range.count)
-                            .arg(QLatin1StringView(tableName(range.table))));
+            throw Damaged(Edits::tr("Line %1 of the history keeps %2 of the %3 rows that it deleted from table %4.")
+                              .arg(seq)
+                              .arg(kept)
+                              .arg(range.count)
+                              .arg(QLatin1StringView(tableName(range.table))));
     }
     attachmentsOf(db, seq);
 }

@@ -1,5 +1,6 @@
 #include "core/edit/history_codec.h"
 
+#include "core/base/damaged.h"
 #include "core/base/error.h"
 #include "core/edit/unpacked.h"
 
@@ -24,8 +25,7 @@ constexpr qint64 kMostId = qint64(1) << 60;
 enum class Cell : quint8 { Null, Integer, Real, Text };
 
 [[noreturn]] void damaged(const QString& detail) {
-    throw Error(
-        Error::Kind::Book,
+    throw Damaged(
         QCoreApplication::translate("History", "A line of the book's history cannot be read. Restore a backup."),
         detail);
 }

@@ -1,6 +1,7 @@
 #include "core/edit/salvage.h"
 
 #include "core/base/book_held.h"
+#include "core/base/damaged.h"
 #include "core/edit/change_fields.h"
 #include "core/edit/edit_checks.h"
 #include "core/edit/salvage_lost.h"
@@ -424,7 +425,7 @@ std::optional<QString> Salvage::write(const QString& to, const Watch& watch) {
     } catch (const Remains::Stopped&) {
         return std::nullopt;
     } catch (const Error& e) {
-        throw store::namingFile(e, to);
+        store::throwNaming(e, to, made.path);
     }
     writeText(text, accountText(d->account));
     store::syncFile(made.path);
@@ -437,13 +438,10 @@ std::optional<QString> Salvage::write(const QString& to, const Watch& watch) {
     return text;
 }
 
-bool saysDamaged(const Error& said, const QString& path) {
-    if (said.kind() != Error::Kind::Book || !QFileInfo(path).isFile()) return false;
-    const QString sentence = QString(said.userMessage()).remove(store::shownPath(path)); // a name may say anything
-    // The sentences of a file that is there and is not what it was (core/store/database.cpp, sqlite_error.cpp).
-    const bool named = QFileInfo(path).suffix() == QLatin1String("yardwright");
-    return sentence.contains(QLatin1String("damaged")) ||
-           (named && sentence.contains(QLatin1String("not a book of this program")));
+bool mayBeSalvaged(const Error& said, const QString& path) {
+    const QFileInfo file(path);
+    const bool named = file.isFile() && file.suffix() == QLatin1String("yardwright");
+    return dynamic_cast<const Damaged*>(&said) || (named && dynamic_cast<const NoBook*>(&said));
 }
 
 } // namespace core::edit

@@ -87,7 +87,8 @@ private:
     std::unique_ptr<Private> d;
 };
 
-/// Whether what opening the file said means that it is damaged, so that some of it may be read.
-bool saysDamaged(const Error& said, const QString& path);
+/// Whether what opening or reading the file said means that it is a book, or was one, of which some may be read: it is
+/// damaged, or no book in spite of its name.
+bool mayBeSalvaged(const Error& said, const QString& path);
 
 } // namespace core::edit

@@ -1,5 +1,6 @@
 #include "core/exchange/export_names.h"
 
+#include "core/base/damaged.h"
 #include "core/base/error.h"
 #include "core/base/natural_order.h"
 
@@ -12,8 +13,7 @@ namespace {
 /// Error(Book) where a row names what is not there.
 template <class T> const T& rowAt(const std::vector<T>& rows, int rank) {
     if (rank >= 0) return rows[static_cast<size_t>(rank)];
-    throw Error(
-        Error::Kind::Book,
+    throw Damaged(
         QStringLiteral("The book is damaged: a record in it is about a hive, stand or yard that is not there."));
 }
 

@@ -1,5 +1,6 @@
 #include "core/model/row_codec.h"
 
+#include "core/base/damaged.h"
 #include "core/base/error.h"
 #include "core/base/natural_order.h"
 #include "core/model/fixed_shape.h"
@@ -100,11 +101,11 @@ private:
     [[noreturn]] void fail() const {
         const auto columns = columnsOf(m_table);
         const char* column = m_next > 0 && m_next <= columns.size() ? columns[m_next - 1] : "?";
-        throw Error(Error::Kind::Book, QStringLiteral("The book is damaged: a value in it cannot be read."),
-                    QStringLiteral("%1 %2, column %3")
-                        .arg(QLatin1StringView(tableName(m_table)))
-                        .arg(m_id)
-                        .arg(QLatin1StringView(column)));
+        throw Damaged(QStringLiteral("The book is damaged: a value in it cannot be read."),
+                      QStringLiteral("%1 %2, column %3")
+                          .arg(QLatin1StringView(tableName(m_table)))
+                          .arg(m_id)
+                          .arg(QLatin1StringView(column)));
     }
 
     Table m_table;

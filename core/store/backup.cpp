@@ -60,7 +60,7 @@ void copyBook(const Database& db, const QString& path, const Progress& progress)
             throw Error(Error::Kind::Book,
                         QStringLiteral("The copy is not sound, so it was removed again. Is the disk failing?"));
     } catch (const Error& e) {
-        throw namingFile(e, path);
+        throwNaming(e, path, file.part().path);
     }
     file.keep();
 }

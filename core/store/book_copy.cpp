@@ -45,9 +45,12 @@ void BookCopy::begin() {
     const int opened = sqlite3_open_v2(path.constData(), &m_to, SQLITE_OPEN_READWRITE, nullptr);
     if (opened == SQLITE_OK) m_backup = sqlite3_backup_init(m_to, "main", m_from->handle(), "main");
     if (m_backup) return;
-    const Error failed = sqliteError(m_to, opened == SQLITE_OK ? sqlite3_errcode(m_to) : opened, m_file.part().path);
-    end();
-    throw failed;
+    try {
+        throwSqlite(m_to, opened == SQLITE_OK ? sqlite3_errcode(m_to) : opened, m_file.part().path);
+    } catch (const Error&) {
+        end();
+        throw;
+    }
 }
 
 void BookCopy::end() {
@@ -73,7 +76,7 @@ bool BookCopy::copySome(int milliseconds) {
         const int code = sqlite3_backup_step(m_backup, kPagesAtOnce);
         if (code == SQLITE_DONE) return false;
         if (code == SQLITE_BUSY || code == SQLITE_LOCKED) return true; // someone writes: later
-        if (code != SQLITE_OK) throw sqliteError(nullptr, code, m_file.part().path);
+        if (code != SQLITE_OK) throwSqlite(nullptr, code, m_file.part().path);
     } while (milliseconds > 0 && !since.hasExpired(milliseconds));
     return true;
 }
@@ -84,7 +87,7 @@ void BookCopy::check() {
     const int closed = sqlite3_close(m_to);
     m_to = nullptr;
     if (code != SQLITE_OK || closed != SQLITE_OK)
-        throw sqliteError(nullptr, code != SQLITE_OK ? code : closed, m_file.part().path);
+        throwSqlite(nullptr, code != SQLITE_OK ? code : closed, m_file.part().path);
     m_checking = std::async(std::launch::async, [part = m_file.part(), id = m_from->bookId(), this] {
         return checkedCopy(part, id, m_stop);
     });

@@ -1,5 +1,6 @@
 #include "core/store/book_file.h"
 
+#include "core/base/damaged.h"
 #include "core/store/beside_book.h"
 #include "core/store/disk_names.h"
 #include "core/store/hardening.h"
@@ -155,17 +156,15 @@ Error olderBook(const QString& path) {
                    path);
 }
 
-Error notReadable(const QString& path, const QString& detail) {
-    return Error(Error::Kind::Book,
-                 QStringLiteral("%1 is damaged, or no book of this program: it cannot be read. Use a backup of it.")
-                     .arg(shownPath(path)),
-                 detail);
-}
-
-Error namingFile(const Error& e, const QString& path) {
+void throwNaming(const Error& e, const QString& path, const QString& part) {
     const QString shown = shownPath(path);
-    if (e.userMessage().contains(shown)) return e;
-    return Error(e.kind(), shown + QStringLiteral(": ") + e.userMessage(), e.detail());
+    QString said = e.userMessage();
+    if (!part.isEmpty()) said.replace(shownPath(part), shown);
+    if (!said.contains(shown)) said = shown + QStringLiteral(": ") + said;
+    if (said == e.userMessage()) throw;
+    if (dynamic_cast<const Damaged*>(&e)) throw Damaged(said, e.detail());
+    if (dynamic_cast<const NoBook*>(&e)) throw NoBook(said, e.detail());
+    throw Error(e.kind(), said, e.detail());
 }
 
 } // namespace core::store

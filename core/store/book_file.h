@@ -53,8 +53,8 @@ void takePlace(const QString& part, const QString& book);
 QString shownPath(const QString& path);
 
 Error olderBook(const QString& path);
-Error notReadable(const QString& path, const QString& detail);
-/// The same error, its sentence beginning with the file where it does not name it yet.
-Error namingFile(const Error& e, const QString& path);
+/// For a handler of `e`: throws the same error, its sentence beginning with the file where it does not name it yet.
+/// What it says of `part`, the file's name in the making, it says of the file.
+[[noreturn]] void throwNaming(const Error& e, const QString& path, const QString& part = {});
 
 } // namespace core::store

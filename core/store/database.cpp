@@ -1,5 +1,6 @@
 #include "core/store/database.h"
 
+#include "core/base/damaged.h"
 #include "core/store/book_file.h"
 #include "core/store/hardening.h"
 #include "core/store/sqlite_error.h"
@@ -53,7 +54,7 @@ void Database::connect(const QString& uri) {
     QSqlDatabase db = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), m_connection);
     db.setConnectOptions(QStringLiteral("QSQLITE_OPEN_URI;QSQLITE_BUSY_TIMEOUT=%1").arg(kBusyMs));
     db.setDatabaseName(uri);
-    if (!db.open()) throw namingFile(sqliteError(nullptr, codeOf(db.lastError()), db.lastError().text()), m_path);
+    if (!db.open()) throwSqlite(nullptr, codeOf(db.lastError()), db.lastError().text());
     const QVariant handle = db.driver()->handle();
     if (!handle.isValid() || qstrcmp(handle.typeName(), "sqlite3*") != 0)
         throw Error(Error::Kind::Internal, QStringLiteral("The database driver is not the expected one."));
@@ -76,7 +77,7 @@ void Database::configure() {
 
 void Database::checkIdentity(int newest) const {
     if (number("PRAGMA application_id") != kApplicationId)
-        throw Error(Error::Kind::Book, QStringLiteral("%1 is not a book of this program.").arg(shownPath(m_path)));
+        throw NoBook(QStringLiteral("%1 is not a book of this program.").arg(shownPath(m_path)));
     const qint64 version = number("PRAGMA user_version");
     if (version > newest)
         throw Error(Error::Kind::Book,
@@ -86,8 +87,7 @@ void Database::checkIdentity(int newest) const {
                         .arg(version)
                         .arg(newest));
     if (version < 1)
-        throw Error(
-            Error::Kind::Book,
+        throw Damaged(
             QStringLiteral("%1 is damaged: its version is missing. Use a backup of it.").arg(shownPath(m_path)));
 }
 
@@ -96,8 +96,7 @@ void Database::checkSize() const {
     if (pages > kPagesMost)
         throw Error(Error::Kind::Book, QStringLiteral("%1 is larger than a book can be.").arg(shownPath(m_path)));
     if (QFileInfo(m_path).size() < pages * number("PRAGMA page_size"))
-        throw Error(Error::Kind::Book,
-                    QStringLiteral("%1 is damaged: its end is missing. Use a backup of it.").arg(shownPath(m_path)));
+        throw Damaged(QStringLiteral("%1 is damaged: its end is missing. Use a backup of it.").arg(shownPath(m_path)));
 }
 
 void Database::checkPages() const {
@@ -107,9 +106,8 @@ void Database::checkPages() const {
         const QString said = check.text(0);
         // A value out of its range is for the check of the book to report; the file itself is sound.
         if (said == QLatin1String("ok") || said.startsWith(QLatin1String("CHECK constraint"))) continue;
-        if (const int code = readingFailed(said)) throw sqliteError(nullptr, code, said);
-        throw Error(Error::Kind::Book, QStringLiteral("%1 is damaged. Use a backup of it.").arg(shownPath(m_path)),
-                    said);
+        if (const int code = readingFailed(said)) throwSqlite(nullptr, code, said);
+        throw Damaged(QStringLiteral("%1 is damaged. Use a backup of it.").arg(shownPath(m_path)), said);
     }
 }
 
@@ -120,7 +118,7 @@ std::unique_ptr<Database> Database::create(const QString& path) {
         db.connect(file.part().uri);
         db.fill(bookMigrations());
     } catch (const Error& e) {
-        throw namingFile(e, path);
+        throwNaming(e, path, file.part().path);
     }
     file.keep();
     return open(path, Access::ReadWrite);
@@ -146,16 +144,17 @@ std::unique_ptr<Database> Database::open(const BookFile& file, Access access, st
                                          std::shared_ptr<BookLock> lock) {
     std::unique_ptr<Database> db(new Database(file.path, access));
     db->m_lock = std::move(lock);
-    db->connect(file.uri);
     const int newest = migrations.back().version;
-    bool known = false;
+    bool stranger = false;
     try {
+        db->connect(file.uri);
+        stranger = true;
         db->checkIdentity(newest);
         db->checkSize();
         // Nothing of the tables is read, no CHECK of theirs is run, before they are known to be ours.
         const auto version = static_cast<int>(db->number("PRAGMA user_version"));
         checkSchema(*db, migrations.first(static_cast<size_t>(version)));
-        known = true;
+        stranger = false;
         db->checkPages();
         db->configure();
         if (version < newest && access != Access::ReadAsItIs) {
@@ -166,9 +165,13 @@ std::unique_ptr<Database> Database::open(const BookFile& file, Access access, st
         }
         db->m_file.emplace(file.path, db->m_handle);
     } catch (const Error& e) {
-        // Until then any error is the file's, whatever SQLite calls it.
-        if (!known && e.kind() == Error::Kind::Internal) throw notReadable(file.path, e.detail());
-        throw namingFile(e, file.path);
+        // As long as its tables are not known any error is the file's, whatever SQLite calls it.
+        if (stranger && e.kind() == Error::Kind::Internal)
+            throw Damaged(
+                QStringLiteral("%1 is damaged, or no book of this program: it cannot be read. Use a backup of it.")
+                    .arg(shownPath(file.path)),
+                e.detail());
+        throwNaming(e, file.path);
     }
     return db;
 }
@@ -189,8 +192,12 @@ std::unique_ptr<Database> Database::openCopy(const BookFile& file) {
 }
 
 bool Database::isOlder(const QString& path) {
-    const auto book = openCopy(lookAt(path, Access::ReadOnly));
-    return book->number("PRAGMA user_version") < bookMigrations().back().version;
+    try {
+        const auto book = openCopy(lookAt(path, Access::ReadOnly));
+        return book->number("PRAGMA user_version") < bookMigrations().back().version;
+    } catch (const Error& e) {
+        throwNaming(e, path);
+    }
 }
 
 void Database::fill(std::span<const Migration> migrations) {
@@ -210,7 +217,7 @@ void Database::exec(std::string_view sql) const {
     const std::string text(sql);
     const int code = sqlite3_exec(m_handle, text.c_str(), nullptr, nullptr, nullptr);
     throwStopped(code);
-    if (code != SQLITE_OK) throw sqliteError(m_handle, code, QString::fromStdString(text));
+    if (code != SQLITE_OK) throwSqlite(m_handle, code, QString::fromStdString(text));
 }
 
 qint64 Database::number(std::string_view sql) const {
@@ -239,7 +246,7 @@ std::optional<qint64> Database::othersVersion() const {
     sqlite3_finalize(ask);
     sqlite3_busy_timeout(m_handle, kBusyMs);
     if (!version && (code & 0xff) != SQLITE_BUSY && (code & 0xff) != SQLITE_LOCKED)
-        throw sqliteError(m_handle, code, QStringLiteral("data_version"));
+        throwSqlite(m_handle, code, QStringLiteral("data_version"));
     return version;
 }
 

@@ -40,11 +40,11 @@ void allowOtherFiles(sqlite3* db, bool allowed) { sqlite3_limit(db, SQLITE_LIMIT
 void harden(sqlite3* db) {
     for (const Switch& s : kSwitches) {
         const int code = sqlite3_db_config(db, s.option, s.on, nullptr);
-        if (code != SQLITE_OK) throw sqliteError(db, code, QStringLiteral("db_config %1").arg(s.option));
+        if (code != SQLITE_OK) throwSqlite(db, code, QStringLiteral("db_config %1").arg(s.option));
     }
     for (const Limit& l : kLimits) sqlite3_limit(db, l.what, l.most);
     const int code = sqlite3_exec(db, "PRAGMA cell_size_check = ON", nullptr, nullptr, nullptr);
-    if (code != SQLITE_OK) throw sqliteError(db, code, QStringLiteral("cell_size_check"));
+    if (code != SQLITE_OK) throwSqlite(db, code, QStringLiteral("cell_size_check"));
 }
 
 } // namespace core::store

@@ -1,5 +1,7 @@
 #include "core/store/history_rows.h"
 
+#include "core/base/damaged.h"
+
 #include <array>
 
 namespace core::store {
@@ -24,7 +26,7 @@ constexpr const char* kAdd = "INSERT INTO history (seq, at, by_whom, sentence, r
 HistoryKind kindNamed(const QString& word) {
     for (size_t i = 0; i < kKindWords.size(); ++i)
         if (word == QLatin1String(kKindWords[i])) return static_cast<HistoryKind>(i);
-    throw Error(Error::Kind::Book, QStringLiteral("The book is damaged: a line of its history cannot be read."), word);
+    throw Damaged(QStringLiteral("The book is damaged: a line of its history cannot be read."), word);
 }
 
 HistoryRow lineAt(const Statement& s) {

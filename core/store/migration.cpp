@@ -1,5 +1,6 @@
 #include "core/store/migration.h"
 
+#include "core/base/damaged.h"
 #include "core/store/backup.h"
 #include "core/store/book_file.h"
 #include "core/store/database.h"
@@ -37,8 +38,7 @@ std::vector<Migration> readMigrations() {
 void checkForeignKeys(Database& db, int version) {
     Statement check = db.prepare("PRAGMA foreign_key_check");
     if (check.step())
-        throw Error(
-            Error::Kind::Book,
+        throw Damaged(
             QStringLiteral("The book could not be brought to version %1: rows of it point nowhere.").arg(version),
             check.text(0));
 }
@@ -84,8 +84,7 @@ void checkSchema(Database& db, std::span<const Migration> migrations) {
         if (const auto at = expected.find(name); at == expected.end() || at->second != sql) difference = name;
     for (const auto& [name, sql] : expected)
         if (!found.contains(name)) difference = name;
-    throw Error(
-        Error::Kind::Book,
+    throw Damaged(
         QStringLiteral("%1 is damaged or was changed by another program: its %2 is not as this program makes it. "
                        "Use a backup of it.")
             .arg(shownPath(db.path()), difference));

@@ -1,5 +1,6 @@
 #include "core/store/raw_layout.h"
 
+#include "core/base/damaged.h"
 #include "core/model/row.h"
 #include "core/store/book_file.h"
 #include "core/store/migration.h"
@@ -142,7 +143,7 @@ int storedVersion(const RawPages& pages, const QString& path) {
     const auto application = static_cast<qint32>(bigEndian(*first, 68, 4));
     const auto version = static_cast<qint32>(bigEndian(*first, 60, 4));
     if (application != 0 && application != kApplicationId)
-        throw Error(Error::Kind::Book, QStringLiteral("%1 is not a book of this program.").arg(path));
+        throw NoBook(QStringLiteral("%1 is not a book of this program.").arg(path));
     const int newest = bookMigrations().back().version;
     if (application == kApplicationId && version > newest && version < 1000)
         throw Error(Error::Kind::Book, QStringLiteral("%1 was written by a newer version of this program. Use that "

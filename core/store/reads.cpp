@@ -1,5 +1,6 @@
 #include "core/store/reads.h"
 
+#include "core/base/damaged.h"
 #include "core/base/natural_order.h"
 #include "core/model/setting_table.h"
 
@@ -45,9 +46,7 @@ template <class T, class Id> std::vector<T> ofOne(const Database& db, const char
 
 Sign signAt(const Statement& s, int column) {
     const auto sign = fromWord<Sign>(s.text(column));
-    if (!sign)
-        throw Error(Error::Kind::Book, QStringLiteral("The book is damaged: a sign in it is not known."),
-                    s.text(column));
+    if (!sign) throw Damaged(QStringLiteral("The book is damaged: a sign in it is not known."), s.text(column));
     return *sign;
 }
 
@@ -226,8 +225,7 @@ Settings settings(const Database& db) {
     Statement s = db.prepare("SELECT name, value FROM setting ORDER BY id");
     while (s.step())
         if (!applySetting(settings, s.text(0), s.text(1)))
-            throw Error(
-                Error::Kind::Book,
+            throw Damaged(
                 QStringLiteral("The book is damaged: its setting %1 has a value that cannot be.").arg(s.text(0)));
     return settings;
 }

@@ -1,3 +1,4 @@
+#include "core/base/damaged.h"
 #include "core/store/check_reach.h"
 #include "core/store/snapshot_parts.h"
 
@@ -18,7 +19,7 @@ bool clean(const SnapCheck& check, const Settings& settings) {
 /// What a damaged file has beyond what a record can hold is no brood frame: it lifts nothing.
 qint16 frameCount(int number) {
     if (number < -1 || number > 1000)
-        throw Error(Error::Kind::Book, QStringLiteral("The book is damaged: a number of brood frames in it is none."));
+        throw Damaged(QStringLiteral("The book is damaged: a number of brood frames in it is none."));
     return static_cast<qint16>(number);
 }
 

@@ -1,3 +1,4 @@
+#include "core/base/damaged.h"
 #include "core/base/natural_order.h"
 #include "core/store/reads.h"
 #include "core/store/snapshot_parts.h"
@@ -64,8 +65,7 @@ Sortable colonyAt(const Statement& row, Day on, const IdIndex& boxKindAt) {
     c.boxKind = boxKindAt.at(row.integer(6));
     c.broodBoxes = row.small(7);
     c.queenBorn = row.optionalInt(8);
-    if (c.boxKind < 0)
-        throw Error(Error::Kind::Book, QStringLiteral("The book is damaged: a colony has no box kind."), c.label);
+    if (c.boxKind < 0) throw Damaged(QStringLiteral("The book is damaged: a colony has no box kind."), c.label);
     return r;
 }
 

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/damaged.h"
 #include "core/base/error.h"
 #include "core/model/snapshot.h"
 #include "core/store/snapshot_reader.h"
@@ -38,9 +39,8 @@ private:
 };
 
 /// A record in force is about what is not there: what a hold rests on must not be passed over in silence.
-inline Error brokenLink() {
-    return Error(
-        Error::Kind::Book,
+inline Damaged brokenLink() {
+    return Damaged(
         QStringLiteral("The book is damaged: a record in it is about a hive, stand or yard that is not there."));
 }
 
@@ -75,7 +75,7 @@ template <class E> E enumAt(const Statement& row, int column) {
     const auto words = wordsOf<E>();
     for (size_t i = 0; i < words.size(); ++i)
         if (text == words[i]) return static_cast<E>(i);
-    throw Error(Error::Kind::Book, QStringLiteral("The book is damaged: a word in it is not known."), row.text(column));
+    throw Damaged(QStringLiteral("The book is damaged: a word in it is not known."), row.text(column));
 }
 
 template <class Unit> std::optional<Unit> optionalUnit(const Statement& row, int column) {

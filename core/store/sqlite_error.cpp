@@ -1,5 +1,7 @@
 #include "core/store/sqlite_error.h"
 
+#include "core/base/damaged.h"
+
 #include <sqlite3.h>
 
 namespace core::store {
@@ -70,10 +72,13 @@ QString movedSentence() {
                           "it back, or open it where it is now.");
 }
 
-Error sqliteError(sqlite3* db, int code, const QString& what) {
+void throwSqlite(sqlite3* db, int code, const QString& what) {
     const QString message = QString::fromUtf8(db ? sqlite3_errmsg(db) : sqlite3_errstr(code));
-    return Error(kindFor(code), sentenceFor(code, message, onlyRead(db, what)),
-                 QStringLiteral("sqlite %1: %2 [%3]").arg(code).arg(message, what));
+    const QString sentence = sentenceFor(code, message, onlyRead(db, what));
+    const QString detail = QStringLiteral("sqlite %1: %2 [%3]").arg(code).arg(message, what);
+    if ((code & 0xff) == SQLITE_CORRUPT) throw Damaged(sentence, detail);
+    if ((code & 0xff) == SQLITE_NOTADB) throw NoBook(sentence, detail);
+    throw Error(kindFor(code), sentence, detail);
 }
 
 } // namespace core::store

@@ -6,9 +6,9 @@ struct sqlite3;
 
 namespace core::store {
 
-/// The Error for a failed SQLite call: full or failing disk, read-only, held by another, damaged, or a row that the
-/// schema refuses (BadData). `what` (the SQL, the path) goes to its detail.
-Error sqliteError(sqlite3* db, int code, const QString& what);
+/// Throws the Error for a failed SQLite call: full or failing disk, read-only, held by another, damaged, or a row that
+/// the schema refuses (BadData); Damaged, NoBook. `what` (the SQL, the path) goes to its detail.
+[[noreturn]] void throwSqlite(sqlite3* db, int code, const QString& what);
 
 /// Of a book whose file is no longer where it was opened.
 QString movedSentence();

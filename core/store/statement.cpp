@@ -1,5 +1,6 @@
 #include "core/store/statement.h"
 
+#include "core/base/damaged.h"
 #include "core/store/sqlite_error.h"
 #include "core/store/statement_pool.h"
 #include "core/store/watched.h"
@@ -18,7 +19,7 @@ sqlite3_stmt* StatementPool::take(std::string_view sql) {
     sqlite3_stmt* statement = nullptr;
     const int code = sqlite3_prepare_v3(m_db, key.c_str(), static_cast<int>(key.size()) + 1, SQLITE_PREPARE_PERSISTENT,
                                         &statement, nullptr);
-    if (code != SQLITE_OK) throw sqliteError(m_db, code, QString::fromUtf8(key.data(), qsizetype(key.size())));
+    if (code != SQLITE_OK) throwSqlite(m_db, code, QString::fromUtf8(key.data(), qsizetype(key.size())));
     return statement;
 }
 
@@ -50,7 +51,7 @@ Statement::~Statement() {
 
 void Statement::fail(int code) const {
     throwStopped(code);
-    throw sqliteError(m_pool->db(), code, QString::fromUtf8(sqlite3_sql(m_statement)));
+    throwSqlite(m_pool->db(), code, QString::fromUtf8(sqlite3_sql(m_statement)));
 }
 
 void Statement::check(int code) const {
@@ -122,8 +123,8 @@ qint64 Statement::integer(int column) const { return sqlite3_column_int64(m_stat
 int Statement::small(int column) const {
     const qint64 value = integer(column);
     if (value < -kMostSmall || value > kMostSmall)
-        throw Error(Error::Kind::Book, QStringLiteral("The book is damaged: a number in it is out of its range."),
-                    QString::fromUtf8(sqlite3_sql(m_statement)));
+        throw Damaged(QStringLiteral("The book is damaged: a number in it is out of its range."),
+                      QString::fromUtf8(sqlite3_sql(m_statement)));
     return static_cast<int>(value);
 }
 
@@ -154,8 +155,8 @@ Day Statement::day(int column) const {
     const std::string_view iso = bytes(column);
     const auto day = parseIsoDay(iso.data(), static_cast<qsizetype>(iso.size()));
     if (!day)
-        throw Error(Error::Kind::Book, QStringLiteral("The book is damaged: a day in it cannot be read."),
-                    QString::fromUtf8(sqlite3_sql(m_statement)));
+        throw Damaged(QStringLiteral("The book is damaged: a day in it cannot be read."),
+                      QString::fromUtf8(sqlite3_sql(m_statement)));
     return *day;
 }
 

@@ -5,6 +5,7 @@
 #include "tests/support/little_memory.h"
 
 #include "core/base/book_held.h"
+#include "core/base/damaged.h"
 #include "core/edit/edit_context.h"
 #include "core/store/sqlite_error.h"
 
@@ -235,8 +236,15 @@ TEST(FaultSentence, SaysOfEachFaultWhatItIsAndWhatCanBeDone) {
         {SQLITE_NOTADB, "This file is not a book of this program."},
         {SQLITE_TOOBIG, "A text is longer than the book can hold: nothing was written. Shorten it."},
     };
-    for (const auto& [code, sentence] : kSentences)
-        EXPECT_STREQ(core::store::sqliteError(nullptr, code, {}).what(), sentence) << code;
+    for (const auto& [code, sentence] : kSentences) {
+        try {
+            core::store::throwSqlite(nullptr, code, {});
+        } catch (const core::Error& e) {
+            EXPECT_STREQ(e.what(), sentence) << code;
+            EXPECT_EQ(dynamic_cast<const core::Damaged*>(&e) != nullptr, code == SQLITE_CORRUPT) << code;
+            EXPECT_EQ(dynamic_cast<const core::NoBook*>(&e) != nullptr, code == SQLITE_NOTADB) << code;
+        }
+    }
 }
 
 /// The book's file is another by now: a sync program put one there, or the disk was taken out and put back.

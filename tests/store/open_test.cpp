@@ -1,3 +1,4 @@
+#include "core/base/damaged.h"
 #include "core/store/backup.h"
 #include "core/store/check.h"
 #include "core/store/history_rows.h"
@@ -132,6 +133,47 @@ TEST(Open, RefusesOrReadsABookWithAnyPageSpoilt) {
         const std::string said = refusal(book.path());
         EXPECT_TRUE(says(said, "damaged") || says(said, "not a book")) << page << ": " << said;
     }
+}
+
+/// How the type of what opening throws speaks of the book.
+std::string typeOf(const QString& path) {
+    try {
+        Database::open(path, Access::ReadOnly);
+    } catch (const Damaged&) {
+        return "damaged";
+    } catch (const NoBook&) {
+        return "no book";
+    } catch (const Error&) {
+        return "neither";
+    }
+    return "opened";
+}
+
+TEST(Open, TellsDamageByTheTypeOfTheError) {
+    TestBook book;
+    book.yard("North");
+    book.close();
+    const QByteArray whole = bytesOf(book.path());
+    for (qsizetype page = 1; page < whole.size() / 4096; ++page) {
+        QByteArray spoilt = whole;
+        for (qsizetype i = page * 4096; i < page * 4096 + 64; ++i) spoilt[i] = static_cast<char>(0xA5);
+        writeFile(book.path(), spoilt);
+        EXPECT_EQ(typeOf(book.path()), "damaged") << page;
+    }
+    writeFile(book.path(), whole.left(whole.size() - 1));
+    EXPECT_EQ(typeOf(book.path()), "damaged");
+    writeFile(book.path(), QByteArray(16, 'x') + whole.mid(16));
+    EXPECT_EQ(typeOf(book.path()), "no book");
+    writeFile(book.path(), QByteArray());
+    EXPECT_EQ(typeOf(book.path()), "no book");
+    writeFile(book.path(), whole);
+    rawSql(book.path(), "CREATE TABLE more (a)");
+    EXPECT_EQ(typeOf(book.path()), "damaged");
+    writeFile(book.path(), whole);
+    rawSql(book.path(), "PRAGMA user_version = 99");
+    EXPECT_EQ(typeOf(book.path()), "neither");
+    EXPECT_EQ(typeOf(book.folder() + "/damaged.yardwright"), "neither");
+    EXPECT_EQ(typeOf(book.folder()), "neither");
 }
 
 TEST(Open, RefusesForeignTriggersViewsTablesAndChangedOnes) {

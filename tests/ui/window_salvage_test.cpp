@@ -3,6 +3,7 @@
 
 #include "core/edit/backups.h"
 #include "core/edit/edits.h"
+#include "core/store/database.h"
 #include "ui/backup/where.h"
 #include "ui/salvage/salvage_window.h"
 #include "ui/window/commands.h"
@@ -142,6 +143,30 @@ TEST_F(Damaged, ByKeysTheNewestBackupTakesItsPlaceAndItIsSaidWhatThatLacks) {
     const core::edit::HistoryLine line = window->desk()->session().history(1).front();
     EXPECT_EQ(line.by, QStringLiteral("Ana"));
     EXPECT_EQ(line.reason, QStringLiteral("the disk failed"));
+}
+
+TEST_F(Damaged, WhatIsFoundOnlyWhenItsRowsAreReadIsOfferedToo) {
+    {
+        const auto db = core::store::Database::open(book.path(), core::store::Access::ReadWrite);
+        db->exec("PRAGMA ignore_check_constraints = ON");
+        db->exec("UPDATE colony SET since = 'x' WHERE label = 'A2'");
+    }
+    SalvageWindow* shown = opened();
+    ASSERT_NE(shown, nullptr);
+    EXPECT_TRUE(shown->makeButton()->isEnabled());
+    EXPECT_TRUE(shown->account().contains(QStringLiteral("What could be read of"))) << shown->account().toStdString();
+}
+
+TEST_F(Damaged, ANameThatSaysDamagedIsNone) {
+    dialogs.expectError = true;
+    const QString path = shelf.filePath(QStringLiteral("damaged, not a book of this program.yardwright"));
+    ASSERT_TRUE(QFile::copy(book.path(), path));
+    core::store::Database::open(path, core::store::Access::ReadWrite)->exec("PRAGMA user_version = 999");
+    EXPECT_FALSE(window->openBook(path));
+    ASSERT_EQ(dialogs.errors.size(), 1);
+    EXPECT_TRUE(dialogs.errors.front().contains(QStringLiteral("newer version")))
+        << dialogs.errors.front().toStdString();
+    EXPECT_EQ(window->findChild<SalvageWindow*>(), nullptr);
 }
 
 TEST_F(Damaged, FromTheMenuABookOfNothingIsRefusedInOneSentence) {

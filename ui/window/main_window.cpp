@@ -107,14 +107,13 @@ bool MainWindow::openBook(const QString& path, bool remember) {
         return opened && replaceBook([](const QString&) {});
     }
     guarded(m_dialogs, [&] {
-        OpenedBook opening;
         try {
-            opening = openOrRead(path, m_clock);
+            OpenedBook opening = openOrRead(path, m_clock);
+            lay(std::move(opening.session), opening.onlyRead);
         } catch (const core::Error& e) {
-            if (!core::edit::saysDamaged(e, path)) throw;
+            if (!core::edit::mayBeSalvaged(e, path)) throw;
             return emit bookDamaged(path, e.userMessage());
         }
-        lay(std::move(opening.session), opening.onlyRead);
         if (remember) rememberBook(m_desk->session().path());
         opened = true;
     });
