@@ -1,5 +1,7 @@
 #include "core/base/file_trouble.h"
 
+#include "core/base/input_file.h"
+
 #include <QCoreApplication>
 #include <QDir>
 #include <QFileDevice>
@@ -34,8 +36,8 @@ FileTrouble troubleOf(const QFileDevice& file) {
     const QFileInfo at(file.fileName());
     if (!QFileInfo(at.absolutePath()).isDir())
         return {Files::tr("its folder is not there"), Files::tr("Put it back, or choose another place.")};
-    if (at.isDir())
-        return {Files::tr("a folder of that name stands there"), Files::tr("Rename it, or choose another name.")};
+    if (const QString other = noPlainFile(file.fileName()); !other.isEmpty())
+        return {Files::tr("%1 of that name stands there").arg(other), Files::tr("Rename it, or choose another name.")};
     if (saidAny(file, {ENOSPC, EDQUOT, EFBIG}))
         return {Files::tr("the disk is full"), Files::tr("Make room and try again.")};
     if (saidAny(file, {EROFS})) return {Files::tr("the disk is read-only"), Files::tr("Choose another place.")};

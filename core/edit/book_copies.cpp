@@ -1,5 +1,6 @@
 #include "core/edit/book_copies.h"
 
+#include "core/base/input_file.h"
 #include "core/base/natural_order.h"
 #include "core/edit/history_reader.h"
 #include "core/edit/session_private.h"
@@ -7,6 +8,7 @@
 #include "core/store/book_mark.h"
 #include "core/store/book_note.h"
 #include "core/store/history_rows.h"
+#include "core/store/part_file.h"
 
 #include <QDir>
 #include <QDirIterator>
@@ -20,12 +22,6 @@ namespace core::edit {
 namespace {
 
 using store::Database;
-
-/// What this program is making just now, or left of a making that was killed.
-bool inTheMaking(const QString& name) {
-    return name.startsWith(QLatin1String(".new-")) || name.endsWith(QLatin1String(".part")) ||
-           name.endsWith(QLatin1String(".restored")) || name.endsWith(QLatin1String(".making"));
-}
 
 BookCopyFound foundAt(const Database& book, const QFileInfo& file) {
     BookCopyFound found;
@@ -76,7 +72,7 @@ std::vector<BookCopyFound> copiesBeside(const QString& book, const std::function
     while (files.hasNext()) {
         if (stopped && stopped()) return {};
         const QFileInfo file(files.next());
-        if (inTheMaking(file.fileName()) || store::sameFile(book, file.filePath())) continue;
+        if (store::inTheMaking(file.fileName()) || store::sameFile(book, file.filePath())) continue;
         const auto there = store::bookIdIn(file.filePath());
         if (there && (there->isEmpty() || *there == id)) copies.push_back(foundAt(*own, file));
     }
@@ -104,7 +100,7 @@ QString putAside(const QString& copy) {
 
 bool notedElsewhere(const QString& book) {
     QFile note(book + QStringLiteral("-lock"));
-    if (!note.open(QIODevice::ReadOnly)) return false;
+    if (!noPlainFile(note.fileName()).isEmpty() || !note.open(QIODevice::ReadOnly)) return false;
     return store::ofAnotherMachine(store::holderIn(note.read(store::kLongestNote)));
 }
 

@@ -9,6 +9,9 @@
 #include <QDir>
 #include <QFileInfo>
 
+#include <cerrno>
+#include <cstring>
+
 namespace core::exchange {
 
 namespace {
@@ -24,6 +27,15 @@ void appendCell(QByteArray& line, const QString& cell) {
     line += '"';
     line += QString(cell).replace(u'"', QStringLiteral("\"\"")).toUtf8();
     line += '"';
+}
+
+/// Why no folder can be made in what stands there.
+QString whyNoneIn(const QString& standing, int error) {
+    const QString shown = QDir::toNativeSeparators(standing);
+    const QFileInfo there(standing);
+    if (!there.isDir()) return Say::tr("%1 is no folder").arg(shown);
+    if (!there.isWritable()) return Say::tr("%1 cannot be written").arg(shown);
+    return QString::fromLocal8Bit(strerror(error));
 }
 
 } // namespace
@@ -65,20 +77,21 @@ OutFolder::OutFolder(const QString& folder) {
         made << missing;
         missing = QFileInfo(missing).path();
     }
-    makeFolder(folder);
     m_made = made;
-}
-
-/// What holds something is left.
-OutFolder::~OutFolder() {
-    for (const QString& folder : m_made)
-        if (!QDir().rmdir(folder)) return;
-}
-
-void makeFolder(const QString& folder) {
     if (QDir().mkpath(folder)) return;
+    const int error = errno;
+    remove();
     throw Error(Error::Kind::Book,
-                Say::tr("The folder %1 cannot be made or is no folder.").arg(QDir::toNativeSeparators(folder)));
+                Say::tr("The folder %1 cannot be made: %2. Expected a folder, or a place where one can be made.")
+                    .arg(QDir::toNativeSeparators(folder), whyNoneIn(missing, error)));
+}
+
+OutFolder::~OutFolder() { remove(); }
+
+/// What was never made is passed over; what holds something is left.
+void OutFolder::remove() const {
+    for (const QString& folder : m_made)
+        if (QFileInfo::exists(folder) && !QDir().rmdir(folder)) return;
 }
 
 } // namespace core::exchange

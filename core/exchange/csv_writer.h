@@ -40,10 +40,9 @@ public:
     void keep() { m_made.clear(); }
 
 private:
+    void remove() const;
+
     QStringList m_made; ///< the innermost first
 };
-
-/// Makes the folder where it is missing. Throws Error(Book).
-void makeFolder(const QString& folder);
 
 } // namespace core::exchange

@@ -9,6 +9,8 @@ namespace core::exchange {
 
 QString Fault::text() const { return QStringLiteral("%1:%2: %3: %4").arg(file, QString::number(line), column, what); }
 
+QString namelessColumn(size_t at) { return Say::tr("column %1").arg(at + 1); }
+
 void Faults::add(Fault fault) {
     if (m_count++ >= kMostFaults) return;
     fault.column = oneLine(std::move(fault.column));

@@ -18,11 +18,14 @@ struct Say {
 struct Fault {
     QString file;    ///< as it was given
     qint64 line = 1; ///< line on which the row begins, from 1
-    QString column;  ///< name from the header, or a position, or "file"
+    QString column;  ///< name from the header, or namelessColumn(), or "file"
     QString what;    ///< what is wrong, what was expected
     /// "FILE:LINE: COLUMN: what is wrong, what was expected"
     QString text() const;
 };
+
+/// A column that has no name, by its position from 0: "column 3".
+QString namelessColumn(size_t at);
 
 /// All faults of an import: the first kMostFaults are kept, the others counted.
 class Faults {

@@ -1,5 +1,6 @@
 #include "core/exchange/file_parser.h"
 
+#include "core/base/input_file.h"
 #include "core/exchange/cells.h"
 #include "core/exchange/csv_reader.h"
 #include "core/exchange/mapping.h"
@@ -66,7 +67,7 @@ private:
 
     void trouble() {
         const CsvTrouble& t = m_reader.trouble();
-        fault(t.line, t.cell < m_header.size() ? m_header[t.cell] : QString::number(t.cell + 1), t.what);
+        fault(t.line, t.cell < m_header.size() ? m_header[t.cell] : namelessColumn(t.cell), t.what);
     }
 
     bool readHeader() {
@@ -106,7 +107,7 @@ private:
         const auto found =
             std::ranges::find_if(columns, [&](const Column& c) { return name == QLatin1StringView(c.name); });
         if (found == columns.end()) {
-            const QString shown = name.isEmpty() ? QString::number(at + 1) : name.left(60).simplified();
+            const QString shown = name.isEmpty() ? namelessColumn(at) : name.left(60).simplified();
             fault(1, shown, Say::tr("is no column of %1, expected %2").arg(kindWords(m_file.kind), columnList()));
             return false;
         }
@@ -149,7 +150,7 @@ private:
 
     void wrongCount() {
         const size_t cells = m_record.size();
-        const QString column = cells < m_header.size() ? m_header[cells] : QString::number(m_header.size() + 1);
+        const QString column = cells < m_header.size() ? m_header[cells] : namelessColumn(m_header.size());
         fault(m_record.line(), column,
               Say::tr("%1 cells in the row, expected %2 as in the header").arg(cells).arg(m_header.size()));
     }
@@ -269,9 +270,11 @@ Parsed parseFiles(const ImportFiles& files, Faults& faults) {
     qint64 begin = 0;
     for (const ImportFile& file : ordered) {
         QFile device(file.path);
-        if (!device.open(QIODevice::ReadOnly)) {
+        const QString other = noPlainFile(file.path);
+        if (!other.isEmpty() || !device.open(QIODevice::ReadOnly)) {
+            const QString why = other.isEmpty() ? device.errorString() : Say::tr("it is %1").arg(other);
             faults.add({file.path, 1, QString::fromLatin1(kFileColumn),
-                        Say::tr("cannot be opened (%1), expected a readable CSV file").arg(device.errorString())});
+                        Say::tr("cannot be opened (%1), expected a readable CSV file").arg(why)});
             continue;
         }
         if (file.mapping)

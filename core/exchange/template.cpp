@@ -10,13 +10,14 @@
 namespace core::exchange {
 
 void writeTemplates(const QString& dir) {
-    makeFolder(dir);
+    OutFolder folder(dir);
     std::vector<std::unique_ptr<CsvWriter>> files;
     for (const FileKind kind : kFileKinds) {
         files.push_back(std::make_unique<CsvWriter>(dir, fileName(kind)));
         files.back()->row(header(kind));
     }
     for (const auto& file : files) file->commit();
+    folder.keep();
 }
 
 } // namespace core::exchange

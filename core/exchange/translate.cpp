@@ -98,7 +98,7 @@ public:
             if (told) told(buffer.pos());
             if (found == CsvReader::Found::Trouble) {
                 const CsvTrouble& t = reader.trouble();
-                m_faults.add({m_path, t.line, QString::number(t.cell + 1), t.what});
+                m_faults.add({m_path, t.line, namelessColumn(t.cell), t.what});
                 if (t.stops) break;
             } else if (!m_record.blank()) {
                 toLine(m_record.line());

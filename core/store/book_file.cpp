@@ -1,7 +1,9 @@
 #include "core/store/book_file.h"
 
 #include "core/base/damaged.h"
+#include "core/base/input_file.h"
 #include "core/store/beside_book.h"
+#include "core/store/book_mark.h"
 #include "core/store/disk_names.h"
 #include "core/store/hardening.h"
 
@@ -9,12 +11,12 @@
 #include <QFile>
 #include <QFileInfo>
 #include <QUrl>
-#include <QUuid>
 
 #include <cerrno>
 #include <cstring>
 #include <fcntl.h>
 #include <sqlite3.h>
+#include <sys/stat.h>
 #include <unistd.h>
 
 namespace core::store {
@@ -37,16 +39,34 @@ Error notOnDisk(const QString& path, int error) {
     return refused(QStringLiteral("%1 cannot be kept: the disk failed while it was written."), path, error);
 }
 
-/// Of a file that may be thrown away.
-QString hiddenIn(const QString& folder) {
-    const QString token = QUuid::createUuid().toString(QUuid::Id128).left(12);
-    return folder + QStringLiteral("/.new-") + token + QStringLiteral(".yardwright");
+nlink_t namesOf(const QString& path) {
+    struct stat found {};
+    return stat(QFile::encodeName(path).constData(), &found) == 0 ? found.st_nlink : 0;
+}
+
+/// Where names cannot be changed in one go, a program that was killed left the one in the making beside the book's own.
+void dropNamesInTheMaking(const QString& path) {
+    const QDir folder = QFileInfo(path).absoluteDir();
+    for (const QString& name : folder.entryList(namesInTheMaking(), QDir::Files | QDir::Hidden))
+        if (sameFile(path, folder.filePath(name)) && name != QFileInfo(path).fileName())
+            QFile::remove(folder.filePath(name));
+}
+
+/// Journal and lock lie beside the name, not the file: written under two names a book would have two of each.
+void needOneName(const QString& path) {
+    if (namesOf(path) > 1) dropNamesInTheMaking(path);
+    if (namesOf(path) > 1)
+        throw refused(QStringLiteral("The book %1 cannot be written: its file has a second name (a hard link), and "
+                                     "written under both it would be spoilt. Copy it to a name of its own first, and "
+                                     "open that."),
+                      path);
 }
 
 /// As an exchange of names, for disks that cannot: the book is copied to `part` before it is replaced. Returns 0 or an
 /// errno; throws Error(Book).
 int takePlaceByCopy(const QString& part, const QString& book) {
-    const QString spare = hiddenIn(QFileInfo(part).absolutePath());
+    const PartFile spareFile(QFileInfo(part).absolutePath());
+    const QString& spare = spareFile.path;
     if (const int error = giveName(part, spare)) return error;
     try {
         NewBookFile copy(part);
@@ -81,14 +101,15 @@ QString shownPath(const QString& path) { return QDir::toNativeSeparators(path); 
 BookFile lookAt(const QString& path, Access access) {
     const QFileInfo info(path);
     if (!info.exists()) throw refused(QStringLiteral("There is no book %1."), path);
-    if (info.isDir()) throw refused(QStringLiteral("%1 is a folder, not a book."), path);
-    if (!info.isFile()) throw refused(QStringLiteral("%1 is not a book of this program."), path);
+    if (const QString other = noPlainFile(path); !other.isEmpty())
+        throw refused(QStringLiteral("%1 is %2, not a book.").arg(QStringLiteral("%1"), other), path);
     BookFile file;
     file.path = info.canonicalFilePath();
     if (!info.isReadable()) throw refused(QStringLiteral("The book %1 cannot be read: access is denied."), path);
     const bool canWrite = writable(file.path) && writable(QFileInfo(file.path).path());
     if (access == Access::ReadWrite && !canWrite)
         throw refused(QStringLiteral("The book %1 cannot be written: the file or its folder is read-only."), path);
+    if (access == Access::ReadWrite) needOneName(file.path);
     needOwnFilesBeside(file.path);
     // A reader opens for writing too where it can: only so is a killed program's half edit taken back. It writes
     // nothing else (query_only).
@@ -96,29 +117,27 @@ BookFile lookAt(const QString& path, Access access) {
     return file;
 }
 
-NewBookFile::NewBookFile(const QString& path) : m_path(QFileInfo(path).absoluteFilePath()) {
+NewBookFile::NewBookFile(const QString& path)
+    : m_path(QFileInfo(path).absoluteFilePath()), m_name(QFileInfo(path).absolutePath()) {
     if (QFileInfo::exists(path) || QFileInfo(path).isSymLink())
         throw refused(QStringLiteral("%1 exists already: a new book needs a new name."), path);
     const QString folder = QFileInfo(path).absolutePath();
     if (!QFileInfo(folder).isDir()) throw refused(QStringLiteral("There is no folder %1."), folder);
-    m_part.path = hiddenIn(folder);
+    m_part.path = m_name.path;
     m_part.uri = uriOf(m_part.path, "rw");
     const int file = open(QFile::encodeName(m_part.path).constData(), O_RDWR | O_CREAT | O_EXCL | O_CLOEXEC, 0666);
     if (file < 0) throw refused(QStringLiteral("%1 cannot be made: its folder cannot be written."), path, errno);
     close(file);
 }
 
-NewBookFile::~NewBookFile() {
-    QFile::remove(m_part.path);
-    QFile::remove(m_part.path + QStringLiteral("-journal"));
+void keepAs(const QString& part, const QString& path) {
+    if (const int error = syncFile(part)) throw notOnDisk(path, error);
+    if (const int error = giveName(part, path))
+        throw refused(QStringLiteral("%1 cannot be made: the name is taken or not allowed."), path, error);
+    if (const int error = syncFolderOf(path)) throw notOnDisk(path, error);
 }
 
-void NewBookFile::keep() {
-    if (const int error = syncFile(m_part.path)) throw notOnDisk(m_path, error);
-    if (const int error = giveName(m_part.path, m_path))
-        throw refused(QStringLiteral("%1 cannot be made: the name is taken or not allowed."), m_path, error);
-    if (const int error = syncFolderOf(m_path)) throw notOnDisk(m_path, error);
-}
+void NewBookFile::keep() { keepAs(m_part.path, m_path); }
 
 void putAt(const QString& part, const QString& path) {
     if (const int error = replaceName(part, path)) throw refused(QStringLiteral("%1 cannot be written."), path, error);
@@ -154,6 +173,15 @@ Error olderBook(const QString& path) {
     return refused(QStringLiteral("%1 was written by an older version of this program and must be brought up to date: "
                                   "open it once for writing (a copy is kept)."),
                    path);
+}
+
+Error newerBook(const QString& path, qint64 version, int newest) {
+    return Error(Error::Kind::Book,
+                 QStringLiteral("%1 was written by a newer version of this program (book version %2, this program "
+                                "knows up to %3). Open it with that version.")
+                     .arg(shownPath(path))
+                     .arg(version)
+                     .arg(newest));
 }
 
 void throwNaming(const Error& e, const QString& path, const QString& part) {

@@ -2,6 +2,7 @@
 
 #include "core/base/error.h"
 #include "core/store/database.h"
+#include "core/store/part_file.h"
 
 #include <QString>
 
@@ -14,8 +15,8 @@ struct BookFile {
 };
 
 /// Throws Error(Book) when there is no file, it is a folder or another special thing, or cannot be read or (ReadWrite)
-/// written, or the files beside it are none of ours (beside_book.h). Never opens the file: closing it would drop the
-/// locks of this process's other connections to it.
+/// written, has a second name (ReadWrite), or the files beside it are none of ours (beside_book.h). Never opens the
+/// file: closing it would drop the locks of this process's other connections to it.
 BookFile lookAt(const QString& path, Access access);
 
 /// A file under another name beside the book that it becomes when keep() is called; else it is removed again. So a
@@ -24,18 +25,21 @@ class NewBookFile {
 public:
     /// Throws Error(Book) where `path` exists or its folder cannot be written.
     explicit NewBookFile(const QString& path);
-    ~NewBookFile();
     NewBookFile(const NewBookFile&) = delete;
     NewBookFile& operator=(const NewBookFile&) = delete;
 
     const BookFile& part() const { return m_part; }
-    /// Gives it its name, without replacing anything. Throws Error(Book).
+    /// Gives it its name (keepAs). Throws Error(Book).
     void keep();
 
 private:
     QString m_path;
+    PartFile m_name;
     BookFile m_part;
 };
+
+/// The file at `part` gets this name, on the disk, without replacing anything. Throws Error(Book).
+void keepAs(const QString& part, const QString& path);
 
 /// The file at `part` is at `path` then, on the disk, whatever was there. Throws Error(Book).
 void putAt(const QString& part, const QString& path);
@@ -53,6 +57,8 @@ void takePlace(const QString& part, const QString& book);
 QString shownPath(const QString& path);
 
 Error olderBook(const QString& path);
+/// `newest`: that this program knows.
+Error newerBook(const QString& path, qint64 version, int newest);
 /// For a handler of `e`: throws the same error, its sentence beginning with the file where it does not name it yet.
 /// What it says of `part`, the file's name in the making, it says of the file.
 [[noreturn]] void throwNaming(const Error& e, const QString& path, const QString& part = {});

@@ -3,6 +3,7 @@
 #include "core/base/natural_order.h"
 #include "core/model/fixed_shape.h"
 #include "core/model/row_codec.h"
+#include "core/model/row_days.h"
 #include "core/model/setting_table.h"
 #include "core/store/invariants.h"
 #include "core/store/note_words.h"
@@ -58,6 +59,22 @@ void checkInvariant(const Database& db, const Invariant& invariant, std::vector<
         more = problems.add(QStringLiteral("%1: %2.").arg(QString::fromUtf8(invariant.sentence), row.text(0)));
 }
 
+/// What passes the schema and is no day: "+0 days" turns it into one.
+void checkDays(const Database& db, std::vector<QString>& all) {
+    Problems problems(all, "day");
+    for (int i = 0; i < kTableCount; ++i) {
+        const auto table = static_cast<Table>(i);
+        for (const size_t at : dayColumns(table)) {
+            const std::string column = columnsOf(table)[at];
+            Statement row = db.prepare("SELECT rowid, " + column + " FROM " + tableName(table) + " WHERE date(" +
+                                       column + ", '+0 days') IS NOT " + column);
+            while (row.step())
+                problems.add(QStringLiteral("A day is none of the calendar: %1, in row %2 of table %3.")
+                                 .arg(row.text(1), row.text(0), QLatin1StringView(tableName(table))));
+        }
+    }
+}
+
 /// Names are found by their folded key: it must be that of the name.
 void checkKeys(const Database& db, std::vector<QString>& all) {
     Problems problems(all, "key");
@@ -110,6 +127,7 @@ std::vector<QString> checkBook(const Database& db, const Progress& progress) {
     if (!problems.empty()) return problems; // what a damaged file says of its rows is worth nothing
     progress.at(kPagesShare);
     checkForeignKeys(db, problems);
+    checkDays(db, problems);
     const auto rules = invariants();
     const Progress ours = progress.part(kPagesShare, 1);
     for (size_t i = 0; i < rules.size(); ++i) {

@@ -79,13 +79,7 @@ void Database::checkIdentity(int newest) const {
     if (number("PRAGMA application_id") != kApplicationId)
         throw NoBook(QStringLiteral("%1 is not a book of this program.").arg(shownPath(m_path)));
     const qint64 version = number("PRAGMA user_version");
-    if (version > newest)
-        throw Error(Error::Kind::Book,
-                    QStringLiteral("%1 was written by a newer version of this program (book version %2, this program "
-                                   "knows up to %3). Open it with that version.")
-                        .arg(shownPath(m_path))
-                        .arg(version)
-                        .arg(newest));
+    if (version > newest) throw newerBook(m_path, version, newest);
     if (version < 1)
         throw Damaged(
             QStringLiteral("%1 is damaged: its version is missing. Use a backup of it.").arg(shownPath(m_path)));

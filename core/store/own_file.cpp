@@ -20,11 +20,9 @@ QString sentenceFor(How how) {
     case How::Gone:
         return movedSentence();
     case How::Other:
-        return QStringLiteral("The book's file was replaced by another one while it was open, by a sync program or by "
-                              "hand: nothing was written.");
+        return QStringLiteral("The book's file was replaced by another one while it was open: nothing was written.");
     case How::Rewritten:
-        return QStringLiteral("Another program, such as a sync program, wrote over the book's file while it was open: "
-                              "nothing was written.");
+        return QStringLiteral("Another program wrote over the book's file while it was open: nothing was written.");
     }
     return {};
 }

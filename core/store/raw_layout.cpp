@@ -145,10 +145,7 @@ int storedVersion(const RawPages& pages, const QString& path) {
     if (application != 0 && application != kApplicationId)
         throw NoBook(QStringLiteral("%1 is not a book of this program.").arg(path));
     const int newest = bookMigrations().back().version;
-    if (application == kApplicationId && version > newest && version < 1000)
-        throw Error(Error::Kind::Book, QStringLiteral("%1 was written by a newer version of this program. Use that "
-                                                      "version.")
-                                           .arg(path));
+    if (application == kApplicationId && version > newest && version < 1000) throw newerBook(path, version, newest);
     return application == kApplicationId && version >= 1 && version <= newest ? version : 0;
 }
 

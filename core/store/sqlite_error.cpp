@@ -15,7 +15,7 @@ bool onlyRead(sqlite3* db, const QString& sql) {
             sql.startsWith(QLatin1String("PRAGMA")));
 }
 
-QString sentenceFor(int code, const QString& message, bool reading) {
+QString sentenceFor(int code, bool reading) {
     if (code == SQLITE_READONLY_DBMOVED) return movedSentence();
     switch (code == SQLITE_IOERR_NOMEM ? SQLITE_NOMEM : code & 0xff) {
     case SQLITE_FULL:
@@ -45,9 +45,10 @@ QString sentenceFor(int code, const QString& message, bool reading) {
     case SQLITE_TOOBIG:
         return QStringLiteral("A text is longer than the book can hold: nothing was written. Shorten it.");
     case SQLITE_CONSTRAINT:
-        return QStringLiteral("The book refuses a row that breaks its rules: %1.").arg(message);
+        return QStringLiteral("The book refuses a row that breaks its rules: nothing was written.");
     default:
-        return QStringLiteral("The book could not be used: %1.").arg(message);
+        return QStringLiteral("The book could not be used: nothing was changed. Try again; if it fails again, check "
+                              "the book.");
     }
 }
 
@@ -74,7 +75,7 @@ QString movedSentence() {
 
 void throwSqlite(sqlite3* db, int code, const QString& what) {
     const QString message = QString::fromUtf8(db ? sqlite3_errmsg(db) : sqlite3_errstr(code));
-    const QString sentence = sentenceFor(code, message, onlyRead(db, what));
+    const QString sentence = sentenceFor(code, onlyRead(db, what));
     const QString detail = QStringLiteral("sqlite %1: %2 [%3]").arg(code).arg(message, what);
     if ((code & 0xff) == SQLITE_CORRUPT) throw Damaged(sentence, detail);
     if ((code & 0xff) == SQLITE_NOTADB) throw NoBook(sentence, detail);

@@ -6,6 +6,8 @@
 #include <QFile>
 #include <QTemporaryDir>
 
+#include <sys/stat.h>
+
 // What is no CSV at all: exit 4, one sentence a fault with file and line, the book byte for byte as it was.
 
 namespace {
@@ -38,6 +40,50 @@ protected:
 TEST_F(BadFiles, Missing) { expectRefused(dir.filePath("none.csv")); }
 
 TEST_F(BadFiles, AFolder) { expectRefused(dir.path()); }
+
+// Waited for, a pipe would never answer; a device has no end.
+TEST_F(BadFiles, APipeOrADevice) {
+    const QString pipe = dir.filePath("pipe.csv");
+    ASSERT_EQ(mkfifo(QFile::encodeName(pipe).constData(), 0600), 0);
+    ASSERT_TRUE(QFile::link(pipe, dir.filePath("link.csv")));
+    for (const QString& file : {pipe, dir.filePath("link.csv"), QStringLiteral("/dev/zero")}) {
+        expectRefused(file);
+        const QString kind = file.startsWith("/dev") ? "device" : "pipe";
+        EXPECT_EQ(
+            QString::fromUtf8(runProgram({"import", book, "--visits", file}).err),
+            QStringLiteral("yardwright: %1:1: file: cannot be opened (it is a %2), expected a readable CSV file\n")
+                .arg(file, kind));
+        for (const QStringList& words :
+             {QStringList{"check", file}, QStringList{"backup", file, "--to", dir.filePath("to")},
+              QStringList{"salvage", file, dir.filePath("to")}}) {
+            const Ran ran = runProgram(words);
+            EXPECT_EQ(ran.status, 5) << words.join(u' ').toStdString();
+            EXPECT_EQ(QString::fromUtf8(ran.err),
+                      QStringLiteral("yardwright: %1 is a %2, not a book.\n").arg(file, kind));
+        }
+    }
+}
+
+// A row that is too long has no column to name.
+TEST_F(BadFiles, NamesNoNumberTwice) {
+    writeFile(dir.filePath("z.csv"), QByteArray(3 << 20, 'x'));
+    EXPECT_EQ(QString::fromUtf8(runProgram({"import", book, "--visits", dir.filePath("z.csv")}).err),
+              QStringLiteral("yardwright: %1:1: column 1: a row longer than 1 MiB, expected shorter ones\n")
+                  .arg(dir.filePath("z.csv")));
+}
+
+TEST_F(BadFiles, WhyNoFolderCanBeMadeIsSaid) {
+    writeFile(dir.filePath("taken"), "x");
+    const QString folder = dir.filePath("taken/a/b");
+    for (const QStringList& words : {QStringList{"export", book, "--to", folder}, QStringList{"template", folder}}) {
+        const Ran ran = runProgram(words);
+        EXPECT_EQ(ran.status, 5) << words.front().toStdString();
+        EXPECT_EQ(QString::fromUtf8(ran.err),
+                  QStringLiteral("yardwright: The folder %1 cannot be made: %2 is no folder. Expected a folder, or a "
+                                 "place where one can be made.\n")
+                      .arg(folder, dir.filePath("taken")));
+    }
+}
 
 TEST_F(BadFiles, Empty) {
     writeFile(dir.filePath("e.csv"), QByteArray());

@@ -258,8 +258,7 @@ protected:
         ASSERT_TRUE(QFile::rename(home() + QStringLiteral("/new"), path()));
     }
     static constexpr const char* kReplaced =
-        "The book's file was replaced by another one while it was open, by a sync program or by hand: nothing was "
-        "written.";
+        "The book's file was replaced by another one while it was open: nothing was written.";
     static QByteArray bytesOf(const QString& file) {
         QFile f(file);
         return f.open(QIODevice::ReadOnly) ? f.readAll() : QByteArray();

@@ -1,9 +1,13 @@
+#include "core/base/damaged.h"
+#include "core/model/row_days.h"
 #include "core/store/check.h"
 #include "core/store/invariants.h"
+#include "core/store/snapshot_reader.h"
 #include "tests/store/test_book.h"
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <ostream>
 #include <set>
 #include <string>
@@ -192,6 +196,9 @@ constexpr Break kBreaks[] = {
     {"note-words", "INSERT INTO note_words (rowid, words) VALUES (16 * 77 + 15, 'of nothing')"},
     {"note-words", "UPDATE visit SET note = 'two queens' WHERE id = 2; INSERT INTO note_words (rowid, words) "
                    "VALUES (16 * 2, 'two queens'); DELETE FROM note_words_data WHERE id > 10"},
+    {"day", "UPDATE visit SET day = '2026-02-30' WHERE id = 1"},
+    {"day", "UPDATE queen SET until = '2026-04-31' WHERE id = 1"},
+    {"day", "UPDATE sample SET sent = '2026-09-31'"},
     {"key", "UPDATE yard SET key = 'nort' WHERE id = 1"},
     {"key", "UPDATE colony SET key = 'A' WHERE id = 1"},
     {"setting", "UPDATE setting SET value = 'much'"},
@@ -209,6 +216,33 @@ TEST(Check, EachInvariantHasATestThatBreaksIt) {
     std::set<std::string> tested;
     for (const Break& b : kBreaks) tested.insert(b.name);
     for (const Invariant& i : invariants()) EXPECT_TRUE(tested.contains(i.name)) << i.name;
+}
+
+// SQLite takes 2026-02-30 for a day, and reckons with it as 2026-03-02.
+TEST(Check, ADayThatIsNoneIsDamageToWhoeverReadsIt) {
+    TestBook book;
+    fill(book);
+    book.breakWith("UPDATE visit SET day = '2026-02-30' WHERE id = 1");
+    EXPECT_THROW(find<Visit>(book.db(), 1), Damaged);
+    EXPECT_THROW(visitsOf(book.db(), ColonyId{2}, 9), Damaged);
+    EXPECT_THROW(readSnapshot(book.db(), day("2026-12-01")), Damaged);
+}
+
+TEST(Check, KnowsEachColumnThatIsADay) {
+    TestBook book;
+    for (int i = 0; i < kTableCount; ++i) {
+        const auto table = static_cast<Table>(i);
+        Statement row = book.db().prepare("SELECT sql FROM sqlite_schema WHERE type = 'table' AND name = ?");
+        row.bind(1, QString::fromLatin1(tableName(table)));
+        ASSERT_TRUE(row.step());
+        const std::string sql = row.text(0).toStdString();
+        const auto days = dayColumns(table);
+        for (size_t at = 0; at < columnsOf(table).size(); ++at) {
+            const bool inSchema = sql.find(std::string("date(") + columnsOf(table)[at] + ") IS") != std::string::npos;
+            EXPECT_EQ(std::ranges::find(days, at) != days.end(), inSchema)
+                << tableName(table) << '.' << columnsOf(table)[at];
+        }
+    }
 }
 
 TEST(Check, ListsAtMostTwentyOfAKind) {

@@ -12,6 +12,7 @@
 
 #include <sqlite3.h>
 #include <sys/stat.h>
+#include <unistd.h>
 
 using namespace core;
 using namespace core::store;
@@ -284,6 +285,44 @@ TEST(Open, FollowsLinksToOneLock) {
     ASSERT_TRUE(QFile::link(book.path(), link));
     EXPECT_THROW(Database::open(link, Access::ReadWrite), Error);
     EXPECT_EQ(boxKinds(*Database::open(link, Access::ReadOnly)).size(), 5u);
+}
+
+// Lock and journal lie beside a name: under two of them a book would have two of each.
+TEST(Open, WritesNoBookOfTwoNamesAndReadsIt) {
+    TestBook book;
+    book.yard("North");
+    book.close();
+    const QString other = book.folder() + "/other.yardwright";
+    ASSERT_EQ(link(QFile::encodeName(book.path()).constData(), QFile::encodeName(other).constData()), 0);
+    for (const QString& name : {book.path(), other}) {
+        try {
+            Database::open(name, Access::ReadWrite);
+            FAIL() << "written under two names";
+        } catch (const Error& e) {
+            EXPECT_EQ(std::string(e.what()),
+                      "The book " + name.toStdString() +
+                          " cannot be written: its file has a second name (a hard link), and written under both it "
+                          "would be spoilt. Copy it to a name of its own first, and open that.");
+            EXPECT_EQ(e.kind(), Error::Kind::Book);
+        }
+        EXPECT_EQ(yards(*Database::open(name, Access::ReadOnly)).size(), 1u);
+    }
+    EXPECT_EQ(filesIn(book.folder()), (QStringList{"book.yardwright", "other.yardwright"}));
+    ASSERT_TRUE(QFile::remove(other));
+    // As a program that was killed between two names leaves it, where a disk cannot change names in one go.
+    const QString making = book.folder() + "/.new-0123456789ab.yardwright";
+    ASSERT_EQ(link(QFile::encodeName(book.path()).constData(), QFile::encodeName(making).constData()), 0);
+    book.reopen();
+    EXPECT_FALSE(QFile::exists(making));
+}
+
+TEST(Open, WaitsForNoPipeAndReadsNoDevice) {
+    const QTemporaryDir dir;
+    const QString pipe = dir.filePath("pipe.yardwright");
+    ASSERT_EQ(mkfifo(QFile::encodeName(pipe).constData(), 0600), 0);
+    EXPECT_EQ(refusal(pipe), pipe.toStdString() + " is a pipe, not a book.");
+    EXPECT_EQ(refusal("/dev/zero"), "/dev/zero is a device, not a book.");
+    EXPECT_THROW(Database::isOlder(pipe), Error);
 }
 
 TEST(Open, OneWriterAndAnyReaders) {

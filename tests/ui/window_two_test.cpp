@@ -65,6 +65,16 @@ TEST_F(TwoWindows, TheSecondSaysWhoHasTheBookAndChangesNothing) {
     EXPECT_EQ(book.history().size(), lines);
 }
 
+TEST_F(TwoWindows, TheBookUnderASecondNameIsOnlyReadAndItIsSaidWhy) {
+    const QString other = book.path() + QStringLiteral(".other.yardwright");
+    ASSERT_EQ(link(QFile::encodeName(book.path()).constData(), QFile::encodeName(other).constData()), 0);
+    second = std::make_unique<MainWindow>(book.clock(), dialogs2);
+    ASSERT_TRUE(second->openBook(other));
+    EXPECT_TRUE(second->desk()->session().readOnly());
+    EXPECT_NE(banner().find("its file has a second name (a hard link)"), std::string::npos) << banner();
+    EXPECT_NE(banner().find("Here it can only be read."), std::string::npos) << banner();
+}
+
 TEST_F(TwoWindows, TheSecondFollowsTheFirstByItself) {
     openSecond();
     drag(at("A1"), ground({0, 3000}));

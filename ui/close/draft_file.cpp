@@ -2,6 +2,7 @@
 
 #include "core/base/error.h"
 #include "core/base/file_trouble.h"
+#include "core/base/input_file.h"
 #include "core/base/whole_file.h"
 
 #include <QCoreApplication>
@@ -116,7 +117,7 @@ Error notKept(const QFileDevice& file) {
 DraftFile::Notes DraftFile::all() const {
     QFile file(m_path);
     if (!file.exists()) return {};
-    if (!file.open(QIODevice::ReadOnly)) throw unread(file);
+    if (!core::noPlainFile(m_path).isEmpty() || !file.open(QIODevice::ReadOnly)) throw unread(file);
     const QByteArray text = file.readAll();
     if (text.size() != file.size()) throw unread(file);
     Notes notes;

@@ -1,5 +1,7 @@
 #include "ui/exchange/foreign_draft.h"
 
+#include "core/base/input_file.h"
+
 #include <QDir>
 #include <QFile>
 
@@ -13,6 +15,8 @@ QString ForeignDraft::open(const QString& path, const std::vector<ex::KeptMappin
     *this = ForeignDraft();
     const QString shown = QDir::toNativeSeparators(path);
     QFile file(path);
+    if (const QString other = core::noPlainFile(path); !other.isEmpty())
+        return tr("%1 is %2; choose a file that can be read.").arg(shown, other);
     if (!file.open(QIODevice::ReadOnly))
         return tr("%1 cannot be opened (%2); choose a file that can be read.").arg(shown, file.errorString());
     if (file.size() > ex::kMostForeignBytes)

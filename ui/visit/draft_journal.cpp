@@ -2,6 +2,7 @@
 
 #include "core/base/error.h"
 #include "core/base/file_trouble.h"
+#include "core/base/input_file.h"
 #include "core/base/whole_file.h"
 #include "ui/visit/draft_cells.h"
 
@@ -111,7 +112,7 @@ DraftJournal::Found DraftJournal::read() const {
                          .arg(m_path, core::troubleOf(file).why),
                      file.errorString());
     };
-    if (!file.open(QIODevice::ReadOnly)) throw bad();
+    if (!core::noPlainFile(m_path).isEmpty() || !file.open(QIODevice::ReadOnly)) throw bad();
     Found found;
     while (!file.atEnd()) {
         const QByteArray line = file.readLine();
