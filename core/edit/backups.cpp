@@ -12,6 +12,7 @@
 #include "core/store/book_copy.h"
 #include "core/store/book_lock.h"
 #include "core/store/history_rows.h"
+#include "core/store/part_file.h"
 
 #include <QDir>
 #include <QFile>
@@ -53,8 +54,7 @@ std::optional<Backup> backupNamed(const QFileInfo& file, const QString& bookId) 
 
 /// What a program that was killed left of its copying.
 void dropHalfMade(const QString& folder, const QDateTime& now) {
-    const QStringList names = {QStringLiteral(".new-*.yardwright"), QStringLiteral("*.yardwright.part")};
-    for (const QFileInfo& file : QDir(folder).entryInfoList(names, QDir::Files | QDir::Hidden))
+    for (const QFileInfo& file : QDir(folder).entryInfoList(store::namesInTheMaking(), QDir::Files | QDir::Hidden))
         if (file.lastModified().daysTo(now) >= 1) QFile::remove(file.absoluteFilePath());
 }
 
@@ -124,7 +124,7 @@ BackupRun::BackupRun(const Session& session, const QString& folder)
     m_made.title = session.bookTitle();
     m_made.at = m_now;
     // The copy's last line is known once it is made; it gets its name then.
-    m_part = QDir(folder).filePath(nameOf(m_made.title, m_bookId, m_now, 0) + QStringLiteral(".part"));
+    m_part = store::partOf(QDir(folder).filePath(nameOf(m_made.title, m_bookId, m_now, 0)));
     QFile::remove(m_part);
     m_copy = std::make_unique<store::BookCopy>(session.path(), m_part);
 }
@@ -158,12 +158,26 @@ void BackupRun::clear() const {
         if (all[i].path != m_made.path) QFile::remove(all[i].path);
 }
 
+namespace {
+
+/// By its id and the last line of its history: a name tells neither a book from its copy that went on, nor whole ids.
+bool holdsTheSame(const Session& session, const QString& backup) {
+    try {
+        const auto there = store::Database::open(backup, store::Access::ReadAsItIs);
+        return session.standTo(*there) == BooksStand::Alike;
+    } catch (const Error&) {
+        return false; // damaged, or gone meanwhile
+    }
+}
+
+} // namespace
+
 bool backupNeeded(const Session& session, const QString& folder) {
     const auto newest = session.history(1);
     if (newest.empty()) return false;
-    for (const Backup& b : backupsIn(folder, session.bookId()))
-        if (b.title == session.bookTitle()) return b.seq != newest.front().seq;
-    return true;
+    return std::ranges::none_of(backupsIn(folder, session.bookId()), [&](const Backup& b) {
+        return b.title == session.bookTitle() && b.seq == newest.front().seq && holdsTheSame(session, b.path);
+    });
 }
 
 namespace {

@@ -67,7 +67,7 @@ private:
     std::unique_ptr<store::BookCopy> m_copy;
 };
 
-/// Whether the book has lines that the newest of its backups under this title has not.
+/// Whether no backup of this title holds the book as it is: its id, and its last line.
 bool backupNeeded(const Session& session, const QString& folder);
 
 /// What putting a backup in the book's place would change.

@@ -124,6 +124,26 @@ TEST_F(Backups, AreMadeCheckedAndFoundByName) {
     EXPECT_TRUE(backupNeeded(*session, shelf()));
 }
 
+// Title, the id's beginning and the number of the last line are in a backup's name; two copies of a book may share all.
+TEST_F(Backups, ThatOfAnotherCopyOfTheBookIsNone) {
+    QDir().mkdir(dir.filePath(QStringLiteral("stick")));
+    const QString copy = dir.filePath(QStringLiteral("stick/")) + QFileInfo(path()).fileName();
+    session->backUp(copy);
+    addYard(QStringLiteral("South"));
+    const Backup made = backUp();
+    EXPECT_FALSE(backupNeeded(*session, shelf()));
+    const auto other = Session::open(copy, clock);
+    other->apply([](const EditContext& c) {
+        Yard yard;
+        yard.name = QStringLiteral("East");
+        return newYard(c, yard);
+    });
+    ASSERT_EQ(other->history(1).front().seq, made.seq);
+    ASSERT_EQ(other->bookTitle(), made.title);
+    EXPECT_TRUE(backupNeeded(*other, shelf()));
+    EXPECT_FALSE(backupNeeded(*session, shelf()));
+}
+
 TEST_F(Backups, ABookWrittenMeanwhileIsCopiedAsItIsInTheEnd) {
     BackupRun run(*session, shelf());
     ASSERT_TRUE(run.step(0));
