@@ -17,8 +17,6 @@ namespace core::edit {
 
 namespace {
 
-constexpr size_t kRowsAPart = 10'000;
-
 [[noreturn]] void changedMeanwhile(const QString& detail) {
     throw Error(Error::Kind::BadData,
                 Edits::tr("A record of this was changed meanwhile. Nothing was written: look at it again and retry."),
@@ -58,7 +56,7 @@ void deleteRange(const store::Database& db, qint64 seq, int number, const BulkDe
     store::eachRowIn(db, range.table, range.firstId, range.count, [&](qint64, Row&& row) {
         ++found;
         rows.push_back(std::move(row));
-        if (rows.size() == kRowsAPart) flush();
+        if (std::ssize(rows) == kRowsAPart) flush();
     });
     flush();
     if (found != range.count) changedMeanwhile(placeText(range.table, range.firstId));
@@ -148,10 +146,10 @@ std::optional<Row> deletedRow(const store::Database& db, qint64 seq, const Histo
     for (size_t i = 0; i < record.deleted.size(); ++i) {
         const RowRange& range = record.deleted[i];
         if (range.table != table || id < range.firstId || id >= range.firstId + range.count) continue;
-        const auto at = static_cast<size_t>(id - range.firstId);
+        const qint64 at = id - range.firstId;
         const auto bytes = store::historyPart(db, seq, static_cast<int>(i), static_cast<int>(at / kRowsAPart));
         const auto rows = bytes ? decodeRows(table, *bytes) : std::vector<Row>();
-        if (at % kRowsAPart < rows.size()) return rows[at % kRowsAPart];
+        if (at % kRowsAPart < std::ssize(rows)) return rows[static_cast<size_t>(at % kRowsAPart)];
     }
     return std::nullopt;
 }

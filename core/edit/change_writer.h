@@ -7,6 +7,9 @@
 
 namespace core::edit {
 
+/// Rows in one packed part of a deleted range, but for its last.
+constexpr qint64 kRowsAPart = 10'000;
+
 /// Writes the rows of one change and its line of the history within the caller's transaction; returns the line's
 /// number. Each `before` must equal the stored row, else Error(BadData): changed meanwhile. Ranges are streamed: at
 /// most one part of their rows is in memory.

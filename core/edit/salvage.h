@@ -2,13 +2,13 @@
 
 #include "core/base/clock.h"
 #include "core/base/error.h"
+#include "core/base/progress.h"
 #include "core/edit/backups.h"
 #include "core/model/row.h"
 
 #include <QString>
 #include <QStringList>
 
-#include <functional>
 #include <memory>
 #include <optional>
 #include <vector>
@@ -25,15 +25,18 @@ struct SalvageFrom {
     QString damaged;
     QString backup;       ///< a sound copy of the same book; empty: looked for below
     QString backupFolder; ///< where backups lie; empty: none is looked for
+    QString to = {};      ///< where the new book is to be, where that is known before
 };
 
 /// What became of the rows of one table.
 struct SalvagedTable {
     Table table = Table::Visit;
-    qint64 kept = 0;        ///< in the new book
+    qint64 kept = 0;        ///< in the new book, all in all
     qint64 fromHistory = 0; ///< of these: not to be read in their table, but in the history
     qint64 fromBackup = 0;
     qint64 against = 0;   ///< taken though they may have been taken back since: they speak against a hive
+    qint64 added = 0;     ///< of the new book: in the place of what is lost, or held for doubt
+    qint64 leftOut = 0;   ///< read, and not in the new book: what it belonged to is lost
     qint64 lost = 0;      ///< known to have been there
     bool mayLack = false; ///< others may be lost that nothing tells of
     qint64 disputed = 0;  ///< of whole pages, and the history says otherwise or nothing: one of the two is of before
@@ -68,18 +71,15 @@ QString accountText(const SalvageAccount& account);
 
 class Salvage {
 public:
-    /// Told how much is done, 0..1; false stops.
-    using Watch = std::function<bool(double share)>;
-
     /// Reads and puts together, in a folder of its own. Throws Error(Book): the file cannot be opened, is another
-    /// program's or a newer one's, or nothing can be read; BookHeld. nullptr: stopped.
-    static std::unique_ptr<Salvage> read(const SalvageFrom& from, const Clock& clock, const Watch& watch = {});
+    /// program's or a newer one's, nothing can be read, or no new book can be made at `from.to`; BookHeld; Stopped.
+    static std::unique_ptr<Salvage> read(const SalvageFrom& from, const Clock& clock, const Progress& progress = {});
     ~Salvage();
 
     const SalvageAccount& account() const;
     /// Makes the new book at `to`, checked, and the account beside it as text; both whole or not at all. Returns the
-    /// account's path. Throws Error(Book) where `to` exists or cannot be made. nullopt: stopped.
-    std::optional<QString> write(const QString& to, const Watch& watch = {});
+    /// account's path. Throws Error(Book) where `to` exists or cannot be made; Stopped.
+    QString write(const QString& to, const Progress& progress = {});
 
 private:
     struct Private;

@@ -27,6 +27,11 @@ QString textIn(const std::optional<Value>& cell) {
     return text ? *text : QString();
 }
 
+bool isFoulbrood(const Row& sign) {
+    const auto* word = std::get_if<QString>(&sign[1]);
+    return word && (*word == QLatin1String("afb") || *word == QLatin1String("efb"));
+}
+
 std::optional<qint64> besideIn(const store::Database& db, Table table, qint64 id, bool before) {
     const std::string sql = std::string(before ? "SELECT max(id) FROM " : "SELECT min(id) FROM ") + tableName(table) +
                             (before ? " WHERE id < ?" : " WHERE id > ?");
@@ -57,7 +62,8 @@ QString LostWords::labelOf(qint64 colony) const {
     return told.row ? textIn(cellNamed(Table::Colony, *told.row, {"label"})) : Edits::tr("a hive that is lost");
 }
 
-QString LostWords::named(Table table, qint64, const Row& row) const {
+QString LostWords::named(Table table, const Row& row) const {
+    if (table == Table::VisitSign) return signNamed(row);
     QString name = textIn(cellNamed(table, row, {"label", "name", "short", "place"}));
     if (name.isEmpty())
         if (const auto colony = cellNamed(table, row, {"colony", "giver", "moved"}))
@@ -70,7 +76,7 @@ QString LostWords::named(Table table, qint64, const Row& row) const {
 QString LostWords::between(Table table, qint64 from, qint64 to) const {
     const auto name = [&](const std::optional<qint64>& id) {
         const auto row = id ? store::readRow(m_kept, table, *id) : std::nullopt;
-        return row ? named(table, *id, *row) : QString();
+        return row ? named(table, *row) : QString();
     };
     const QString before = name(besideIn(m_kept, table, from, true));
     const QString after = name(besideIn(m_kept, table, to, false));
@@ -85,8 +91,47 @@ QString LostWords::writtenBy(Table table, qint64 id) const {
     return line ? Edits::tr(" (“%1”, %2)").arg(line->sentence, line->at.left(10)) : QString();
 }
 
+/// "A3 2026-09-04: American foulbrood"
+QString LostWords::signNamed(const Row& row) const {
+    const auto* visit = std::get_if<qint64>(&row[0]);
+    const auto* sign = std::get_if<QString>(&row[1]);
+    if (!visit || !sign) return {};
+    auto of = store::readRow(m_kept, Table::Visit, *visit);
+    if (!of) of = m_told.of(Table::Visit, *visit).row;
+    return Edits::tr("%1: %2").arg(of ? named(Table::Visit, *of) : Edits::tr("a visit that is lost"), wordText(*sign));
+}
+
+/// What of the lost signs was foulbrood, or may have been: by name, whatever else is too much to name.
+QStringList LostWords::foulbrood(const std::set<qint64>& lost, bool more) const {
+    QStringList words;
+    QStringList known;
+    qint64 unknown = 0;
+    for (const qint64 id : lost) {
+        const auto told = m_told.of(Table::VisitSign, id);
+        unknown += !told.row;
+        if (told.row && isFoulbrood(*told.row)) known << signNamed(*told.row);
+    }
+    if (!known.isEmpty())
+        words << Edits::tr("Signs of foulbrood are among the lost ones: %1.").arg(known.join(QStringLiteral("; ")));
+    if (unknown > 0)
+        words << Edits::tr("Of the lost signs nothing says which %1 were: each may have been foulbrood.").arg(unknown);
+    if (more) words << Edits::tr("Signs of foulbrood may be among those of which nothing says how many there were.");
+    return words;
+}
+
+QStringList LostWords::ofSignsAlone() const {
+    QStringList names;
+    store::Statement row = m_kept.prepare("SELECT visit, sign FROM visit_sign WHERE sign IN ('afb', 'efb') AND visit "
+                                          "NOT IN (SELECT id FROM visit) ORDER BY visit");
+    while (row.step()) names << signNamed({row.integer(0), row.text(1)});
+    if (names.isEmpty()) return {};
+    return {Edits::tr("Signs of foulbrood whose visit is lost, so that they cannot stand in the new book: %1.")
+                .arg(names.join(QStringLiteral("; ")))};
+}
+
 QStringList LostWords::of(Table table, const std::set<qint64>& lost, const std::vector<store::IdSpan>& spans) const {
     QStringList words;
+    if (table == Table::VisitSign) words << foulbrood(lost, !spans.empty());
     qint64 more = 0;
     for (auto at = lost.begin(); at != lost.end();) {
         const qint64 first = *at;
@@ -95,7 +140,7 @@ QStringList LostWords::of(Table table, const std::set<qint64>& lost, const std::
         for (; at != lost.end() && *at <= last + 1; ++at) {
             last = *at;
             const auto told = m_told.of(table, last);
-            if (told.row && names.size() < 12) names << named(table, last, *told.row);
+            if (told.row && names.size() < 12) names << named(table, *told.row);
         }
         if (words.size() >= kMostRuns) {
             more += last - first + 1;

@@ -17,10 +17,14 @@ public:
 
     /// `lost` ids, and spans where others may have been.
     QStringList of(Table table, const std::set<qint64>& lost, const std::vector<store::IdSpan>& spans) const;
+    /// Signs of foulbrood that are kept and whose visit is lost, so that they will be left out.
+    QStringList ofSignsAlone() const;
 
 private:
+    QStringList foulbrood(const std::set<qint64>& lost, bool more) const;
+    QString signNamed(const Row& row) const;
     QString between(Table table, qint64 from, qint64 to) const;
-    QString named(Table table, qint64 id, const Row& row) const;
+    QString named(Table table, const Row& row) const;
     QString labelOf(qint64 colony) const;
     QString writtenBy(Table table, qint64 id) const;
 

@@ -12,10 +12,11 @@ QString tableText(const SalvagedTable& t) {
     QStringList parts;
     if (t.fromHistory > 0) parts << Edits::tr("%1 of them from the history").arg(t.fromHistory);
     if (t.fromBackup > 0) parts << Edits::tr("%1 of them from the backup").arg(t.fromBackup);
+    if (t.added > 0) parts << Edits::tr("%1 of them made for what is lost").arg(t.added);
     if (t.lost > 0) parts << Edits::tr("%1 lost").arg(t.lost);
+    if (t.leftOut > 0) parts << Edits::tr("%1 left out").arg(t.leftOut);
     if (t.mayLack) parts << Edits::tr("others may be lost");
-    const QString all = t.lost > 0 ? Edits::tr("%1 of %2").arg(t.kept).arg(recordsText(t.table, t.kept + t.lost))
-                                   : recordsText(t.table, t.kept);
+    const QString all = recordsText(t.table, t.kept);
     return parts.isEmpty() ? all : QStringLiteral("%1 (%2)").arg(all, parts.join(QStringLiteral(", ")));
 }
 
@@ -73,7 +74,7 @@ QString accountText(const SalvageAccount& a) {
     addSection(lines, Edits::tr("Held until looked at"), doubtLines(a));
     QStringList tables;
     for (const SalvagedTable& t : a.tables)
-        if (t.kept > 0 || t.lost > 0 || t.mayLack) tables << tableText(t);
+        if (t.kept > 0 || t.lost > 0 || t.leftOut > 0 || t.mayLack) tables << tableText(t);
     addSection(lines, Edits::tr("In the new book"), tables);
     addSection(lines, Edits::tr("What is missing"), a.lost);
     addSection(lines, Edits::tr("What stands in its place"), a.mended);

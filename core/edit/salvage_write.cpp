@@ -2,10 +2,9 @@
 
 #include "core/edit/change_writer.h"
 #include "core/edit/edit_checks.h"
-#include "core/edit/history_check.h"
 #include "core/edit/medicine_lines.h"
 #include "core/edit/salvage_mend.h"
-#include "core/store/check.h"
+#include "core/edit/whole_book.h"
 #include "core/store/history_parts.h"
 #include "core/store/note_words.h"
 #include "core/store/row_store.h"
@@ -16,6 +15,8 @@
 namespace core::edit {
 
 namespace {
+
+constexpr double kRowsWritten = 0.6; ///< of the way; then all is checked
 
 /// Runs of ids that follow each other.
 std::vector<RowRange> runsOf(const store::Database& db, Table table) {
@@ -60,22 +61,6 @@ void addBoxKinds(const store::Database& from, const store::Database& to, ChangeS
         change.bulk.push_back({Table::BoxKind, row.id, 1, [cells = *row.after](qint64) { return cells; }});
 }
 
-class RowsDone {
-public:
-    RowsDone(const Salvage::Watch& watch, qint64 total) : m_watch(watch), m_total(std::max<qint64>(total, 1)) {}
-    void one() {
-        constexpr qint64 kApart = 2048;
-        ++m_done;
-        if (m_watch && m_done % kApart == 0 && !m_watch(static_cast<double>(m_done) / static_cast<double>(m_total)))
-            throw store::Remains::Stopped();
-    }
-
-private:
-    const Salvage::Watch& m_watch;
-    qint64 m_total;
-    qint64 m_done = 0;
-};
-
 qint64 rowsIn(const store::Database& db) {
     qint64 rows = 0;
     for (int i = 0; i < kTableCount; ++i) rows += store::countRows(db, static_cast<Table>(i));
@@ -83,7 +68,7 @@ qint64 rowsIn(const store::Database& db) {
 }
 
 /// All rows as one change.
-ChangeSet allRows(const store::Database& from, const store::Database& to, RowsDone& progress) {
+ChangeSet allRows(const store::Database& from, const store::Database& to, Ticker& ticker) {
     ChangeSet change;
     for (int i = 0; i < kTableCount; ++i) {
         const auto table = static_cast<Table>(i);
@@ -92,8 +77,8 @@ ChangeSet allRows(const store::Database& from, const store::Database& to, RowsDo
             continue;
         }
         for (const RowRange& run : runsOf(from, table))
-            change.bulk.push_back({table, run.firstId, run.count, [&from, &progress, run](qint64 at) {
-                                       progress.one();
+            change.bulk.push_back({table, run.firstId, run.count, [&from, &ticker, run](qint64 at) {
+                                       ticker.tick();
                                        return store::readRow(from, run.table, run.firstId + at).value_or(Row());
                                    }});
     }
@@ -101,14 +86,14 @@ ChangeSet allRows(const store::Database& from, const store::Database& to, RowsDo
 }
 
 /// The rows past the history, which has them already.
-void copyRows(const store::Database& from, const store::Database& to, RowsDone& progress) {
+void copyRows(const store::Database& from, const store::Database& to, Ticker& ticker) {
     to.exec("DELETE FROM box_kind");
     for (int i = 0; i < kTableCount; ++i) {
         const auto table = static_cast<Table>(i);
         store::BulkInserter inserter(to, table);
         store::eachRow(from, table, [&](qint64 id, Row&& row) {
             inserter.insert(id, row);
-            progress.one();
+            ticker.tick();
         });
         for (const RowRange& run : runsOf(from, table)) store::wordsOfNewRange(to, table, run.firstId, run.count);
     }
@@ -149,12 +134,6 @@ void addDoubt(const SalvagedBook& book, const store::Database& to, ChangeSet& ch
     change.rows.insert(change.rows.end(), after.begin(), after.end());
 }
 
-QStringList checked(const store::Database& db) {
-    QStringList problems;
-    for (const QString& problem : store::checkBook(db)) problems << problem;
-    return problems << historyProblems(db) << medicineLineProblems(db);
-}
-
 store::HistoryRow lineOf(const SalvagedBook& book) {
     store::HistoryRow line;
     line.at = book.at;
@@ -178,20 +157,20 @@ QByteArray historyText(const ToldRows& told) {
     return text.toUtf8();
 }
 
-Written writeSalvaged(const SalvagedBook& book, const QString& path, const Salvage::Watch& watch) {
+Written writeSalvaged(const SalvagedBook& book, const QString& path, const Progress& progress) {
     Written written;
     const auto db = store::Database::create(path);
-    RowsDone progress(watch, rowsIn(book.rows));
+    Ticker ticker(progress.part(0, kRowsWritten), rowsIn(book.rows));
     {
         store::Transaction transaction(*db);
         db->exec("PRAGMA defer_foreign_keys = ON"); // to the end of this transaction
         ChangeSet change;
         if (book.keepHistory) {
-            copyRows(book.rows, *db, progress);
+            copyRows(book.rows, *db, ticker);
             copyHistory(book, *db, written.tornTexts);
             addDoubt(book, *db, change);
         } else {
-            change = allRows(book.rows, *db, progress);
+            change = allRows(book.rows, *db, ticker);
             change.attachments.push_back({QStringLiteral("history of before.txt"), historyText(book.told)});
         }
         change.text = book.sentence;
@@ -201,7 +180,7 @@ Written writeSalvaged(const SalvagedBook& book, const QString& path, const Salva
         transaction.commit();
     }
     if (book.keepHistory) makeMedicineLines(*db);
-    written.problems = checked(*db);
+    written.problems = bookProblems(*db, progress.part(kRowsWritten, 1));
     return written;
 }
 

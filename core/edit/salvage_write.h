@@ -24,8 +24,8 @@ struct Written {
 };
 
 /// Makes a whole book at `path`, which does not exist: rows, then one line of the history with all of them and the
-/// account, or the old history and one more line. Throws Error(Book).
-Written writeSalvaged(const SalvagedBook& book, const QString& path, const Salvage::Watch& watch);
+/// account, or the old history and one more line. Throws Error(Book), Stopped.
+Written writeSalvaged(const SalvagedBook& book, const QString& path, const Progress& progress);
 
 /// What the history says of itself, a line each, for people.
 QByteArray historyText(const ToldRows& told);

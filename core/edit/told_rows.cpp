@@ -1,5 +1,6 @@
 #include "core/edit/told_rows.h"
 
+#include "core/edit/change_writer.h"
 #include "core/store/history_rows.h"
 #include "core/store/migration.h"
 #include "core/store/row_store.h"
@@ -45,6 +46,14 @@ std::optional<HistoryRecord> decoded(const QByteArray& changes) {
     }
 }
 
+std::vector<Row> unpackedRows(Table table, const store::Remains::Part& part) {
+    try {
+        return decodeRows(table, part.rows);
+    } catch (const Error&) {
+        return {};
+    }
+}
+
 } // namespace
 
 ToldRows::ToldRows(const store::Remains& remains, const store::Database* backup)
@@ -54,6 +63,8 @@ ToldRows::ToldRows(const store::Remains& remains, const store::Database* backup)
     m_backupLast = m_backup ? m_backup->number("SELECT max(seq) FROM history") : 0;
     m_lastLine = m_backupLast;
     if (!remains.history().rows.empty()) m_lastLine = std::max(m_lastLine, remains.history().rows.rbegin()->first);
+    for (const store::Remains::Part& part : remains.parts())
+        m_parts.insert_or_assign({part.seq, part.ofRange, part.part}, &part);
     findMissing();
 }
 
@@ -85,7 +96,7 @@ void ToldRows::findMissing() {
         const auto record = found ? decoded(found->changes) : std::nullopt;
         if (const qint64 rows = record ? rangedIn(*record) : 0; record && rows <= mayRange) {
             mayRange -= rows;
-            take(*record, seq);
+            take(*record, *found);
             continue;
         }
         m_missingFrom = seq;
@@ -94,17 +105,45 @@ void ToldRows::findMissing() {
     if (m_endMissing) m_missingFrom = INT64_MAX;
 }
 
-void ToldRows::take(const HistoryRecord& record, qint64 seq) {
-    for (const RowRange& range : record.inserted) takeRange(range, seq, true);
+void ToldRows::take(const HistoryRecord& record, const store::HistoryRow& line) {
+    for (const RowRange& rows : record.inserted) takeRange(broughtBack(rows, line));
     for (const RowChange& change : record.rows)
-        m_touched[static_cast<size_t>(change.table)].insert_or_assign(change.id, Touched{change.after, seq});
-    for (const RowRange& range : record.deleted) takeRange(range, seq, false);
+        m_touched[static_cast<size_t>(change.table)].insert_or_assign(change.id, Touched{change.after, line.seq});
+    for (const RowRange& rows : record.deleted) takeRange({rows, line.seq, false});
+    m_undone.insert_or_assign(line.ofSeq.value_or(line.seq), Undone{line.seq, record.deleted});
 }
 
-void ToldRows::takeRange(const RowRange& range, qint64 seq, bool there) {
-    auto& touched = m_touched[static_cast<size_t>(range.table)];
-    touched.erase(touched.lower_bound(range.firstId), touched.lower_bound(range.firstId + range.count));
-    m_ranges[static_cast<size_t>(range.table)].push_back({range, seq, there});
+void ToldRows::takeRange(const Range& range) {
+    const RowRange& rows = range.rows;
+    auto& touched = m_touched[static_cast<size_t>(rows.table)];
+    touched.erase(touched.lower_bound(rows.firstId), touched.lower_bound(rows.firstId + rows.count));
+    m_ranges[static_cast<size_t>(rows.table)].push_back(range);
+}
+
+/// An undo or redo brings back what the line before of its step deleted, where no line between may say otherwise.
+ToldRows::Range ToldRows::broughtBack(const RowRange& rows, const store::HistoryRow& line) const {
+    Range range{rows, line.seq};
+    const auto undone = line.ofSeq ? m_undone.find(*line.ofSeq) : m_undone.end();
+    if (undone == m_undone.end() || m_missingFrom > undone->second.seq) return range;
+    const auto& deleted = undone->second.deleted;
+    const auto same = std::ranges::find(deleted, rows);
+    if (same == deleted.end()) return range;
+    range.keptBy = undone->second.seq;
+    range.keptAs = static_cast<int>(same - deleted.begin());
+    return range;
+}
+
+std::optional<Row> ToldRows::keptRow(const Range& range, qint64 id) const {
+    if (range.keptBy == 0) return std::nullopt;
+    const qint64 at = id - range.rows.firstId;
+    const std::array<qint64, 3> name{range.keptBy, range.keptAs, at / kRowsAPart};
+    if (m_unpacked.part != name) {
+        const auto part = m_parts.find(name);
+        m_unpacked = {name, part == m_parts.end() ? std::vector<Row>() : unpackedRows(range.rows.table, *part->second)};
+    }
+    const qint64 expected = std::min<qint64>(kRowsAPart, range.rows.count - at / kRowsAPart * kRowsAPart);
+    if (std::ssize(m_unpacked.rows) != expected) return std::nullopt; // torn, or of something else
+    return m_unpacked.rows[static_cast<size_t>(at % kRowsAPart)];
 }
 
 ToldRows::Told ToldRows::of(Table table, qint64 id) const {
@@ -118,6 +157,7 @@ ToldRows::Told ToldRows::of(Table table, qint64 id) const {
         told.seq = at->second.seq;
     } else if (const auto range = std::find_if(ranges.rbegin(), ranges.rend(), in); range != ranges.rend()) {
         told.exists = range->there;
+        told.row = keptRow(*range, id);
         told.seq = range->seq;
     } else if (m_backup) {
         told.row = store::readRow(*m_backup, table, id);

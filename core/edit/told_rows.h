@@ -25,7 +25,7 @@ public:
 
     struct Told {
         bool exists = false;
-        std::optional<Row> row; ///< nullopt: written as one of a range, which keeps no rows
+        std::optional<Row> row; ///< nullopt: written as one of a range, of which no rows are kept
         qint64 seq = 0;         ///< the line that says so
         bool byBackup = false;
         bool firm = false; ///< no line is missing that may say otherwise
@@ -47,6 +47,12 @@ private:
         RowRange rows;
         qint64 seq = 0;
         bool there = true;
+        qint64 keptBy = 0; ///< brought back: the line that deleted them and keeps them, 0: none
+        int keptAs = 0;    ///< their number among the ranges of that line
+    };
+    struct Undone {
+        qint64 seq = 0;
+        std::vector<RowRange> deleted;
     };
     struct Touched {
         std::optional<Row> row;
@@ -54,8 +60,10 @@ private:
     };
     void compareLines();
     void findMissing();
-    void take(const HistoryRecord& record, qint64 seq);
-    void takeRange(const RowRange& range, qint64 seq, bool there);
+    void take(const HistoryRecord& record, const store::HistoryRow& line);
+    void takeRange(const Range& range);
+    Range broughtBack(const RowRange& rows, const store::HistoryRow& line) const;
+    std::optional<Row> keptRow(const Range& range, qint64 id) const;
 
     const store::Remains& m_remains;
     const store::Database* m_backup;
@@ -67,6 +75,13 @@ private:
     std::vector<qint64> m_missing;
     std::array<std::map<qint64, Touched>, kTableCount> m_touched;
     std::array<std::vector<Range>, kTableCount> m_ranges;
+    std::map<qint64, Undone> m_undone; ///< by what it was: the last line of each step, where that deletes ranges
+    std::map<std::array<qint64, 3>, const store::Remains::Part*> m_parts; ///< line, range, number
+    struct Unpacked {
+        std::array<qint64, 3> part{};
+        std::vector<Row> rows;
+    };
+    mutable Unpacked m_unpacked; ///< the part that was read last: rows are asked for one after the other
 };
 
 } // namespace core::edit

@@ -76,7 +76,7 @@ bool fillsGap(const FoundTable& table, const std::map<qint64, FoundRow>& rows) {
 
 } // namespace
 
-Remains::Remains(const QString& path, const QString& like, const Watch& watch) {
+Remains::Remains(const QString& path, const QString& like, const Progress& progress) {
     const BookFile file = lookAt(path, Access::ReadOnly);
     prepare(file.path);
     const RawPages pages(m_path);
@@ -87,7 +87,7 @@ Remains::Remains(const QString& path, const QString& like, const Watch& watch) {
         while (row.step()) roots.emplace(row.text(0), row.integer(1));
     }
     const RawLayout layout = readLayout(pages, shownPath(file.path), roots);
-    read(pages, layout, watch);
+    read(pages, layout, progress);
     m_lock.reset(); // all of it is in memory now
     qint64 rows = std::ssize(m_history.rows);
     for (const FoundTable& table : m_tables) rows += std::ssize(table.rows);
@@ -124,7 +124,7 @@ void Remains::prepare(const QString& path) {
     m_halfEditLeft = somethingIn(m_path + journal) || somethingIn(m_path + wal);
 }
 
-void Remains::read(const RawPages& pages, const RawLayout& layout, const Watch& watch) {
+void Remains::read(const RawPages& pages, const RawLayout& layout, const Progress& progress) {
     m_guessed = layout.guessed;
     m_pageCount = pages.count();
     UsedPages used;
@@ -132,8 +132,7 @@ void Remains::read(const RawPages& pages, const RawLayout& layout, const Watch& 
     const auto goOn = [&] {
         constexpr qint64 kApart = 256;
         ++asked;
-        if (watch && asked % kApart == 0 && !watch(static_cast<double>(used.size()) / static_cast<double>(m_pageCount)))
-            throw Stopped();
+        if (asked % kApart == 0) progress.at(static_cast<qint64>(used.size()), m_pageCount);
         return true;
     };
     markTree(pages, 1, used, 0);

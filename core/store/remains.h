@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/progress.h"
 #include "core/model/row.h"
 #include "core/store/history_rows.h"
 #include "core/store/raw_layout.h"
@@ -7,7 +8,6 @@
 #include <QString>
 
 #include <array>
-#include <functional>
 #include <memory>
 #include <set>
 
@@ -22,13 +22,9 @@ class BookLock;
 /// written edit (a journal beside it) is taken back in a copy first.
 class Remains {
 public:
-    /// Told how much is read, 0..1; false stops.
-    using Watch = std::function<bool(double share)>;
-    struct Stopped {};
-
     /// `like`: a sound copy of the book, which may say where its tables begin; empty: none. Throws Error(Book): it
     /// cannot be opened, is another program's or a newer one's, or nothing of it can be read; BookHeld; Stopped.
-    Remains(const QString& path, const QString& like, const Watch& watch);
+    Remains(const QString& path, const QString& like, const Progress& progress);
     ~Remains();
     Remains(const Remains&) = delete;
     Remains& operator=(const Remains&) = delete;
@@ -56,7 +52,7 @@ public:
 
 private:
     void prepare(const QString& path);
-    void read(const RawPages& pages, const RawLayout& layout, const Watch& watch);
+    void read(const RawPages& pages, const RawLayout& layout, const Progress& progress);
     void readStrays(const RawPages& pages, UsedPages used);
     void readParts(const FoundTable& table);
 

@@ -31,6 +31,13 @@ TEST(SalvageCommand, PutsWhatCanBeReadIntoANewBookAndSaysWhatIsMissing) {
     EXPECT_EQ(again.status, 5);
     EXPECT_EQ(again.errorLines().size(), 1);
     EXPECT_EQ(runProgram({QStringLiteral("salvage"), book}).status, 2);
+    const Ran itself = runProgram({QStringLiteral("salvage"), book, book});
+    EXPECT_EQ(itself.status, 5);
+    EXPECT_EQ(QString::fromUtf8(itself.err),
+              QStringLiteral("yardwright: %1 is the damaged book itself, which stays as it is: the new book needs a "
+                             "name of its own.\n")
+                  .arg(book));
+    EXPECT_TRUE(bytesOf(book) == damaged);
     const Ran none =
         runProgram({QStringLiteral("salvage"), dir.filePath(QStringLiteral("none")), made + QStringLiteral("2")});
     EXPECT_EQ(none.status, 5);

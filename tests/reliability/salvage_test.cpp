@@ -1,5 +1,6 @@
 #include "tests/reliability/figures.h"
 #include "tests/reliability/salvaged.h"
+#include "tests/support/small_files.h"
 
 #include "core/edit/history_codec.h"
 
@@ -55,17 +56,18 @@ protected:
     }
     static qsizetype pages() { return made().bytes.size() / kPage; }
 
-    /// All of them; of a short run one of imported visits, whose rows stand nowhere else, and a few others.
+    /// All of them; of a short run two of imported visits, whose rows stand nowhere else (the last may be free by now),
+    /// and a few others.
     static std::vector<qsizetype> somePages() {
         std::vector<qsizetype> some;
         for (qsizetype page = 0; page < pages(); page += longRun() ? 1 : 61) some.push_back(page);
         if (longRun()) return some;
-        for (qsizetype page = pages() - 1; page > 0; --page) {
+        std::vector<qsizetype> imported;
+        for (qsizetype page = 1; page < pages(); ++page) {
             const QByteArray bytes = made().bytes.mid(page * kPage, kPage);
-            if (bytes.at(0) != 13 || !bytes.contains("nothing to add on that day")) continue;
-            some.push_back(page);
-            break;
+            if (bytes.at(0) == 13 && bytes.contains("nothing to add on that day")) imported.push_back(page);
         }
+        some.insert(some.end(), {imported.front(), imported.back()});
         return some;
     }
 
@@ -178,6 +180,58 @@ TEST_F(Salvaging, ARowThatBreaksOurRulesIsLeftOutAndSaidAndThoseAfterItAreNot) {
         << account->lost.join(u' ').toStdString();
 }
 
+// SQLite's own check of a day lets it pass.
+TEST_F(Salvaging, ADayThatIsNoneIsLostAndSaidAndTheNewBookHasNone) {
+    writeText(path(), made().bytes);
+    rawSql(path(), "UPDATE visit SET day = '2026-02-30' WHERE id = (SELECT max(id) FROM visit WHERE note = 'nothing to "
+                   "add on that day')");
+    const auto account = salvage(read(path()), false, "a day that is none");
+    ASSERT_TRUE(account);
+    EXPECT_EQ(account->tables[static_cast<size_t>(Table::Visit)].lost, 1);
+    EXPECT_GT(account->held, 0);
+}
+
+TEST_F(Salvaging, LostSignsOfFoulbroodAreSaidByName) {
+    const char* const imported = "SELECT min(id) FROM visit_sign WHERE sign = 'afb' AND visit IN (SELECT id FROM visit "
+                                 "WHERE note = 'nothing to add on that day')";
+    const std::string past = "PRAGMA ignore_check_constraints = ON; ";
+    writeText(path(), made().bytes);
+    rawSql(path(), (past + "UPDATE visit SET bees_top_q = -4 WHERE id = (SELECT visit FROM visit_sign WHERE id = (" +
+                    imported + "))")
+                       .c_str());
+    auto account = salvage(read(path()), false, "the visit of a sign");
+    ASSERT_TRUE(account);
+    EXPECT_TRUE(account->lost.join(u' ').contains(
+        QStringLiteral("Signs of foulbrood whose visit is lost, so that they cannot stand in the new book: ")))
+        << account->lost.join(u'\n').toStdString();
+    EXPECT_TRUE(account->lost.join(u' ').contains(QStringLiteral(": American foulbrood.")));
+    EXPECT_EQ(account->tables[static_cast<size_t>(Table::VisitSign)].leftOut, 1);
+
+    writeText(path(), made().bytes);
+    rawSql(path(), (past + "UPDATE visit_sign SET sign = 'x' WHERE id = (" + imported + ")").c_str());
+    account = salvage(read(path()), false, "a sign");
+    ASSERT_TRUE(account);
+    EXPECT_TRUE(account->lost.join(u' ').contains(
+        QStringLiteral("Of the lost signs nothing says which 1 were: each may have been foulbrood.")))
+        << account->lost.join(u'\n').toStdString();
+}
+
+TEST_F(Salvaging, TheNameInTheMakingIsSaidNowhere) {
+    writeText(path(), made().bytes);
+    const auto salvage = Salvage::read({path(), {}, {}}, clock);
+    const QString to = dir.filePath(QStringLiteral("new.yardwright"));
+    QString said;
+    try {
+        const SmallFiles small(20'000);
+        salvage->write(to);
+    } catch (const Error& e) {
+        said = e.userMessage();
+    }
+    EXPECT_TRUE(said.startsWith(to + QStringLiteral(": The disk "))) << said.toStdString();
+    EXPECT_FALSE(said.contains(QStringLiteral(".new-"))) << said.toStdString();
+    EXPECT_EQ(QDir(dir.path()).entryList({QStringLiteral("*new*")}, QDir::Files | QDir::Hidden), QStringList());
+}
+
 TEST_F(Salvaging, AnOrderIsTakenFromTheBackupThoughWhatCameAfterItIsLost) {
     // The newest line of the history, and where the order stands.
     const std::string& lines = made().says.history;
@@ -196,6 +250,28 @@ TEST_F(Salvaging, AnOrderIsTakenFromTheBackupThoughWhatCameAfterItIsLost) {
     ASSERT_TRUE(with);
     EXPECT_GE(with->tables[static_cast<size_t>(Table::Result)].against, 1);
     EXPECT_GT(with->held, 0);
+}
+
+// What an undo deleted is packed beside its line, and a redo brings that back.
+TEST_F(Salvaging, RowsOfAnImportThatWasUndoneAndDoneAgainAreTakenFromWhatTheUndoKept) {
+    writeText(path(), made().bytes);
+    {
+        auto open = Session::open(path(), clock);
+        importVisits(*open, dir.filePath(QStringLiteral("more.csv")),
+                     "colony,date,bees_top,signs\n1,2026-08-30,4.5,afb\n2,2026-08-30,4.25,\n");
+        const Correction why{QStringLiteral("Ana"), QStringLiteral("the wrong file")};
+        open->undo(why);
+        open->redo(why);
+    }
+    const auto says = wholeBook(path(), clock);
+    rawSql(path(), "PRAGMA ignore_check_constraints = ON; UPDATE visit SET bees_top_q = -4 WHERE day = '2026-08-30'; "
+                   "UPDATE visit_sign SET sign = 'x' WHERE visit IN (SELECT id FROM visit WHERE day = '2026-08-30')");
+    const auto account = salvageAndCompare(says, {path(), {}, {}}, dir.filePath(QStringLiteral("new.yardwright")),
+                                           clock, "values of an import done again");
+    ASSERT_TRUE(account);
+    EXPECT_EQ(account->tables[static_cast<size_t>(Table::Visit)].lost, 0);
+    EXPECT_EQ(account->tables[static_cast<size_t>(Table::Visit)].fromHistory, 2);
+    EXPECT_EQ(account->tables[static_cast<size_t>(Table::VisitSign)].fromHistory, 1);
 }
 
 TEST_F(Salvaging, ARecordThatTheHistoryKnowsNothingOfIsLeftOutAndSaid) {
@@ -238,10 +314,11 @@ TEST_F(Salvaging, NumbersThatCannotBeAreNotCountedThrough) {
 TEST_F(Salvaging, StoppedWhileItReadsOrWritesItLeavesNothing) {
     writeText(path(), made().bytes);
     const QString to = dir.filePath(QStringLiteral("new.yardwright"));
-    EXPECT_EQ(Salvage::read({path(), {}, {}}, clock, [](double) { return false; }), nullptr);
+    const Progress stopped([](const QString&, double) { return false; });
+    EXPECT_THROW(Salvage::read({path(), {}, {}}, clock, stopped), Stopped);
     const auto salvage = Salvage::read({path(), {}, {}}, clock);
     ASSERT_TRUE(salvage);
-    EXPECT_FALSE(salvage->write(to, [](double) { return false; }));
+    EXPECT_THROW(salvage->write(to, stopped), Stopped);
     EXPECT_EQ(QDir(dir.path()).entryList({QStringLiteral("*new*")}, QDir::Files | QDir::Hidden), QStringList());
 }
 

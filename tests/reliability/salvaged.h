@@ -24,6 +24,8 @@ WholeBook wholeBook(const QString& path, const Clock& clock);
 /// A backup lies beside it, of some time before its last records.
 void makeHeldBook(Session& session, const QString& folder, int random, const QString& backup);
 
+void importVisits(Session& session, const QString& path, const QByteArray& text);
+
 /// Salvages `damaged` into a new book and holds all against `original`: no row is invented or altered but where that is
 /// said, what is lost is said, each hive that was held is held, the new book is in order, and the damaged file is as it
 /// was. Fails the test where one is not so. nullopt: nothing could be read, and that was said.

@@ -19,17 +19,6 @@ namespace ui::salvage {
 
 namespace {
 
-core::edit::Salvage::Watch watchOf(busy::Panel& panel) {
-    return [progress = panel.busy().progress()](double share) {
-        try {
-            progress.at(share);
-        } catch (const core::Stopped&) {
-            return false;
-        }
-        return true;
-    };
-}
-
 QPushButton* buttonOf(const QString& text, const QString& tip, QWidget* parent) {
     auto* button = new QPushButton(text, parent);
     button->setToolTip(tip);
@@ -114,16 +103,24 @@ QString SalvageWindow::backupText() const { return m_backupText->text(); }
 
 QString SalvageWindow::said() const { return m_said->text(); }
 
+/// Long work that can be stopped: then that is said.
+void SalvageWindow::watched(const QString& sentence, const std::function<void(const core::Progress&)>& work) {
+    guarded(m_dialogs, [&] {
+        busy::Panel panel(sentence, *this);
+        try {
+            work(panel.busy().progress());
+        } catch (const core::Stopped&) {
+            m_said->tell(tr("Stopped: nothing was written."));
+        }
+    });
+}
+
 void SalvageWindow::read() {
     m_salvage.reset();
     m_said->tell({});
-    bool done = false;
-    guarded(m_dialogs, [&] {
-        busy::Panel panel(tr("The damaged book is read…"), *this);
-        m_salvage = core::edit::Salvage::read({m_damaged, {}, backup::folder()}, m_clock, watchOf(panel));
-        done = true;
+    watched(tr("The damaged book is read…"), [&](const core::Progress& progress) {
+        m_salvage = core::edit::Salvage::read({m_damaged, {}, backup::folder()}, m_clock, progress);
     });
-    if (done && !m_salvage) m_said->tell(tr("Stopped: nothing was written."));
     settle();
     // Never the backup: holds may go with the damaged book, and none goes by the first key pressed.
     (m_make->isEnabled() ? m_make : m_again)->setFocus(Qt::OtherFocusReason);
@@ -145,7 +142,7 @@ QString SalvageWindow::summary() const {
     qint64 lost = 0;
     bool more = account.linesEndUnknown;
     for (const core::edit::SalvagedTable& t : account.tables) {
-        kept += t.kept;
+        kept += t.kept - t.added;
         lost += t.lost;
         more = more || t.mayLack;
     }
@@ -165,13 +162,8 @@ void SalvageWindow::make() {
     const auto to = m_dialogs.bookToMake();
     if (!to || !m_salvage) return;
     std::optional<QString> text;
-    bool done = false;
-    guarded(m_dialogs, [&] {
-        busy::Panel panel(tr("The new book is written and checked…"), *this);
-        text = m_salvage->write(*to, watchOf(panel));
-        done = true;
-    });
-    if (done && !text) m_said->tell(tr("Stopped: nothing was written."));
+    watched(tr("The new book is written and checked…"),
+            [&](const core::Progress& progress) { text = m_salvage->write(*to, progress); });
     if (text) emit bookMade(*to, *text);
 }
 

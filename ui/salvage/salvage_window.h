@@ -5,6 +5,7 @@
 
 #include <QWidget>
 
+#include <functional>
 #include <memory>
 
 class QLabel;
@@ -48,6 +49,7 @@ signals:
 private:
     void build(const QString& wrong);
     void addWay(QVBoxLayout* down, const QString& title, look::WrappedLabel* text, QPushButton* button);
+    void watched(const QString& sentence, const std::function<void(const core::Progress&)>& work);
     void settle();
     void make();
     void place();
