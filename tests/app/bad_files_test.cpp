@@ -1,5 +1,6 @@
 #include "core/exchange/kept_mapping.h"
 #include "tests/app/program.h"
+#include "tests/support/small_files.h"
 
 #include <gtest/gtest.h>
 
@@ -82,6 +83,20 @@ TEST_F(BadFiles, WhyNoFolderCanBeMadeIsSaid) {
                   QStringLiteral("yardwright: The folder %1 cannot be made: %2 is no folder. Expected a folder, or a "
                                  "place where one can be made.\n")
                       .arg(folder, dir.filePath("taken")));
+    }
+}
+
+TEST_F(BadFiles, WhatFailsToBeWrittenLeavesNoFolderThatItMade) {
+    const QString folder = dir.filePath("fresh/a");
+    for (const QStringList& words : {QStringList{"export", book, "--to", folder}, QStringList{"template", folder}}) {
+        Ran ran;
+        {
+            const tests::SmallFiles full(10);
+            ran = runProgram(words);
+        }
+        EXPECT_EQ(ran.status, 5) << words.front().toStdString();
+        EXPECT_TRUE(QString::fromUtf8(ran.err).contains("the disk is full")) << ran.err.toStdString();
+        EXPECT_FALSE(QFile::exists(dir.filePath("fresh"))) << words.front().toStdString();
     }
 }
 
