@@ -11,6 +11,8 @@
 
 #include <random>
 
+#include <sys/stat.h>
+
 namespace {
 
 using ui::visit::DraftJournal;
@@ -243,6 +245,20 @@ TEST_F(VisitDrafts, WhereTheFileCannotBeReadItIsOnlyAddedTo) {
     EXPECT_EQ(kept(), "2:9 1:3. ");
     drafts.drop(kOne);
     EXPECT_EQ(kept(), "2:9 ") << "what was never read stays";
+}
+
+TEST_F(VisitDrafts, APipeInTheFilesPlaceIsWaitedForNeitherToReadNorToWrite) {
+    ASSERT_EQ(mkfifo(QFile::encodeName(file).constData(), 0600), 0);
+    Drafts drafts(book, id);
+    EXPECT_THROW(drafts.read(), core::Error);
+    std::string said;
+    try {
+        drafts.type(kOne, {}, draft(QStringLiteral("3")), draft({}));
+    } catch (const core::Error& e) {
+        said = e.what();
+    }
+    EXPECT_EQ(said, "What is typed cannot be kept in " + file.toStdString() +
+                        ": a pipe of that name stands there. Save the visits before the program is closed.");
 }
 
 // Thousands of keys: the file does not grow for ever, and says what is typed all the same.

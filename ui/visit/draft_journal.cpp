@@ -148,7 +148,8 @@ void DraftJournal::addAnyhow(const HalfTyped& now) {
 bool DraftJournal::append(const QByteArray& line) {
     QFile file(m_path);
     if (m_size >= 0 && file.size() != m_size) return false;
-    if (!file.open(QIODevice::Append | QIODevice::Unbuffered)) throw notKept(file);
+    if (!core::noPlainFile(m_path).isEmpty() || !file.open(QIODevice::Append | QIODevice::Unbuffered))
+        throw notKept(file);
     const qint64 before = file.size();
     // Of a file that was never read nobody knows how it ends: the line begins anew.
     const QByteArray whole = m_size < 0 && before > 0 ? '\n' + line : line;
