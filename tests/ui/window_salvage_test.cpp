@@ -149,7 +149,7 @@ TEST_F(Damaged, WhatIsFoundOnlyWhenItsRowsAreReadIsOfferedToo) {
     {
         const auto db = core::store::Database::open(book.path(), core::store::Access::ReadWrite);
         db->exec("PRAGMA ignore_check_constraints = ON");
-        db->exec("UPDATE colony SET since = 'x' WHERE label = 'A2'");
+        db->exec("UPDATE colony SET since = '2026-02-30' WHERE label = 'A2'");
     }
     SalvageWindow* shown = opened();
     ASSERT_NE(shown, nullptr);
