@@ -73,6 +73,7 @@ ChangeSet sameVisit(Hand& h, const EditContext& c) {
 }
 
 ChangeSet unionCheck(Hand& h, const EditContext& c) {
+    h.needFew(Table::Visit);
     UnionSeen seen;
     seen.colony = h.living();
     seen.day = h.dayOf(seen.colony);

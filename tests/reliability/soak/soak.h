@@ -39,6 +39,7 @@ public:
     void run();
     /// How often each kind of edit went through; "undo", "redo", "take back", "reopen" and the like too.
     const std::map<std::string, qint64>& done() const { return m_done; }
+    /// By kind and sentence, its numbers as #.
     const std::map<std::string, std::map<std::string, int>>& refusals() const { return m_refusals; }
     const std::vector<Wear>& wear() const { return m_wear; }
     qint64 edits() const { return m_edits; } ///< lines of the history that were acknowledged
