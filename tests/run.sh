@@ -1,9 +1,8 @@
 #!/usr/bin/env bash
-# Sets up and runs every test: the release program built and tried once, then all tests under ASan and UBSan.
+# Installs what is missing and runs every test under ASan and UBSan, a run of the program through the main job among them.
 set -euo pipefail
 cd "$(dirname "$0")/.."
-bash demo/setup.sh
-bash tests/smoke.sh build/release/yardwright
+bash demo/install.sh
 
 cmake --preset asan >/dev/null
 cmake --build --preset asan | tail -n 3

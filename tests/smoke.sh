@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# smoke.sh PROGRAM: a short run of the release program through the main job, in a scratch folder.
+# smoke.sh PROGRAM: a short run of the program through the main job, in a scratch folder.
 set -euo pipefail
 program=$(realpath "$1")
 scratch=$(mktemp -d)
@@ -46,4 +46,4 @@ pdftotext sheet.pdf sheet.txt
 grep -q 'Larkspur Bottom' sheet.txt || fail "the worksheet does not name its yard"
 status 0 "$program" backup demo.yardwright --to copy.yardwright
 status 0 "$program" check copy.yardwright
-echo "smoke: the release program does the main job"
+echo "smoke: the program does the main job"

@@ -7,6 +7,7 @@
 
 #include <QFile>
 #include <QFileInfo>
+#include <QMutex>
 
 #include <map>
 
@@ -43,15 +44,29 @@ void checkForeignKeys(Database& db, int version) {
             check.text(0));
 }
 
+using Schema = std::map<QString, QString>;
+
 /// Table, index, trigger or view by name, and its SQL. What SQLite makes by itself is left out by kind, not by name
 /// alone: a prepared file can name a trigger sqlite_x.
-std::map<QString, QString> schemaOf(Database& db) {
-    std::map<QString, QString> schema;
+Schema schemaOf(Database& db) {
+    Schema schema;
     Statement rows =
         db.prepare("SELECT type, name, sql FROM sqlite_schema WHERE NOT (type = 'index' AND sql IS NULL) AND NOT "
                    "(type = 'table' AND name IN ('sqlite_sequence', 'sqlite_stat1', 'sqlite_stat4'))");
     while (rows.step()) schema[rows.text(0) + QLatin1Char(' ') + rows.text(1)] = rows.text(2);
     return schema;
+}
+
+/// What these migrations make: worked out once, for every opening of a book asks for it.
+const Schema& schemaBy(std::span<const Migration> migrations) {
+    static QMutex guard;
+    static std::map<QByteArray, Schema> known;
+    QByteArray steps;
+    for (const Migration& step : migrations) steps += step.sql;
+    const QMutexLocker lock(&guard);
+    const auto there = known.find(steps);
+    if (there != known.end()) return there->second;
+    return known.emplace(steps, schemaOf(*Database::inMemory(migrations))).first->second;
 }
 
 } // namespace
@@ -76,8 +91,8 @@ void migrate(Database& db, std::span<const Migration> migrations) {
 }
 
 void checkSchema(Database& db, std::span<const Migration> migrations) {
-    const auto expected = schemaOf(*Database::inMemory(migrations));
-    const auto found = schemaOf(db);
+    const Schema& expected = schemaBy(migrations);
+    const Schema found = schemaOf(db);
     if (found == expected) return;
     QString difference;
     for (const auto& [name, sql] : found)

@@ -2,10 +2,18 @@
 
 #include "core/edit/edit_context.h"
 #include "core/edit/history_codec.h"
+#include "tests/support/made_book.h"
 
 #include <sqlite3.h>
 
 namespace tests::edit {
+
+EditTest::EditTest() {
+    putBook(
+        "empty", path(), [this](const QString& at) { Session::create(at, clock); },
+        [this](const QString& at) { return Session::open(at, clock)->bookId(); });
+    session = Session::open(path(), clock);
+}
 
 YardId EditTest::newYard(const QString& name) {
     Yard yard;

@@ -27,7 +27,7 @@ struct FixedClock : Clock {
 /// A book of its own in a folder of its own.
 class EditTest : public testing::Test {
 protected:
-    EditTest() { session = Session::create(path(), clock); }
+    EditTest();
 
     QString path() const { return dir.filePath(QStringLiteral("test.yardwright")); }
     void reopen() {

@@ -1,6 +1,7 @@
 #include "tests/edit/every_edit.h"
 
 #include "tests/edit/edit_fixture.h"
+#include "tests/support/rounds.h"
 
 #include <map>
 #include <set>
@@ -106,7 +107,7 @@ private:
 TEST(EveryEdit, KeepsTheBookInOrderAndIsUndoneToTheFirstState) {
     std::map<std::string, int> done;
     int asked = 0;
-    for (unsigned seed = 1; seed <= 5 && !testing::Test::HasFailure(); ++seed) {
+    for (unsigned seed = 1; seed <= static_cast<unsigned>(rounds(5)) && !testing::Test::HasFailure(); ++seed) {
         SCOPED_TRACE(seed);
         EveryEditModel model(seed);
         for (int i = 0; i < 260 && !testing::Test::HasFailure(); ++i) model.step();

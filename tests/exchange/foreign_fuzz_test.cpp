@@ -1,20 +1,21 @@
 #include "core/exchange/foreign_look.h"
 #include "core/exchange/import.h"
 #include "tests/exchange/samples.h"
+#include "tests/support/rounds.h"
 
 #include <QElapsedTimer>
 
 #include <gtest/gtest.h>
 
-// Malformed files of other programs: no crash, no hang, no half import. 2,000 of them; YW_FUZZ=100000 makes as many,
-// YW_FUZZ_FROM=… begins with that one.
+// Malformed files of other programs: no crash, no hang, no half import. 2,000 of them, half under sanitizers;
+// YW_FUZZ=100000 makes as many, YW_FUZZ_FROM=… begins with that one.
 
 namespace tests::exchange {
 namespace {
 
 using namespace core::exchange;
 
-constexpr int kUsual = 2000;
+const int kUsual = rounds(2000);
 constexpr qint64 kHangMs = 20'000; ///< one input; under sanitizers too
 constexpr int kKept = 40;          ///< a fresh book after so many imports that wrote something
 

@@ -17,6 +17,7 @@ QByteArray textOfRows(const Rows& rows) {
     QByteArrayList lines;
     for (const QByteArrayList& row : rows) lines << row.join(',');
     return lines.join('\n');
+#include "tests/support/rounds.h"
 }
 
 /// A cell of any of the files, or something odd.
@@ -143,8 +144,8 @@ TEST(Fuzz, ChangedFilesGiveFaultsOrABookInOrder) {
     std::vector<Sample> samples = workedYards();
     for (unsigned seed = 1; seed <= 5; ++seed) samples.push_back(randomSample(seed));
     int good = 0;
-    constexpr unsigned kRounds = 240;
-    for (unsigned round = 0; round < kRounds; ++round) {
+    const auto all = static_cast<unsigned>(rounds(240));
+    for (unsigned round = 0; round < all; ++round) {
         std::mt19937 random(round);
         const Sample& sample = samples[below(random, samples.size())];
         Texts files = sample.files;
@@ -152,7 +153,7 @@ TEST(Fuzz, ChangedFilesGiveFaultsOrABookInOrder) {
         expectFaultsOrBook(files, sample.name + ", round " + std::to_string(round), good);
         if (::testing::Test::HasFailure()) break;
     }
-    EXPECT_GT(good, 20) << "too few of the changed files were still good to say much";
+    EXPECT_GT(good, rounds(20)) << "too few of the changed files were still good to say much";
 }
 
 TEST(Fuzz, RubbishGivesFaults) {

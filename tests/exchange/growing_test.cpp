@@ -1,5 +1,6 @@
 #include "tests/exchange/samples.h"
 
+#include "tests/support/rounds.h"
 #include <gtest/gtest.h>
 
 namespace tests::exchange {
@@ -54,7 +55,7 @@ void expectGrows(const Sample& sample, const QByteArrayList& days) {
 }
 
 TEST(Growing, YearByYearIsTheSameBook) {
-    for (unsigned seed = 1; seed <= 10; ++seed)
+    for (unsigned seed = 1; seed <= static_cast<unsigned>(rounds(10)); ++seed)
         expectGrows(randomSample(seed), {"2024-06-30", "2025-05-15", "2026-07-01"});
     for (const Sample& sample : workedYards()) expectGrows(sample, {"2026-04-30", "2026-07-12"});
 }
@@ -63,7 +64,7 @@ TEST(Growing, YearByYearIsTheSameBook) {
 TEST(Growing, MovedRowsGiveFaultsOrABookInOrder) {
     int good = 0;
     int bad = 0;
-    for (unsigned round = 0; round < 60; ++round) {
+    for (unsigned round = 0; round < static_cast<unsigned>(rounds(60)); ++round) {
         std::mt19937 random(round);
         const Sample sample = randomSample(1 + round % 10);
         const Workbench bench;

@@ -1,6 +1,7 @@
 #include "tests/ui/book_of_test.h"
 
 #include "core/edit/edits.h"
+#include "tests/support/made_book.h"
 
 #include <QTimeZone>
 
@@ -12,8 +13,15 @@ QDateTime FixedClock::nowUtc() const { return QDateTime(core::toDate(day), QTime
 
 QString BookOfTest::path() const { return m_folder.filePath(QStringLiteral("test.yardwright")); }
 
-BookOfTest::BookOfTest() {
-    const auto session = edit::Session::create(path(), m_clock);
+namespace {
+
+core::ColonyId idIn(const edit::Session& session, const QString& label, core::Day day) {
+    const core::Snapshot s = session.snapshot(day);
+    return s.colony(s.livingNamed(label).value()).id;
+}
+
+void makeBook(const QString& path, const FixedClock& clock) {
+    const auto session = edit::Session::create(path, clock);
     core::Yard yard;
     yard.name = QStringLiteral("Kiln Field");
     session->apply([&](const edit::EditContext& c) { return edit::newYard(c, yard); });
@@ -32,8 +40,8 @@ BookOfTest::BookOfTest() {
         colony.headingDeg = 180;
         session->apply([&](const edit::EditContext& c) { return edit::addColony(c, colony); });
         core::Visit visit;
-        visit.colony = idOf(colony.colony.label);
-        visit.day = m_clock.day - 1;
+        visit.colony = idIn(*session, colony.colony.label, clock.day);
+        visit.day = clock.day - 1;
         visit.beesTop = core::Quarters{12 + 2 * i};
         visit.queen = core::QueenSeen::Eggs;
         visit.broodFrames = 4;
@@ -42,14 +50,19 @@ BookOfTest::BookOfTest() {
     }
 }
 
+} // namespace
+
+BookOfTest::BookOfTest() {
+    putBook(
+        "of test", path(), [this](const QString& at) { makeBook(at, m_clock); },
+        [this](const QString& at) { return edit::Session::open(at, m_clock)->bookId(); });
+}
+
 std::unique_ptr<edit::Session> BookOfTest::reader() const {
     return edit::Session::open(path(), m_clock, edit::Session::Access::ReadOnly);
 }
 
-core::ColonyId BookOfTest::idOf(const QString& label) const {
-    const core::Snapshot s = reader()->snapshot(m_clock.day);
-    return s.colony(s.livingNamed(label).value()).id;
-}
+core::ColonyId BookOfTest::idOf(const QString& label) const { return idIn(*reader(), label, m_clock.day); }
 
 core::MmPoint BookOfTest::placeOf(const QString& label) const {
     const core::Snapshot s = reader()->snapshot(m_clock.day);

@@ -1,3 +1,4 @@
+#include "tests/support/rounds.h"
 #include "tests/ui/random_typist.h"
 #include "tests/ui/recording.h"
 #include "tests/ui/shown_text.h"
@@ -15,7 +16,7 @@ namespace {
 using namespace tests;
 using core::edit::Session;
 
-constexpr int kSteps = 500;
+const int kSteps = rounds(500);
 constexpr int kCheckEvery = 25;
 constexpr int kCompareWindowsEvery = 20;
 

@@ -4,6 +4,7 @@
 
 #include "core/edit/edits.h"
 #include "core/edit/session.h"
+#include "tests/support/made_book.h"
 
 namespace tests {
 
@@ -13,15 +14,31 @@ namespace tests {
 class BookWithPast {
 public:
     BookWithPast() {
+        putBook(
+            "with past", path(), [this](const QString& at) { make(at); },
+            [this](const QString& at) { return core::edit::Session::open(at, m_clock)->bookId(); });
+        yardsOf(*reader());
+    }
+
+    QString path() const { return m_folder.filePath(QStringLiteral("past.yardwright")); }
+    const FixedClock& clock() const { return m_clock; }
+    core::YardId yard() const { return m_yard; }
+    core::YardId emptyYard() const { return m_empty; }
+    std::unique_ptr<core::edit::Session> reader() const {
+        return core::edit::Session::open(path(), m_clock, core::edit::Session::Access::ReadOnly);
+    }
+    core::ColonyId idOf(const char* label) const { return idIn(*reader(), label); }
+
+private:
+    void make(const QString& at) {
         using namespace core::edit;
-        const auto session = Session::create(path(), m_clock);
+        const auto session = Session::create(at, m_clock);
         for (const char* name : {"Kiln Field", "Larkspur Bottom"}) {
             core::Yard yard;
             yard.name = QLatin1StringView(name);
             session->apply([&](const EditContext& c) { return newYard(c, yard); });
         }
-        for (const core::Yard& yard : session->yards())
-            (yard.name == QStringLiteral("Kiln Field") ? m_yard : m_empty) = yard.id;
+        yardsOf(*session);
         for (int i = 0; i < 4; ++i) {
             NewColony hive;
             hive.colony.label = QStringLiteral("B%1").arg(i + 1);
@@ -38,34 +55,29 @@ public:
         visit(*session, "B3", june, 16);
         core::Lineage united;
         united.day = core::dayOf(2026, 6, 20);
-        united.colony = idOf("B2");
-        united.into = idOf("B3");
+        united.colony = idIn(*session, "B2");
+        united.into = idIn(*session, "B3");
         united.how = core::LineageHow::United;
         session->apply([&](const EditContext& c) { return recordUnion(c, united); });
-        const core::ColonyId b4 = idOf("B4");
+        const core::ColonyId b4 = idIn(*session, "B4");
         session->apply([&](const EditContext& c) { return carryHive(c, b4, {6000, 3000}, core::dayOf(2026, 7, 1)); });
         visit(*session, "B1", core::dayOf(2026, 7, 3), {}, true);
         visit(*session, "B1", core::dayOf(2026, 8, 20), 28);
         visit(*session, "B3", core::dayOf(2026, 8, 20), 30);
     }
 
-    QString path() const { return m_folder.filePath(QStringLiteral("past.yardwright")); }
-    const FixedClock& clock() const { return m_clock; }
-    core::YardId yard() const { return m_yard; }
-    core::YardId emptyYard() const { return m_empty; }
-    std::unique_ptr<core::edit::Session> reader() const {
-        return core::edit::Session::open(path(), m_clock, core::edit::Session::Access::ReadOnly);
+    void yardsOf(const core::edit::Session& session) {
+        for (const core::Yard& yard : session.yards())
+            (yard.name == QStringLiteral("Kiln Field") ? m_yard : m_empty) = yard.id;
     }
-    core::ColonyId idOf(const char* label) const {
-        const core::Snapshot s = reader()->snapshot(core::dayOf(2026, 5, 20));
+    static core::ColonyId idIn(const core::edit::Session& session, const char* label) {
+        const core::Snapshot s = session.snapshot(core::dayOf(2026, 5, 20));
         return s.colony(s.livingNamed(QString::fromLatin1(label)).value()).id;
     }
-
-private:
     void visit(core::edit::Session& session, const char* label, core::Day day, std::optional<int> bees,
                bool sign = false) const {
         core::Visit v;
-        v.colony = idOf(label);
+        v.colony = idIn(session, label);
         v.day = day;
         if (bees) v.beesTop = core::Quarters{*bees};
         v.broodFrames = 4;
