@@ -10,7 +10,7 @@ TEST(CellFaults, OfHeaders) {
         {"no header", {{f("visits.csv"), ""}}, {f("visits.csv:1: file")}},
         {"blank first line", {{f("visits.csv"), "\ncolony,date\n"}}, {f("visits.csv:1: file")}},
         {"unknown column", {{f("visits.csv"), "colony,date,colour\nA,2026-05-01,red\n"}}, {f("visits.csv:1: colour")}},
-        {"nameless column", {{f("visits.csv"), "colony,date,\nA,2026-05-01,\n"}}, {f("visits.csv:1: 3")}},
+        {"nameless column", {{f("visits.csv"), "colony,date,\nA,2026-05-01,\n"}}, {f("visits.csv:1: column 3")}},
         {"column twice", {{f("visits.csv"), "colony,date,note,note\n"}}, {f("visits.csv:1: note")}},
         {"columns missing", {{f("visits.csv"), "note\n"}}, {f("visits.csv:1: colony"), f("visits.csv:1: date")}},
         {"of another kind",
@@ -23,7 +23,7 @@ TEST(CellFaults, OfHeaders) {
 TEST(CellFaults, OfRows) {
     const std::vector<FaultCase> cases = {
         {"too few cells", {{f("visits.csv"), "colony,date,note\nA,2026-05-01\n"}}, {f("visits.csv:2: note")}},
-        {"too many cells", {{f("visits.csv"), "colony,date,note\nA,2026-05-01,,\n"}}, {f("visits.csv:2: 4")}},
+        {"too many cells", {{f("visits.csv"), "colony,date,note\nA,2026-05-01,,\n"}}, {f("visits.csv:2: column 4")}},
         {"open quote", {{f("visits.csv"), "colony,date,note\nA,2026-05-01,\"x\n\n"}}, {f("visits.csv:2: note")}},
         {"not UTF-8", {{f("visits.csv"), "colony,date,note\nA,2026-05-01,\xFF\n"}}, {f("visits.csv:2: note")}},
         {"NUL", {{f("visits.csv"), QByteArray("colony,date,note\nA,2026-05-01,\0\n", 32)}}, {f("visits.csv:2: note")}},
