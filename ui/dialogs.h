@@ -36,6 +36,8 @@ struct Dialogs {
     /// A record on which a foulbrood hold rests is to be taken back: `message` names the holds that would change.
     /// Both name and reason, or nothing.
     virtual std::optional<core::edit::Correction> correction(const QString& what, const QString& message) = 0;
+    /// Something typed would be lost by it, as `why` says: whether the book is left nonetheless.
+    virtual bool leaveAnyway(const QString& why) = 0;
 };
 
 /// Every slot that can throw runs in here: Qt does not let an exception leave a slot.

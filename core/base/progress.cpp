@@ -1,6 +1,7 @@
 #include "core/base/progress.h"
 
 #include <algorithm>
+#include <atomic>
 
 namespace core {
 
@@ -12,13 +13,20 @@ struct Progress::Shared {
     QString what;
     double share = 0;
     bool stopped = false;
+    PastStopping tellPast = {};
+    std::atomic<bool> past = false;
+
+    Shared(Watch tell, StopAsked asked, std::chrono::milliseconds between, PastStopping last)
+        : watch(std::move(tell)),
+          stopAsked(std::move(asked)),
+          apart(between),
+          told(std::chrono::steady_clock::now()),
+          tellPast(std::move(last)) {}
 };
 
-Progress::Progress(Watch watch, StopAsked stopAsked, std::chrono::milliseconds apart)
-    : m_shared(watch
-                   ? std::make_shared<Shared>(Shared{
-                         std::move(watch), std::move(stopAsked), apart, std::chrono::steady_clock::now(), {}, 0, false})
-                   : nullptr) {}
+Progress::Progress(Watch watch, StopAsked stopAsked, std::chrono::milliseconds apart, PastStopping past)
+    : m_shared(watch ? std::make_shared<Shared>(std::move(watch), std::move(stopAsked), apart, std::move(past))
+                     : nullptr) {}
 
 Progress Progress::part(double from, double to, const QString& what) const {
     Progress part = *this;
@@ -26,6 +34,12 @@ Progress Progress::part(double from, double to, const QString& what) const {
     part.m_to = m_from + to * (m_to - m_from);
     if (!what.isEmpty()) part.m_what = what;
     return part;
+}
+
+Progress Progress::inner() const {
+    Progress inner = *this;
+    inner.m_inner = true;
+    return inner;
 }
 
 void Progress::at(double share) const {
@@ -47,10 +61,23 @@ bool Progress::goesOn() const {
     return std::chrono::steady_clock::now() - m_shared->told < m_shared->apart || tell();
 }
 
-StopAsked Progress::stopAsked() const { return m_shared ? m_shared->stopAsked : StopAsked(); }
+void Progress::pastStopping(const QString& what) const {
+    if (!m_shared || m_inner || m_shared->past) return;
+    m_shared->share = std::max(m_shared->share, m_from);
+    m_shared->what = what;
+    if (m_shared->stopped || !tell()) throw Stopped();
+    m_shared->past = true;
+    if (m_shared->tellPast) m_shared->tellPast(what);
+}
+
+StopAsked Progress::stopAsked() const {
+    if (!m_shared || !m_shared->stopAsked) return {};
+    return [shared = m_shared] { return !shared->past && shared->stopAsked(); };
+}
 
 bool Progress::tell() const {
-    m_shared->stopped = m_shared->stopped || !m_shared->watch(m_shared->what, m_shared->share);
+    const bool on = m_shared->watch(m_shared->what, m_shared->share) || m_shared->past;
+    m_shared->stopped = m_shared->stopped || !on;
     m_shared->told = std::chrono::steady_clock::now();
     return !m_shared->stopped;
 }

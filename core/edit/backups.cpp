@@ -5,7 +5,6 @@
 #include "core/edit/compare_books.h"
 #include "core/edit/edit_checks.h"
 #include "core/edit/holds_gone.h"
-#include "core/edit/medicine_lines.h"
 #include "core/edit/session.h"
 #include "core/edit/session_private.h"
 #include "core/edit/whole_book.h"
@@ -105,12 +104,12 @@ QString copyIn(const QString& folder, const QString& backup, const QString& sent
 
 } // namespace
 
-QString upToDate(const QString& backup, const QString& folder) {
+QString upToDate(const QString& backup, const QString& folder, const Progress& progress) {
     if (!store::Database::isOlder(backup)) return backup;
     const QString copy = copyIn(folder, backup,
                                 QStringLiteral("%1 was made by an older version, and cannot be copied to bring it up "
                                                "to date: is there room on the disk?"));
-    makeMedicineLines(*store::Database::open(copy, store::Access::ReadWrite)); // opening brings it up to date
+    bringUpToDate(copy, progress.part(0, 0.3).inner());
     return copy;
 }
 
@@ -202,7 +201,7 @@ BackupCompared compareWith(const Session& session, const QString& of, const Prog
     constexpr double kChecked = 0.9; // of the way, as measured on a book of 20,000 colonies
     progress.at(0);
     const QTemporaryDir folder;
-    const QString backup = upToDate(of, folder.path());
+    const QString backup = upToDate(of, folder.path(), progress);
     const auto there = store::Database::open(backup, store::Access::ReadOnly);
     BackupCompared compared;
     compared.sameBook = there->bookId() == session.bookId();
@@ -257,7 +256,7 @@ void putInPlace(const QString& of, const QString& book, const QString& aside, co
     progress.at(0);
     const QTemporaryDir folder;
     const QTemporaryDir reasons; // its copy has the same name
-    QString backup = upToDate(of, folder.path());
+    QString backup = upToDate(of, folder.path(), progress);
     if (why) backup = withReason(backup, reasons.path(), *why);
     const store::BookLock lock(book);
     {
@@ -267,6 +266,12 @@ void putInPlace(const QString& of, const QString& book, const QString& aside, co
         const Progress copying = progress.part(0, kCopied, Edits::tr("Copying the backup"));
         copying.at(0);
         while (copy.step(kSlice)) copying.at(copy.share());
+    }
+    try {
+        progress.pastStopping(Edits::tr("Putting it in the book's place…"));
+    } catch (const Stopped&) {
+        QFile::remove(aside);
+        throw;
     }
     store::takePlace(aside, book);
 }

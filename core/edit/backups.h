@@ -43,7 +43,7 @@ std::vector<Backup> backupsTitled(const QString& folder, const QString& title);
 
 /// The backup as this program reads it: itself, or, where an older version made it, a copy in `folder` that was brought
 /// up to date; the backup stays as it is. Throws Error(Book).
-QString upToDate(const QString& backup, const QString& folder);
+QString upToDate(const QString& backup, const QString& folder, const Progress& progress = {});
 
 /// The making of one backup, in slices; then those that are outlived go. The folder is made. Given up: nothing is left.
 class BackupRun {

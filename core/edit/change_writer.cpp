@@ -10,12 +10,15 @@
 #include <QDataStream>
 #include <QIODevice>
 
+#include <algorithm>
 #include <memory>
 #include <utility>
 
 namespace core::edit {
 
 namespace {
+
+constexpr qint64 kWordsAtOnce = 2'000; ///< records whose words go in or out in one statement
 
 [[noreturn]] void changedMeanwhile(const QString& detail) {
     throw Error(Error::Kind::BadData,
@@ -38,14 +41,29 @@ void writeOne(const store::Database& db, const RowChange& change) {
     store::wordsOfRow(db, change);
 }
 
-void insertRange(const store::Database& db, const BulkInsert& range) {
-    store::BulkInserter inserter(db, range.table);
-    for (qint64 i = 0; i < range.count; ++i) inserter.insert(range.firstId + i, range.row(i));
-    store::wordsOfNewRange(db, range.table, range.firstId, range.count);
+/// The words of a range, a stretch at a time.
+void inStretches(const store::Database& db, Table table, qint64 firstId, qint64 count, Ticker& ticker,
+                 void (*words)(const store::Database&, Table, qint64 firstId, qint64 count)) {
+    if (!store::notesOf(table)) return;
+    for (qint64 done = 0; done < count; done += kWordsAtOnce) {
+        words(db, table, firstId + done, std::min(kWordsAtOnce, count - done));
+        if (count > kWordsAtOnce) ticker.look();
+    }
+}
+
+void insertRange(const store::Database& db, const BulkInsert& range, Ticker& ticker) {
+    {
+        store::BulkInserter inserter(db, range.table);
+        for (qint64 i = 0; i < range.count; ++i) {
+            inserter.insert(range.firstId + i, range.row(i));
+            ticker.tick();
+        }
+    }
+    inStretches(db, range.table, range.firstId, range.count, ticker, store::wordsOfNewRange);
 }
 
 /// Packs the rows of a range into the line's parts, then deletes them.
-void deleteRange(const store::Database& db, qint64 seq, int number, const BulkDelete& range) {
+void deleteRange(const store::Database& db, qint64 seq, int number, const BulkDelete& range, Ticker& ticker) {
     std::vector<Row> rows;
     int part = 0;
     qint64 found = 0;
@@ -57,11 +75,13 @@ void deleteRange(const store::Database& db, qint64 seq, int number, const BulkDe
         ++found;
         rows.push_back(std::move(row));
         if (std::ssize(rows) == kRowsAPart) flush();
+        ticker.tick();
     });
     flush();
     if (found != range.count) changedMeanwhile(placeText(range.table, range.firstId));
-    store::dropWordsOfRange(db, range.table, range.firstId, range.count);
+    inStretches(db, range.table, range.firstId, range.count, ticker, store::dropWordsOfRange);
     store::deleteRange(db, range.table, range.firstId, range.count);
+    if (range.count > kWordsAtOnce) ticker.look();
 }
 
 /// Reads packed rows one after the other.
@@ -91,6 +111,13 @@ private:
     size_t m_at = 0;
 };
 
+Ticker tickerOf(const ChangeSet& change, const Progress& progress) {
+    auto rows = static_cast<qint64>(change.rows.size());
+    for (const BulkInsert& range : change.bulk) rows += range.count;
+    for (const BulkDelete& range : change.gone) rows += range.count;
+    return Ticker(progress.part(0, 1, Edits::tr("Writing the rows into the book")), rows);
+}
+
 HistoryRecord recordOf(const ChangeSet& change) {
     HistoryRecord record;
     for (const BulkInsert& range : change.bulk) record.inserted.push_back({range.table, range.firstId, range.count});
@@ -113,15 +140,20 @@ constexpr qint64 kMostText = qint64(1) << 30; ///< of one file of an import
 
 } // namespace
 
-qint64 writeChange(const store::Database& db, const ChangeSet& change, store::HistoryRow line) {
-    for (const BulkInsert& range : change.bulk) insertRange(db, range);
-    for (const RowChange& row : change.rows) writeOne(db, row);
+qint64 writeChange(const store::Database& db, const ChangeSet& change, store::HistoryRow line,
+                   const Progress& progress) {
+    Ticker ticker = tickerOf(change, progress);
+    for (const BulkInsert& range : change.bulk) insertRange(db, range, ticker);
+    for (const RowChange& row : change.rows) {
+        writeOne(db, row);
+        ticker.tick();
+    }
     line.sentence = change.text;
     line.changes = encode(recordOf(change));
     line.attachments = packedAttachments(change.attachments);
     const qint64 seq = store::addHistory(db, line);
     int number = 0;
-    for (const BulkDelete& range : change.gone) deleteRange(db, seq, number++, range);
+    for (const BulkDelete& range : change.gone) deleteRange(db, seq, number++, range, ticker);
     return seq;
 }
 

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/progress.h"
 #include "core/edit/change_set.h"
 #include "core/edit/history_codec.h"
 #include "core/store/database.h"
@@ -13,8 +14,10 @@ constexpr qint64 kRowsAPart = 10'000;
 /// Writes the rows of one change and its line of the history within the caller's transaction; returns the line's
 /// number. Each `before` must equal the stored row, else Error(BadData): changed meanwhile. Ranges are streamed: at
 /// most one part of their rows is in memory.
-/// `line`: when, who, kind, of which line, reason; its sentence and changes come from the change.
-qint64 writeChange(const store::Database& db, const ChangeSet& change, store::HistoryRow line);
+/// `line`: when, who, kind, of which line, reason; its sentence and changes come from the change. Of many rows
+/// `progress` is told; throws Stopped.
+qint64 writeChange(const store::Database& db, const ChangeSet& change, store::HistoryRow line,
+                   const Progress& progress = {});
 
 /// What takes line `seq` back: rows deleted as a range come from the packed parts of that line.
 ChangeSet reversal(const store::Database& db, qint64 seq);

@@ -52,7 +52,7 @@ private:
 
 } // namespace
 
-std::optional<HistoryDetail> historyDetail(const store::Database& db, qint64 seq, int most) {
+std::optional<HistoryDetail> historyDetail(const store::Database& db, qint64 seq, int most, const Progress& progress) {
     const auto line = store::readHistory(db, seq);
     if (!line) return std::nullopt;
     HistoryDetail detail;
@@ -66,6 +66,7 @@ std::optional<HistoryDetail> historyDetail(const store::Database& db, qint64 seq
     for (const RowRange& range : record.deleted)
         detail.changes.push_back(rangeWords(range.table, range.count, ChangeWords::How::TakenAway));
     for (const RowChange& row : record.rows) {
+        if (!progress.goesOn()) throw Stopped();
         if (detail.changes.size() < static_cast<size_t>(most))
             detail.changes.push_back(changeWords(row, names));
         else

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/progress.h"
 #include "core/edit/history.h"
 #include "core/store/database.h"
 
@@ -7,7 +8,9 @@
 
 namespace core::edit {
 
-/// What one line did, in words: of many records the first `most`. nullopt: there is no such line.
-std::optional<HistoryDetail> historyDetail(const store::Database& db, qint64 seq, int most = 300);
+/// What one line did, in words: of many records the first `most`. nullopt: there is no such line. Throws Stopped where
+/// `progress` is to stop.
+std::optional<HistoryDetail> historyDetail(const store::Database& db, qint64 seq, int most = 300,
+                                           const Progress& progress = {});
 
 } // namespace core::edit

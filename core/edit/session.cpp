@@ -81,8 +81,8 @@ void needNothingAgainst(const QString& sentence) {
     if (!sentence.isEmpty()) throw Error(Error::Kind::Correction, sentence);
 }
 
-void writeLine(const store::Database& db, const ChangeSet& change, store::HistoryRow& line) {
-    line.seq = writeChange(db, change, line);
+void writeLine(const store::Database& db, const ChangeSet& change, store::HistoryRow& line, const Progress& progress) {
+    line.seq = writeChange(db, change, line, progress);
     noteMedicine(db, line.seq, line.kind, change);
 }
 
@@ -119,7 +119,7 @@ HistoryLine Session::Private::write(const ChangeSet& change, store::HistoryKind 
     const RoomForRanges room(*db, change);
     if (why) {
         needReason(*why);
-        writeLine(*db, change, line);
+        writeLine(*db, change, line, progress);
         if (written) written();
         return shownLine(line);
     }
@@ -127,12 +127,17 @@ HistoryLine Session::Private::write(const ChangeSet& change, store::HistoryKind 
     QStringList asked{keptApartLost(StoreContext(*db, clock->today()), change),
                       medicineAltered(*db, change, clock->today())};
     const CorrectionCheck check(*db, change, clock->today());
-    writeLine(*db, change, line);
+    writeLine(*db, change, line, progress);
     if (written) written();
     asked.push_front(check.afterwards());
     asked.removeAll(QString());
     needNothingAgainst(asked.join(u' '));
     return shownLine(line);
+}
+
+void Session::Private::commit(store::Transaction& transaction) const {
+    progress.pastStopping(Edits::tr("Writing…"));
+    transaction.commit();
 }
 
 Session::Session(std::unique_ptr<Private> own) : d(std::move(own)) {}
@@ -175,7 +180,7 @@ std::optional<HistoryLine> Session::applyWhat(const std::function<ChangeSet()>& 
         if (change.empty()) return std::nullopt;
         if (change.against && !correction) needNothingAgainst(change.against(StoreContext(*d->db, d->clock->today())));
         line = d->write(change, store::HistoryKind::Do, std::nullopt, correction);
-        transaction.commit();
+        d->commit(transaction);
     }
     d->wrote(line);
     emit changed(told(std::move(change)));

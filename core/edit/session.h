@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/base/clock.h"
+#include "core/base/progress.h"
 #include "core/edit/change_set.h"
 #include "core/edit/history.h"
 #include "core/model/medicine_change.h"
@@ -56,6 +57,9 @@ public:
     const Clock& clock() const;
     /// "by" of the history lines from now on, and whom others are told that has the book.
     void setAuthor(const QString& name);
+    /// What edits, undo and redo tell, from now on, of the rows that they write. It may stop them until the commit:
+    /// then nothing is written, and Stopped is thrown.
+    void setProgress(const Progress& progress);
     /// Throws BookReplaced (core/base/book_replaced.h) where the file at path() is not, or no longer as, the one that
     /// is open: a sync program, or a hand, put another there. Each edit asks it before anything is written. A reader
     /// minds only whether it is the same file.
@@ -145,7 +149,8 @@ public:
     std::vector<Treatment> treatmentsOf(YardId id) const;
     std::vector<Attachment> attachmentsOf(qint64 seq) const; ///< of a line of the history
     /// For a form that asks what an edit would ask: the same reads, outside an edit.
-    void read(const std::function<void(const EditContext&)>& take) const;
+    /// With a `progress` its long statements can be stopped, too: throws Stopped.
+    void read(const std::function<void(const EditContext&)>& take, const Progress& progress = {}) const;
     std::vector<Visit> visitsOf(ColonyId id, int most) const; ///< newest first
     /// Of all colonies, or of hives that stood in the yard on the visit's day; both days included; by day, then colony.
     std::vector<Visit> visitsBetween(Day from, Day until, std::optional<YardId> yard) const;

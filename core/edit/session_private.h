@@ -14,6 +14,7 @@ struct Session::Private {
     const Clock* clock = nullptr;
     QString author;
     QString bookId;
+    Progress progress;                    ///< of what is written
     mutable std::optional<UndoTops> tops; ///< of the history as it stands; forgotten with each write
 
     QDateTime since;                  ///< when it was opened, UTC
@@ -38,6 +39,8 @@ struct Session::Private {
     /// The transaction is then to be committed.
     HistoryLine write(const ChangeSet& change, store::HistoryKind kind, std::optional<qint64> of,
                       const std::optional<Correction>& why, const std::function<void()>& written = {});
+    /// It can no longer be stopped then, and that is told.
+    void commit(store::Transaction& transaction) const;
 };
 
 HistoryLine shownLine(const store::HistoryRow& row);

@@ -11,6 +11,7 @@
 #include "core/store/reads.h"
 #include "core/store/snapshot_reader.h"
 #include "core/store/visit_list.h"
+#include "core/store/watched.h"
 #include "core/store/yard_days.h"
 
 #include <QFileInfo>
@@ -148,8 +149,10 @@ std::vector<Treatment> Session::treatmentsOf(YardId id) const { return store::tr
 
 std::vector<Attachment> Session::attachmentsOf(qint64 seq) const { return edit::attachmentsOf(*d->db, seq); }
 
-void Session::read(const std::function<void(const EditContext&)>& take) const {
+void Session::read(const std::function<void(const EditContext&)>& take, const Progress& progress) const {
     const store::ReadTransaction steady(*d->db);
+    std::optional<store::Watched> watched;
+    if (progress.stopAsked()) watched.emplace(d->db->handle(), progress);
     take(StoreContext(*d->db, d->clock->today()));
 }
 

@@ -93,6 +93,8 @@ void Session::setAuthor(const QString& name) {
     d->sign();
 }
 
+void Session::setProgress(const Progress& progress) { d->progress = progress; }
+
 void Session::needOwnFile() const { d->db->needOwnFile(); }
 
 BooksStand Session::standTo(const store::Database& there) const { return standOf(*d->db, there); }

@@ -38,7 +38,7 @@ std::optional<HistoryLine> Session::reverse(bool again, const std::optional<Corr
         change = reversal(*d->db, step->last);
         change.text = (again ? Edits::tr("Done again: %1") : Edits::tr("Undone: %1")).arg(step->text);
         line = d->write(change, again ? store::HistoryKind::Redo : store::HistoryKind::Undo, step->doneAs, correction);
-        transaction.commit();
+        d->commit(transaction);
     }
     d->wrote(line);
     for (BulkInsert& range : change.bulk) range.row = nullptr;
@@ -56,7 +56,7 @@ std::optional<HistoryLine> Session::takeBack(qint64 seq, const std::optional<Cor
         change = takeBackOf(*d->db, seq);
         line = d->write(change, store::HistoryKind::Undo, seq, correction,
                         [&] { needSoundBook(*d->db, change, d->clock->today()); });
-        transaction.commit();
+        d->commit(transaction);
     }
     d->wrote(line);
     for (BulkInsert& range : change.bulk) range.row = nullptr;

@@ -24,6 +24,13 @@ QStringList checkBookAt(const QString& path, const Progress& progress) {
     return bookProblems(*store::Database::open(path, store::Access::ReadOnly), progress);
 }
 
+bool isOlderBook(const QString& path) { return store::Database::isOlder(path); }
+
+void bringUpToDate(const QString& path, const Progress& progress) {
+    const auto book = store::Database::open(path, store::Access::ReadWrite, progress);
+    makeMedicineLines(*book);
+}
+
 void backUpBookAt(const QString& path, const QString& to, const Progress& progress) {
     store::copyBook(*store::Database::open(path, store::Access::ReadOnly), to,
                     progress.part(0, 1, Edits::tr("Copying the book")));

@@ -64,10 +64,21 @@ void CsvWriter::row(const QStringList& cells) {
     m_waiting.clear();
 }
 
-void CsvWriter::commit() {
+void CsvWriter::finish() {
     write(m_waiting);
     m_waiting.clear();
+    if (!m_file.flush()) fail();
+}
+
+void CsvWriter::commit() {
+    finish();
     if (!commitWhole(m_file)) fail();
+}
+
+void commitAll(const std::vector<std::unique_ptr<CsvWriter>>& files, const Progress& progress) {
+    for (const auto& file : files) file->finish();
+    progress.pastStopping(Say::tr("Writing…"));
+    for (const auto& file : files) file->commit();
 }
 
 OutFolder::OutFolder(const QString& folder) {

@@ -6,6 +6,9 @@
 #include <QString>
 #include <QStringList>
 
+#include <memory>
+#include <vector>
+
 namespace core::exchange {
 
 /// One CSV file being written: UTF-8, commas, LF, quotes where needed; in place only after commit(), whole or not at
@@ -16,6 +19,8 @@ public:
     CsvWriter(const QString& folder, const QString& fileName, Ticker* ticker = nullptr);
 
     void row(const QStringList& cells);
+    /// All of it is written, and not in its place yet.
+    void finish();
     void commit();
 
 private:
@@ -26,6 +31,10 @@ private:
     QByteArray m_waiting;
     Ticker* m_ticker;
 };
+
+/// All are written before the first takes its place: a disk that is full on the way leaves none of them. Throws Stopped
+/// until then.
+void commitAll(const std::vector<std::unique_ptr<CsvWriter>>& files, const Progress& progress = {});
 
 /// A folder to write into: made where it is missing, and removed again, with those above it that were made, unless it
 /// is kept.

@@ -63,27 +63,30 @@ void exportBook(const edit::Session& session, const QString& dir, const Progress
     OutFolder folder(dir);
     Ticker ticker;
     std::vector<std::unique_ptr<CsvWriter>> files;
-    session.read([&](const EditContext& c) {
-        ticker = Ticker(progress.part(0, 1, Say::tr("Writing the book as CSV files")), rowsOf(c));
-        const ExportNames names(c);
-        for (const FileKind kind : kFileKinds) {
-            files.push_back(std::make_unique<CsvWriter>(dir, fileName(kind), &ticker));
-            files.back()->row(header(kind));
-            writeRows(kind, c, names, *files.back());
-        }
-        exportMore(c, names, dir, files, ticker);
-        const auto further = [&](const char* file, const QStringList& columns) -> CsvWriter& {
-            files.push_back(std::make_unique<CsvWriter>(dir, QString::fromLatin1(file), &ticker));
-            files.back()->row(columns);
-            return *files.back();
-        };
-        CsvWriter& lines = further("history.csv", QStringLiteral("line at by kind of what reason").split(u' '));
-        CsvWriter& fields = further("changes.csv", QStringLiteral("line record did field before after").split(u' '));
-        exportHistory(session, lines, fields);
-        CsvWriter& guide = further("columns.csv", guideHeader());
-        for (const QStringList& row : guideRows()) guide.row(row);
-    });
-    for (const auto& file : files) file->commit();
+    session.read(
+        [&](const EditContext& c) {
+            ticker = Ticker(progress.part(0, 1, Say::tr("Writing the book as CSV files")), rowsOf(c));
+            const ExportNames names(c, progress);
+            for (const FileKind kind : kFileKinds) {
+                files.push_back(std::make_unique<CsvWriter>(dir, fileName(kind), &ticker));
+                files.back()->row(header(kind));
+                writeRows(kind, c, names, *files.back());
+            }
+            exportMore(c, names, dir, files, ticker);
+            const auto further = [&](const char* file, const QStringList& columns) -> CsvWriter& {
+                files.push_back(std::make_unique<CsvWriter>(dir, QString::fromLatin1(file), &ticker));
+                files.back()->row(columns);
+                return *files.back();
+            };
+            CsvWriter& lines = further("history.csv", QStringLiteral("line at by kind of what reason").split(u' '));
+            CsvWriter& fields =
+                further("changes.csv", QStringLiteral("line record did field before after").split(u' '));
+            exportHistory(session, lines, fields, progress);
+            CsvWriter& guide = further("columns.csv", guideHeader());
+            for (const QStringList& row : guideRows()) guide.row(row);
+        },
+        progress);
+    commitAll(files, progress);
     folder.keep();
 }
 

@@ -3,6 +3,7 @@
 #include "core/edit/compare_books.h"
 #include "core/edit/history_detail.h"
 #include "core/store/database.h"
+#include "core/store/watched.h"
 
 #include <limits>
 
@@ -37,12 +38,13 @@ void writeChange(const QString& seq, const ChangeWords& change, CsvWriter& out) 
 
 } // namespace
 
-void exportHistory(const edit::Session& session, CsvWriter& lines, CsvWriter& fields) {
+void exportHistory(const edit::Session& session, CsvWriter& lines, CsvWriter& fields, const Progress& progress) {
     const auto db = store::Database::open(session.path(), store::Access::ReadOnly);
     const store::ReadTransaction steady(*db);
+    const store::Watched watched(db->handle(), progress);
     const qint64 last = edit::lastLine(*db);
     for (qint64 seq = 1; seq <= last; ++seq) {
-        const auto detail = edit::historyDetail(*db, seq, std::numeric_limits<int>::max());
+        const auto detail = edit::historyDetail(*db, seq, std::numeric_limits<int>::max(), progress);
         if (!detail) continue;
         lines.row(lineCells(detail->line));
         for (const ChangeWords& change : detail->changes) writeChange(QString::number(seq), change, fields);

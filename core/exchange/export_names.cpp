@@ -31,11 +31,13 @@ QStringList header(FileKind kind) {
     return names;
 }
 
-ExportNames::ExportNames(const edit::EditContext& c) : m_yards(c.yards()), m_boxes(c.boxKinds()) {
+ExportNames::ExportNames(const edit::EditContext& c, const Progress& progress)
+    : m_yards(c.yards()), m_boxes(c.boxKinds()) {
     c.each<Colony>([&](const Colony& row) { m_colonies.push_back(row); });
     c.each<Stand>([&](const Stand& row) { m_stands.push_back(row); });
     m_yardRank = ranksOf(m_yards);
-    std::ranges::sort(m_colonies, [](const Colony& a, const Colony& b) {
+    std::ranges::sort(m_colonies, [&progress](const Colony& a, const Colony& b) {
+        if (!progress.goesOn()) throw Stopped(); // of many, names take their time
         const int order = naturalCompare(a.label, b.label);
         return order != 0 ? order < 0 : a.since < b.since;
     });

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/progress.h"
 #include "core/edit/edit_context.h"
 #include "core/exchange/file_kind.h"
 
@@ -17,7 +18,8 @@ QStringList header(FileKind kind);
 /// The colonies, yards, stands and box kinds of a book in the order of the files, and how rows name them.
 class ExportNames {
 public:
-    explicit ExportNames(const edit::EditContext& c);
+    /// Throws Stopped.
+    explicit ExportNames(const edit::EditContext& c, const Progress& progress = {});
 
     const std::vector<Colony>& colonies() const { return m_colonies; } ///< natural order of label, then since
     const std::vector<Yard>& yards() const { return m_yards; }         ///< natural order

@@ -55,7 +55,7 @@ void exportForSpreadsheets(const edit::Session& session, const QString& dir, con
     const QTemporaryDir plain(QDir(dir).filePath(QStringLiteral(".export-XXXXXX")));
     if (!plain.isValid())
         throw Error(Error::Kind::Book, Say::tr("The folder %1 cannot be written.").arg(QDir::toNativeSeparators(dir)));
-    exportBook(session, plain.path(), progress.part(0, kPlain));
+    exportBook(session, plain.path(), progress.part(0, kPlain).inner());
     const Progress safe = progress.part(kPlain, 1, Say::tr("Making the files safe for spreadsheets"));
     const QFileInfoList made = QDir(plain.path()).entryInfoList({QStringLiteral("*.csv")}, QDir::Files);
     double all = 1;
@@ -68,7 +68,7 @@ void exportForSpreadsheets(const edit::Session& session, const QString& dir, con
         rewrite(file.filePath(), *files.back(), safe.part(before / all, after / all));
         before = after;
     }
-    for (const auto& file : files) file->commit();
+    commitAll(files, progress);
     folder.keep();
 }
 

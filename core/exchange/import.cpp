@@ -7,6 +7,7 @@
 #include "core/exchange/part_book.h"
 
 #include <QFileInfo>
+#include <QScopeGuard>
 #include <QTemporaryDir>
 
 #include <memory>
@@ -42,6 +43,8 @@ void tryOut(const Session& session, const ImportFiles& files, Parsed& parsed, Im
 }
 
 void write(Session& session, const ImportFiles& files, Parsed& parsed, ImportReport& report) {
+    session.setProgress(files.progress.part(kChecked, 1));
+    const auto told = qScopeGuard([&session] { session.setProgress({}); });
     std::unique_ptr<Ledger> ledger; // read until the rows are written
     report.line = session.apply([&](const edit::EditContext& c) {
         ledger = std::make_unique<Ledger>(c, parsed.drafts, report, files);

@@ -29,8 +29,6 @@ public:
         insertRecords();
         writeSettings();
         m_change.text = sentence();
-        m_ledger.ticker =
-            Ticker(m_ledger.progress.part(kChecked, 1, Say::tr("Writing the rows into the book")), m_rows);
         return std::move(m_change);
     }
 
@@ -120,11 +118,7 @@ private:
         if (count == 0) return;
         const qint64 first = m_ledger.c.nextId(table);
         if (!oneByOne) {
-            m_rows += static_cast<qint64>(count);
-            m_change.bulk.push_back({table, first, static_cast<qint64>(count), [&ledger = m_ledger, row](qint64 i) {
-                                         ledger.ticker.tick();
-                                         return row(i);
-                                     }});
+            m_change.bulk.push_back({table, first, static_cast<qint64>(count), row});
             return;
         }
         for (qint64 i = 0; i < static_cast<qint64>(count); ++i)
@@ -301,7 +295,6 @@ private:
     ChangeSet m_change;
     bool m_labelHandedOn = false;
     bool m_staysChange = false;
-    qint64 m_rows = 0; ///< of all ranges
 };
 
 } // namespace

@@ -45,7 +45,7 @@ void writeTables(const QString& dir, const std::vector<TableFile>& tables, const
             files.back()->row(cells);
         }
     }
-    for (const auto& file : files) file->commit();
+    commitAll(files, progress);
     folder.keep();
 }
 

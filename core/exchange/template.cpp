@@ -16,7 +16,7 @@ void writeTemplates(const QString& dir) {
         files.push_back(std::make_unique<CsvWriter>(dir, fileName(kind)));
         files.back()->row(header(kind));
     }
-    for (const auto& file : files) file->commit();
+    commitAll(files);
     folder.keep();
 }
 

@@ -36,8 +36,8 @@ public:
     static std::unique_ptr<Database> create(const QString& path);
     /// Throws Error(Book): missing, a folder, not a book, damaged, newer than the program; for ReadWrite also
     /// read-only, or BookHeld by another. An older book is backed up and migrated (ReadWrite), refused (ReadOnly) or
-    /// read (ReadAsItIs).
-    static std::unique_ptr<Database> open(const QString& path, Access access);
+    /// read (ReadAsItIs). The backing up and the migrating tell `progress`; Stopped leaves everything as it was.
+    static std::unique_ptr<Database> open(const QString& path, Access access, const Progress& progress = {});
     /// The same with other migrations than the book's.
     static std::unique_ptr<Database> open(const QString& path, Access access, std::span<const Migration> migrations);
     /// For writing: the file that lies at the path of `before` now, under the same lock. Throws as open(); then
@@ -78,7 +78,8 @@ private:
     friend class Transaction;
     Database(QString path, Access access);
     static std::unique_ptr<Database> open(const BookFile& file, Access access, std::span<const Migration> migrations,
-                                          std::shared_ptr<BookLock> lock);
+                                          std::shared_ptr<BookLock> lock, const Progress& progress = {});
+    void bringUpToDate(int version, std::span<const Migration> migrations, const Progress& progress);
     void connect(const QString& uri);
     void configure();
     void fill(std::span<const Migration> migrations);

@@ -4,11 +4,13 @@
 #include "core/store/backup.h"
 #include "core/store/book_file.h"
 #include "core/store/database.h"
+#include "core/store/watched.h"
 
 #include <QFile>
 #include <QFileInfo>
 #include <QMutex>
 
+#include <algorithm>
 #include <map>
 
 // Outside any namespace, as the macro asks. The resources of a static library are registered by hand.
@@ -36,12 +38,34 @@ std::vector<Migration> readMigrations() {
     return migrations;
 }
 
+/// Each ends with a semicolon at a line's end.
+std::vector<std::string_view> statementsOf(const QByteArray& sql) {
+    std::vector<std::string_view> statements;
+    std::string_view left(sql.constData(), static_cast<size_t>(sql.size()));
+    while (!left.empty()) {
+        const size_t end = std::min(left.find(";\n"), left.size() - 1) + 1;
+        statements.push_back(left.substr(0, end));
+        left.remove_prefix(end);
+    }
+    return statements;
+}
+
 void checkForeignKeys(Database& db, int version) {
     Statement check = db.prepare("PRAGMA foreign_key_check");
     if (check.step())
         throw Damaged(
             QStringLiteral("The book could not be brought to version %1: rows of it point nowhere.").arg(version),
             check.text(0));
+}
+
+void runStep(Database& db, const Migration& step, const Progress& progress) {
+    const std::vector<std::string_view> statements = statementsOf(step.sql);
+    for (size_t i = 0; i < statements.size(); ++i) {
+        progress.at(static_cast<qint64>(i), static_cast<qint64>(statements.size() + 1)); // and the keys
+        db.exec(statements[i]);
+    }
+    checkForeignKeys(db, step.version);
+    db.exec(QStringLiteral("PRAGMA user_version = %1").arg(step.version).toStdString());
 }
 
 using Schema = std::map<QString, QString>;
@@ -76,15 +100,22 @@ const std::vector<Migration>& bookMigrations() {
     return migrations;
 }
 
-void migrate(Database& db, std::span<const Migration> migrations) {
+void migrate(Database& db, std::span<const Migration> migrations, const Progress& progress) {
+    while (!migrations.empty() && migrations.front().version <= db.number("PRAGMA user_version"))
+        migrations = migrations.subspan(1);
+    if (migrations.empty()) return;
     // Off while tables are remade; a pragma inside a transaction would do nothing.
     db.exec("PRAGMA foreign_keys = OFF");
-    for (const Migration& step : migrations) {
-        if (step.version <= db.number("PRAGMA user_version")) continue;
+    {
         Transaction transaction(db);
-        db.exec(std::string_view(step.sql.constData(), static_cast<size_t>(step.sql.size())));
-        checkForeignKeys(db, step.version);
-        db.exec(QStringLiteral("PRAGMA user_version = %1").arg(step.version).toStdString());
+        {
+            const Watched watched(db.handle(), progress);
+            const auto all = static_cast<double>(migrations.size());
+            for (size_t i = 0; i < migrations.size(); ++i)
+                runStep(db, migrations[i],
+                        progress.part(static_cast<double>(i) / all, static_cast<double>(i + 1) / all));
+        }
+        progress.pastStopping(QStringLiteral("Writing…"));
         transaction.commit();
     }
     db.exec("PRAGMA foreign_keys = ON");
@@ -105,7 +136,7 @@ void checkSchema(Database& db, std::span<const Migration> migrations) {
             .arg(shownPath(db.path()), difference));
 }
 
-QString backUpBeforeMigration(Database& db, int version) {
+QString backUpBeforeMigration(Database& db, int version, const Progress& progress) {
     const QFileInfo info(db.path());
     const QString stem = info.absolutePath() + QLatin1Char('/') + info.completeBaseName();
     QString path;
@@ -114,7 +145,7 @@ QString backUpBeforeMigration(Database& db, int version) {
                    .arg(stem)
                    .arg(version)
                    .arg(n == 1 ? QString() : QStringLiteral("-%1").arg(n));
-    copyBook(db, path);
+    copyBook(db, path, progress);
     return path;
 }
 

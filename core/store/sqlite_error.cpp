@@ -17,6 +17,11 @@ bool onlyRead(sqlite3* db, const QString& sql) {
 
 QString sentenceFor(int code, bool reading) {
     if (code == SQLITE_READONLY_DBMOVED) return movedSentence();
+    if (code == SQLITE_READONLY_ROLLBACK)
+        return QStringLiteral(
+            "An edit of the book was cut short, and it cannot be read before that edit is taken back, "
+            "for which it must be written: allow that, or copy the book and the file with -journal "
+            "at its name's end beside it to a disk that can be written.");
     switch (code == SQLITE_IOERR_NOMEM ? SQLITE_NOMEM : code & 0xff) {
     case SQLITE_FULL:
         return QStringLiteral("The disk is full: nothing was written. Make room and try again.");

@@ -34,6 +34,7 @@ struct NoDialogs : ui::Dialogs {
     std::optional<QString> fileToWrite(const QString&, const QString&) override { return std::nullopt; }
     std::optional<ui::print::PaperChoice> paperToUse(const ui::print::PaperChoice&) override { return std::nullopt; }
     std::optional<core::edit::Correction> correction(const QString&, const QString&) override { return std::nullopt; }
+    bool leaveAnyway(const QString&) override { return true; }
 };
 
 /// The real window at Merge day on a yard of 60 hives.

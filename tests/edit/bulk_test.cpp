@@ -54,6 +54,38 @@ TEST_F(Bulk, IsOneLineAndOneUndoStepWithTheSameRowsAfterRedo) {
     EXPECT_EQ(problems(), "");
 }
 
+TEST_F(Bulk, AnUndoThatIsStoppedChangesNothingAndOnePastStoppingGoesThrough) {
+    ASSERT_TRUE(import(6'000));
+    const auto after = rowsText(path());
+    const auto lines = session->history(10).size();
+    int tellings = 0;
+    const auto undoneWith = [&](int most) {
+        tellings = 0;
+        session->setProgress(
+            Progress([&](const QString&, double) { return ++tellings < most; }, {}, std::chrono::milliseconds(0)));
+        try {
+            return session->undo().has_value();
+        } catch (const Stopped&) {
+            return false;
+        }
+    };
+    for (const int most : {1, 5, 20}) {
+        EXPECT_FALSE(undoneWith(most));
+        EXPECT_EQ(rowsText(path()), after) << most;
+        EXPECT_EQ(session->history(10).size(), lines);
+        EXPECT_EQ(problems(), "");
+    }
+    QStringList past;
+    session->setProgress(Progress([&](const QString&, double) { return past.isEmpty(); }, {},
+                                  std::chrono::milliseconds(0), [&](const QString& what) { past << what; }));
+    EXPECT_TRUE(session->undo());
+    EXPECT_EQ(past, QStringList(QStringLiteral("Writing…")));
+    session->setProgress({});
+    EXPECT_TRUE(session->redo());
+    EXPECT_EQ(rowsText(path()), after);
+    EXPECT_EQ(problems(), "");
+}
+
 TEST_F(Bulk, KeepsTheImportedTextForAudit) {
     const auto line = import(10);
     const auto kept = session->attachmentsOf(line->seq);

@@ -1,4 +1,9 @@
+#include "core/edit/edit_context.h"
+#include "core/edit/edits.h"
+#include "core/edit/history_detail.h"
+#include "core/exchange/export_names.h"
 #include "core/exchange/import.h"
+#include "core/store/database.h"
 #include "tests/exchange/workbench.h"
 
 #include <gtest/gtest.h>
@@ -8,6 +13,7 @@
 namespace tests::exchange {
 namespace {
 
+using namespace core;
 using namespace core::exchange;
 
 /// A visit a day.
@@ -44,9 +50,10 @@ TEST_F(WatchedImport, IsToldEachStepToItsEnd) {
     });
     ASSERT_TRUE(report.good());
     EXPECT_EQ(report.of(FileKind::Visits).added, 7000);
-    EXPECT_EQ(steps,
-              QStringList({f("Reading the files"), f("Checking the rows"), f("Writing the rows into the book")}));
-    for (const auto& [step, count] : told) EXPECT_GE(count, 27) << "every few hundred of 7000 rows";
+    EXPECT_EQ(steps, QStringList({f("Reading the files"), f("Checking the rows"), f("Writing the rows into the book"),
+                                  QStringLiteral("Writing…")}));
+    for (const auto& [step, count] : told)
+        EXPECT_GE(count, step == QStringLiteral("Writing…") ? 1 : 27) << "every few hundred of 7000 rows";
     EXPECT_GT(last, 0.97);
 }
 
@@ -67,6 +74,58 @@ TEST_F(WatchedImport, ThatIsStoppedLeavesNothing) {
     const auto whole = watched({});
     EXPECT_TRUE(whole.good());
     EXPECT_EQ(whole.of(FileKind::Visits).added, 7000);
+}
+
+TEST_F(WatchedImport, IsStoppedUntilItsCommitAndNoLonger) {
+    const QByteArray before = bookBytes();
+    const auto last = [](const QString& step, double) { return step != QStringLiteral("Writing…"); };
+    EXPECT_TRUE(watched(last).stopped) << "whoever asks before the commit is heard";
+    EXPECT_EQ(bookBytes(), before);
+    ImportFiles files = bench.write({{f("visits.csv"), manyVisits(7000)}});
+    bool past = false;
+    files.progress = core::Progress([&past](const QString&, double) { return !past; }, [&past] { return past; },
+                                    std::chrono::milliseconds(0), [&past](const QString&) { past = true; });
+    EXPECT_TRUE(importIntoBook(bench.book(), bench.clock(), files, false).good());
+    EXPECT_TRUE(past);
+}
+
+TEST_F(WatchedImport, TheWordsOfManyNotesAreLookedIntoMeanwhile) {
+    QByteArray text = "colony,date,note\n";
+    for (int i = 0; i < 5000; ++i)
+        text += "A," + core::isoText(core::dayOf(2025, 5, 1) + i).toLatin1() + ",calm on the frames\n";
+    const auto told = [&](const QByteArray& visits) {
+        int count = 0;
+        ImportFiles files = bench.write({{f("visits.csv"), visits}});
+        files.progress = core::Progress(
+            [&count](const QString& step, double) {
+                count += step == f("Writing the rows into the book");
+                return true;
+            },
+            {}, std::chrono::milliseconds(0));
+        EXPECT_TRUE(importIntoBook(bench.book(), bench.clock(), files, false).good());
+        return count;
+    };
+    EXPECT_EQ(told(text), 1 + 5000 / 256 + 3) << "the beginning, the rows, the words by two thousands";
+}
+
+TEST_F(WatchedImport, AnExportIsStoppedWhileItReadsSortsNamesAndTellsTheHistory) {
+    ASSERT_TRUE(watched([](const QString&, double) { return true; }).good());
+    const auto session = edit::Session::open(bench.book(), bench.clock());
+    session->apply([](const edit::EditContext& c) {
+        Yard yard;
+        yard.name = f("Late yard");
+        return edit::newYard(c, yard);
+    });
+    const core::Progress stops([](const QString&, double) { return false; }, [] { return true; },
+                               std::chrono::milliseconds(0));
+    int rows = 0;
+    const auto readAll = [&rows](const edit::EditContext& c) { c.each<Visit>([&rows](const Visit&) { ++rows; }); };
+    EXPECT_THROW(session->read(readAll, stops), core::Stopped);
+    EXPECT_LT(rows, 7000) << "in the middle of a statement";
+    EXPECT_NO_THROW(session->read(readAll)) << "once it is over nothing stops any more";
+    session->read([&](const edit::EditContext& c) { EXPECT_THROW(ExportNames(c, stops), core::Stopped); });
+    const auto db = store::Database::open(bench.book(), store::Access::ReadOnly);
+    EXPECT_THROW(edit::historyDetail(*db, session->history(1).front().seq, 300, stops), core::Stopped);
 }
 
 TEST_F(WatchedImport, ThatIsStoppedMakesNoBook) {

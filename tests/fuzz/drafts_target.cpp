@@ -62,8 +62,8 @@ bool sameNote(const ui::close::Drafted& a, const ui::close::Drafted& b) {
 
 void unwritten(const QByteArray& bytes) {
     const QString book =
-        bookIn(bytes, QStringLiteral("noted"), [](const QString& of) { return ui::close::DraftFile(of).path(); });
-    const ui::close::DraftFile file(book);
+        bookIn(bytes, QStringLiteral("noted"), [](const QString& of) { return ui::close::DraftFile(of, {}).path(); });
+    const ui::close::DraftFile file(book, QStringLiteral("a book"));
     const YardId yard{1};
     const Day day = dayOf(2026, 9, 20);
     const auto found = file.of(yard, day);

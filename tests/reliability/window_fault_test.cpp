@@ -83,6 +83,7 @@ protected:
     std::unique_ptr<CutVfs> vfs;
     qint64 faults = 0;
     qint64 losses = 0;
+    qint32 carried = 3'000; ///< where to, mm
 };
 
 /// In the status line and the form, or by itself; before anything was to be written it may be that of reading.
@@ -255,6 +256,39 @@ TEST_F(WindowFault, WhatIsSavedAndCannotBeReadAgainIsSaidAndShownLater) {
     EXPECT_EQ(said(), "The book is read again: what is shown is as it is now.");
     chord(Qt::Key_Z);
     EXPECT_EQ(book.visitsOf(QStringLiteral("A2")).size(), 1U);
+}
+
+// A page that reads once it is turned to, while the disk fails: one sentence, and the page shows all once it reads.
+TEST_F(WindowFault, APageThatCannotReadSaysSoOnceAndShowsAllLater) {
+    using ui::window::Place;
+    for (const Place place : {Place::Colonies, Place::Visits, Place::Health, Place::Season}) {
+        for (int at = 1;; at += longRun() ? 1 : 17) {
+            SCOPED_TRACE(std::to_string(static_cast<int>(place)) + ", at " + std::to_string(at));
+            window->setPlace(Place::YardPlan);
+            session().apply([this](const core::edit::EditContext& c) { // all pages are to read anew
+                return core::edit::carryHive(c, book.idOf(QStringLiteral("A1")), {0, ++carried}, book.clock().day);
+            });
+            dialogs.errors.clear();
+            dialogs.expectError = true;
+            vfs->fail({Op::Read, at, SQLITE_IOERR_READ, true});
+            window->setPlace(place);
+            const bool met = vfs->failed();
+            vfs->mend();
+            QCoreApplication::processEvents();
+            if (!met) break;
+            ++faults;
+            EXPECT_LE(dialogs.errors.size(), 1) << dialogs.errors.join(u'|').toStdString();
+            for (const QString& error : dialogs.errors)
+                EXPECT_TRUE(error == QLatin1String(kNotRead) || error == QLatin1String(kFailed)) << error.toStdString();
+            window->setPlace(Place::YardPlan);
+            window->setPlace(place);
+            EXPECT_EQ(window->page()->place(), place) << said();
+            EXPECT_LE(dialogs.errors.size(), 1);
+            if (HasFailure()) return;
+        }
+    }
+    EXPECT_EQ(session().check(), QStringList());
+    figure("Disk that fails under the window", "faults met by pages that read", faults, Sum::Faults);
 }
 
 // Each reading fails in turn, while a book is opened: one sentence, nothing written; afterwards it opens.

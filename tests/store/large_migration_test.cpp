@@ -1,12 +1,15 @@
 #include "core/edit/session.h"
+#include "core/edit/whole_book.h"
 #include "core/store/migration.h"
 
 #include <gtest/gtest.h>
 
+#include <QDir>
 #include <QElapsedTimer>
 #include <QFile>
 #include <QTemporaryDir>
 
+#include <algorithm>
 #include <cstdio>
 #include <sqlite3.h>
 #include <sys/resource.h>
@@ -93,6 +96,49 @@ TEST(LargeMigration, ABookOfVersionOneIsBroughtUpToDate) {
               QStringLiteral("strong and calm, visit %1 of C1").arg(size.visits));
     EXPECT_FALSE(session->notesFound(QStringLiteral("visit 2 of C7"), 10).notes.empty());
     EXPECT_EQ(session->settings().gainMin, 60);
+}
+
+QByteArray bytesAt(const QString& path) {
+    QFile file(path);
+    return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
+}
+
+TEST(LargeMigration, StoppedAtAnyTellingLeavesTheBookByteForByteAndNoCopy) {
+    QTemporaryDir dir;
+    const QString path = dir.filePath(QStringLiteral("book.yardwright"));
+    makeVersionOne(path, {30, 10});
+    const QByteArray before = bytesAt(path);
+    int stops = 0;
+    QStringList told;
+    const auto broughtUpToDate = [&](int tellings) {
+        int left = tellings;
+        const Progress progress(
+            [&](const QString& what, double) {
+                if (!told.contains(what)) told << what;
+                return --left > 0;
+            },
+            {}, std::chrono::milliseconds(0));
+        try {
+            edit::bringUpToDate(path, progress);
+            return true;
+        } catch (const Stopped&) {
+            ++stops;
+            return false;
+        }
+    };
+    for (int tellings = 1; !broughtUpToDate(tellings); tellings += std::max(1, tellings / 4)) {
+        ASSERT_EQ(bytesAt(path), before) << tellings;
+        ASSERT_EQ(QDir(dir.path()).entryList(QDir::Files | QDir::Hidden),
+                  QStringList(QStringLiteral("book.yardwright")))
+            << tellings;
+    }
+    EXPECT_GT(stops, 12) << "at the copy and at each table";
+    EXPECT_EQ(told, (QStringList{QStringLiteral("Keeping a copy of it as it is"),
+                                 QStringLiteral("Bringing its records up to date"), QStringLiteral("Writing…")}));
+    const LateClock clock;
+    EXPECT_EQ(edit::Session::open(path, clock)->visitsOf(ColonyId{1}, 100).size(), 10U);
+    EXPECT_EQ(bytesAt(path).mid(60, 4), QByteArray::fromHex("00000007")) << "user_version";
+    EXPECT_TRUE(QFile::exists(dir.filePath(QStringLiteral("book.version-1.yardwright"))));
 }
 
 } // namespace

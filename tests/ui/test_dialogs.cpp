@@ -54,4 +54,10 @@ std::optional<core::edit::Correction> TestDialogs::correction(const QString& wha
     return correctionAnswer;
 }
 
+bool TestDialogs::leaveAnyway(const QString& why) {
+    leaving << why;
+    if (!leave) ADD_FAILURE() << "asked whether to leave the book: " << why.toStdString();
+    return leave.value_or(true);
+}
+
 } // namespace tests

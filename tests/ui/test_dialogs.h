@@ -12,6 +12,8 @@ struct TestDialogs : ui::Dialogs {
     std::optional<core::edit::Correction> correctionAnswer; ///< not set: answers with nothing
     bool expectCorrection = false;
     bool expectError = false;
+    std::optional<bool> leave; ///< of leaveAnyway
+    QStringList leaving;       ///< why it was asked
     std::optional<QString> folder;
     std::optional<QString> csv; ///< of csvToRead
     std::optional<QString> pdf;
@@ -35,6 +37,7 @@ struct TestDialogs : ui::Dialogs {
     std::optional<QString> fileToWrite(const QString& title, const QString& suggestedName) override;
     std::optional<ui::print::PaperChoice> paperToUse(const ui::print::PaperChoice& usual) override;
     std::optional<core::edit::Correction> correction(const QString& what, const QString& message) override;
+    bool leaveAnyway(const QString& why) override;
 };
 
 } // namespace tests

@@ -271,7 +271,7 @@ TEST_F(Closing, OfNotesCutAtAnyByteTheWholeLinesStand) {
     key(Qt::Key_D);
     key(Qt::Key_D);
     key(Qt::Key_D);
-    const ui::close::DraftFile notes(book.path());
+    const ui::close::DraftFile notes(book.path(), window->desk()->session().bookId());
     QFile file(notes.path());
     ASSERT_TRUE(file.open(QIODevice::ReadOnly));
     const QByteArray whole = file.readAll();
@@ -288,6 +288,46 @@ TEST_F(Closing, OfNotesCutAtAnyByteTheWholeLinesStand) {
         EXPECT_TRUE(QFile::remove(notes.path() + QStringLiteral(".unread-1")));
         if (HasFailure()) return;
     }
+}
+
+// Another book is put in the place of the one that was noted for: its notes are not offered, and wait for theirs.
+TEST_F(Closing, NotesOfAnotherBookOfThatNameAreNeitherOfferedNorLost) {
+    key(Qt::Key_D);
+    const ui::close::DraftFile ours(book.path(), window->desk()->session().bookId());
+    const ui::close::DraftFile theirs(book.path(), QStringLiteral("01234567-89ab-cdef-0123-456789abcdef"));
+    ASSERT_EQ(ours.of(yard(), day()).all.size(), 1U);
+    EXPECT_EQ(theirs.of(yard(), day()).all.size(), 0U);
+    EXPECT_EQ(theirs.of(yard(), day()).lost, QString());
+    theirs.keep(yard(), day(), ours.of(yard(), day()).all);
+    theirs.keep(yard(), day(), {});
+    EXPECT_EQ(ours.of(yard(), day()).all.size(), 1U);
+    open(book.path());
+    EXPECT_EQ(shown(), "A1 → A2 done? | A4 → A5  | A6 shaken out into A5 ");
+}
+
+TEST_F(Closing, OfNotesThatSayNoBookItIsSaidUntilTheyAreKeptAgain) {
+    key(Qt::Key_D);
+    const QString path = book.path() + QStringLiteral(".unwritten");
+    QFile file(path);
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    const QByteArray id = window->desk()->session().bookId().toUtf8();
+    const QByteArray older = file.readAll().replace("\"book\":\"" + id + "\",", "");
+    file.close();
+    ASSERT_FALSE(older.contains(id));
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    file.write(older);
+    file.close();
+    dialogs.expectError = true;
+    open(book.path());
+    EXPECT_EQ(dialogs.errors, QStringList(QStringLiteral(
+                                  "What is noted here and not written yet was kept by an older version, which did not "
+                                  "say of which book it is: look at each line before you write the day.")));
+    EXPECT_EQ(shown(), "A1 → A2 done? | A4 → A5  | A6 shaken out into A5 ");
+    page->list()->setCurrentIndex(page->list()->model()->index(1, 0));
+    key(Qt::Key_D);
+    open(book.path());
+    EXPECT_EQ(shown(), "A1 → A2 done? | A4 → A5 done? | A6 shaken out into A5 ");
+    EXPECT_EQ(dialogs.errors.size(), 1) << "they are this book's now";
 }
 
 // The disk is full, or a folder stands in the file's place: said, and kept with the next key that can be.
@@ -310,7 +350,7 @@ TEST_F(Closing, NotesThatCannotBeKeptStayInTheListAndAreKeptLater) {
     page->list()->setCurrentIndex(page->list()->model()->index(1, 0));
     key(Qt::Key_D);
     EXPECT_FALSE(page->work().behind());
-    EXPECT_EQ(ui::close::DraftFile(book.path()).of(yard(), day()).all.size(), 2u);
+    EXPECT_EQ(ui::close::DraftFile(book.path(), window->desk()->session().bookId()).of(yard(), day()).all.size(), 2u);
     ASSERT_TRUE(QFile::remove(QString::fromStdString(path)));
     ASSERT_TRUE(QDir().mkpath(QString::fromStdString(path)));
     key(Qt::Key_D);

@@ -1,33 +1,12 @@
 #include "core/edit/edits.h"
 #include "core/exchange/export.h"
-#include "demo/demo_book.h"
-#include "tests/ui/book_of_test.h"
-#include "tests/ui/test_dialogs.h"
-#include "ui/backup/backups_window.h"
-#include "ui/backup/keeping.h"
-#include "ui/backup/where.h"
-#include "ui/busy/panel.h"
+#include "tests/ui/long_work.h"
 #include "ui/busy/run.h"
 #include "ui/health/report_page.h"
-#include "ui/look/colours.h"
 #include "ui/print/pages_view.h"
-#include "ui/window/backup_commands.h"
-#include "ui/window/commands.h"
 #include "ui/window/demo_offer.h"
-#include "ui/window/main_window.h"
 #include "ui/window/welcome.h"
-#include "ui/window/work_page.h"
 
-#include <gtest/gtest.h>
-
-#include <QApplication>
-#include <QDir>
-#include <QFile>
-#include <QProgressBar>
-#include <QPushButton>
-#include <QTemporaryDir>
-#include <QTest>
-#include <QTimer>
 #include <QTreeWidget>
 
 // Long work in the real window, by its keys: it shows how far it is, the window lives meanwhile, and Esc leaves
@@ -35,95 +14,9 @@
 
 namespace {
 
+using namespace tests;
 using core::edit::Session;
 using ui::busy::Panel;
-
-constexpr int kColonies = 400;
-
-QByteArray bytesAt(const QString& path) {
-    QFile file(path);
-    return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
-}
-
-/// What is seen of long work while it runs; presses a key once it is under way.
-class Looker : public QObject {
-public:
-    explicit Looker(int press = 0) : m_press(press) {
-        m_tick.start(1);
-        connect(&m_tick, &QTimer::timeout, this, &Looker::look);
-    }
-
-    int ticks = 0;
-    int shares = 0; ///< different ones
-    QStringList doing;
-    std::function<void()> meanwhile; ///< once
-
-private:
-    void look() {
-        for (const QWidget* w : QApplication::topLevelWidgets())
-            if (auto* panel = w->findChild<Panel*>(QString(), Qt::FindDirectChildrenOnly)) return see(*panel);
-    }
-    void see(Panel& panel) {
-        ++ticks;
-        EXPECT_TRUE(panel.isVisible());
-        if (panel.bar()->value() != m_last) ++shares;
-        m_last = panel.bar()->value();
-        if (!panel.doing().isEmpty() && !doing.contains(panel.doing())) doing << panel.doing();
-        if (m_last == 0 || panel.busy().stopped()) return;
-        if (!std::exchange(m_kept, true)) keepPicture(*panel.window());
-        if (meanwhile) std::exchange(meanwhile, {})();
-        if (m_press != 0) QTest::keyClick(panel.stopButton(), static_cast<Qt::Key>(m_press));
-    }
-
-    /// For looking at: YW_WORK_PICTURES=DIR, as it is, or dark with YW_WORK_DARK=1.
-    static void keepPicture(QWidget& window) {
-        const QString to = qEnvironmentVariable("YW_WORK_PICTURES");
-        if (to.isEmpty()) return;
-        const QString name = QString::fromLatin1(testing::UnitTest::GetInstance()->current_test_info()->name());
-        EXPECT_TRUE(window.grab().save(QDir(to).filePath(name + QStringLiteral(".png"))));
-    }
-
-    QTimer m_tick;
-    bool m_kept = false;
-    int m_press;
-    int m_last = 0;
-};
-
-struct LongWork : testing::Test {
-    static void SetUpTestSuite() {
-        shared = std::make_unique<QTemporaryDir>();
-        const tests::FixedClock now;
-        const auto session = Session::create(shared->filePath(QStringLiteral("large.yardwright")), now);
-        demo::DemoSize size;
-        size.colonies = kColonies;
-        demo::fillDemoBook(*session, size);
-    }
-    static void TearDownTestSuite() { shared.reset(); }
-
-    void SetUp() override {
-        ASSERT_TRUE(QFile::copy(shared->filePath(QStringLiteral("large.yardwright")), book()));
-        const bool dark = qEnvironmentVariableIsSet("YW_WORK_DARK");
-        QApplication::setPalette(ui::look::paletteOf(ui::look::colours(dark)));
-        window = std::make_unique<ui::window::MainWindow>(clock, dialogs);
-        window->show();
-        ASSERT_TRUE(QTest::qWaitForWindowExposed(window.get()));
-        window->activateWindow();
-    }
-    void open() { ASSERT_TRUE(window->openBook(book(), false)); }
-    void press(Qt::Key key) const { QTest::keyClick(window.get(), key, Qt::ControlModifier | Qt::AltModifier); }
-    QString book() const { return folder.filePath(QStringLiteral("book.yardwright")); }
-    QString out(const char* name) const { return folder.filePath(QLatin1StringView(name)); }
-    std::string said() const { return window->saying().toStdString(); }
-    bool anyPanel() const { return window->findChild<Panel*>() != nullptr; }
-
-    static std::unique_ptr<QTemporaryDir> shared;
-    QTemporaryDir folder;
-    tests::FixedClock clock;
-    tests::TestDialogs dialogs;
-    std::unique_ptr<ui::window::MainWindow> window;
-};
-
-std::unique_ptr<QTemporaryDir> LongWork::shared;
 
 TEST_F(LongWork, AnExportStoppedByEscLeavesNoFile) {
     open();
@@ -151,7 +44,7 @@ TEST_F(LongWork, AnExportThatGoesOnIsWholeAndTheWindowLives) {
     EXPECT_EQ(said(), "The book's files are in the folder " + out("there").toStdString() + '.');
     EXPECT_GT(looker.ticks, 5) << "timers run";
     EXPECT_GT(looker.shares, 2);
-    EXPECT_EQ(looker.doing, QStringList(QStringLiteral("Writing the book as CSV files")));
+    EXPECT_EQ(looker.doing.value(0), QStringLiteral("Writing the book as CSV files"));
     EXPECT_TRUE(window->isVisible());
     EXPECT_EQ(window->desk()->session().history(1).front().seq, lines) << "no edit in between";
     core::exchange::exportBook(window->desk()->session(), out("again"));
@@ -179,7 +72,7 @@ TEST_F(LongWork, WhatIsThereAlreadyStaysWhereAnExportIsStopped) {
 
 TEST_F(LongWork, AnInventedBookIsMadeFromTheStartOrNotAtAll) {
     const auto make = [](const QString& path, const core::Progress& progress) {
-        const tests::FixedClock now;
+        const FixedClock now;
         try {
             demo::DemoSize size;
             size.colonies = kColonies;
@@ -205,26 +98,6 @@ TEST_F(LongWork, AnInventedBookIsMadeFromTheStartOrNotAtAll) {
     EXPECT_EQ(window->desk()->reading().snapshot.colonies.size(), static_cast<size_t>(kColonies));
     EXPECT_GE(looker.doing.size(), 3);
 }
-
-struct LongBackups : LongWork {
-    LongBackups() { ui::backup::setFolder(shelf.path()); }
-    ~LongBackups() override { ui::backup::setFolder({}); }
-    void SetUp() override {
-        LongWork::SetUp();
-        open();
-        press(Qt::Key_U);
-        shown = window->page()->findChild<ui::backup::BackupsWindow*>();
-        ASSERT_NE(shown, nullptr);
-        shown->activateWindow();
-    }
-    void make() const {
-        QTest::keyClick(shown->makeButton(), Qt::Key_Space);
-        auto* keeping = window->commands()->backups()->keeping();
-        EXPECT_TRUE(QTest::qWaitFor([&] { return !keeping->running(); }, 20'000));
-    }
-    QTemporaryDir shelf;
-    ui::backup::BackupsWindow* shown = nullptr;
-};
 
 TEST_F(LongBackups, OneThatIsStoppedLeavesNoFile) {
     auto* keeping = window->commands()->backups()->keeping();

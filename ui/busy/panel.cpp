@@ -13,7 +13,7 @@
 
 namespace ui::busy {
 
-Panel::Panel(const QString& sentence, QWidget& window, Others others)
+Panel::Panel(const QString& sentence, QWidget& window, Others others, Keys keys)
     : QFrame(&window),
       m_doing(new QLabel(this)),
       m_bar(new QProgressBar(this)),
@@ -40,7 +40,7 @@ Panel::Panel(const QString& sentence, QWidget& window, Others others)
     move((window.width() - width()) / 2, (window.height() - height()) / 2);
     show();
     raise();
-    m_busy = std::make_unique<Busy>(window, *m_bar, *m_stop, others);
+    m_busy = std::make_unique<Busy>(window, *m_bar, *m_stop, others, keys);
     connect(m_busy.get(), &Busy::told, m_doing, &QLabel::setText);
 }
 

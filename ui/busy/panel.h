@@ -17,7 +17,7 @@ namespace ui::busy {
 class Panel : public QFrame {
     Q_OBJECT
 public:
-    Panel(const QString& sentence, QWidget& window, Others others = Others::Wait);
+    Panel(const QString& sentence, QWidget& window, Others others = Others::Wait, Keys keys = Keys::ToStop);
     ~Panel() override;
 
     Busy& busy() { return *m_busy; }

@@ -2,6 +2,7 @@
 
 #include "ui/busy/panel.h"
 
+#include <QCoreApplication>
 #include <QEventLoop>
 #include <QThread>
 #include <QTimer>
@@ -22,6 +23,7 @@ struct Said {
     std::mutex lock;
     QString what;
     double share = 0;
+    bool past = false; ///< it can no longer be stopped
     std::atomic<bool> stop = false;
 
     core::Progress progress() {
@@ -32,7 +34,12 @@ struct Said {
                 share = done;
                 return !stop;
             },
-            [this] { return stop.load(); });
+            [this] { return stop.load(); }, std::chrono::milliseconds(20),
+            [this](const QString& last) {
+                const std::lock_guard hold(lock);
+                what = last;
+                past = true;
+            });
     }
 };
 
@@ -55,11 +62,13 @@ bool run(QWidget& window, const QString& sentence, const std::function<void(cons
         Panel panel(sentence, window, Others::GoOn);
         QTimer look;
         QObject::connect(&look, &QTimer::timeout, &panel, [&] {
-            said.stop = panel.busy().stopped();
             const std::lock_guard hold(said.lock);
             panel.busy().show(said.what, said.share);
+            if (said.past) panel.busy().pastStopping(said.what);
         });
         look.start(kPaintsApartMs);
+        QObject::connect(&panel.busy(), &Busy::told, &panel, [&] { said.stop = panel.busy().stopped(); });
+        QCoreApplication::processEvents(); // it is seen, and can be stopped, before the work begins
         QEventLoop loop;
         QObject::connect(thread.get(), &QThread::finished, &loop, &QEventLoop::quit);
         thread->start();

@@ -19,7 +19,7 @@ ClosePage::ClosePage(desk::Desk& desk, Dialogs& dialogs, QWidget* parent)
 
 ClosePage::ClosePage(desk::Desk& desk, Dialogs& dialogs, CloseFoot* foot, QWidget* parent)
     : StepPage(desk, dialogs, foot, tr("Write back"), tr("Strips of the merge day"), parent),
-      m_work(desk),
+      m_work(desk, this),
       m_model(new CloseModel(this)),
       m_delegate(new CloseDelegate(*m_model, this)),
       m_foot(foot),

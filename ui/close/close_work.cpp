@@ -12,6 +12,10 @@ using core::Error;
 using core::StripOutcome;
 namespace edit = core::edit;
 
+namespace {
+DraftFile fileOf(const edit::Session& session) { return {session.path(), session.bookId()}; }
+} // namespace
+
 CloseWork::CloseWork(desk::Desk& desk, QObject* parent) : QObject(parent), m_desk(desk) {}
 
 QString CloseWork::barred() const {
@@ -51,7 +55,7 @@ void CloseWork::read() {
         if (const auto waiting = m_waiting.find({yard, m_day}); other && waiting != m_waiting.end()) {
             m_draft = waiting->second;
         } else if (other && yard.value > 0) {
-            DraftFile::Notes notes = DraftFile(m_desk.session().path()).of(m_yard, m_day);
+            DraftFile::Notes notes = fileOf(m_desk.session()).of(m_yard, m_day);
             m_draft = std::move(notes.all);
             if (!notes.lost.isEmpty()) unread.emplace(Error::Kind::Book, notes.lost);
         }
@@ -93,7 +97,7 @@ void CloseWork::keep() {
 }
 
 void CloseWork::catchUp() {
-    const DraftFile file(m_desk.session().path());
+    const DraftFile file = fileOf(m_desk.session());
     while (!m_waiting.empty()) {
         const auto& [where, notes] = *m_waiting.begin();
         file.keep(where.first, where.second, notes);
@@ -111,7 +115,7 @@ int CloseWork::rowOf(const Drafted& d) const {
 }
 
 int CloseWork::note(const Drafted& d) {
-    const DraftFile file(m_desk.session().path());
+    const DraftFile file = fileOf(m_desk.session());
     if (d.strip.yard != m_yard || d.strip.day != m_day) { // another yard was shown while the form was open
         auto there = file.of(d.strip.yard, d.strip.day).all;
         std::erase_if(there, [&](const Drafted& x) { return keyOf(x) == keyOf(d); });

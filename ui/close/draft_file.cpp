@@ -32,6 +32,7 @@ const QString kNote = QStringLiteral("note");
 const QString kBy = QStringLiteral("by");
 const QString kInstead = QStringLiteral("instead");
 const QString kFact = QStringLiteral("fact");
+const QString kBook = QStringLiteral("book");
 
 QJsonObject unionJson(core::LineageHow how, core::ColonyId moved, core::ColonyId host) {
     return {{kHow, core::word(how)}, {kMovedName, moved.value}, {kHost, host.value}};
@@ -68,34 +69,6 @@ std::optional<Drafted> draftedOf(const QJsonObject& o) {
     return d;
 }
 
-/// One note a line, so that a file of which a part is spoilt can be read for the rest.
-QByteArray textOf(const std::vector<Drafted>& all) {
-    QByteArray text = "[";
-    for (const Drafted& d : all)
-        text += (text.size() > 1 ? ",\n" : "\n") + QJsonDocument(jsonOf(d)).toJson(QJsonDocument::Compact);
-    return text + "\n]\n";
-}
-
-/// False where something was passed over.
-bool takeNotes(const QByteArray& text, std::vector<Drafted>& out) {
-    QJsonArray objects;
-    const QJsonDocument whole = QJsonDocument::fromJson(text);
-    bool all = whole.isArray();
-    if (all)
-        objects = whole.array();
-    else
-        for (const QByteArray& line : text.split('\n'))
-            objects.append(QJsonDocument::fromJson(line.endsWith(',') ? line.chopped(1) : line).object());
-    for (const auto& object : objects) {
-        auto d = draftedOf(object.toObject());
-        if (d)
-            out.push_back(*std::move(d));
-        else
-            all = false;
-    }
-    return all;
-}
-
 Error unread(const QFileDevice& file) {
     return Error(
         Error::Kind::Book,
@@ -114,14 +87,50 @@ Error notKept(const QFileDevice& file) {
 
 } // namespace
 
-DraftFile::Notes DraftFile::all() const {
+/// One note a line, so that a file of which a part is spoilt can be read for the rest.
+QByteArray DraftFile::textOf(const std::vector<Kept>& all) {
+    QByteArray text = "[";
+    for (const Kept& kept : all) {
+        QJsonObject note = jsonOf(kept.note);
+        if (!kept.book.isEmpty()) note[kBook] = kept.book;
+        text += (text.size() > 1 ? ",\n" : "\n") + QJsonDocument(note).toJson(QJsonDocument::Compact);
+    }
+    return text + "\n]\n";
+}
+
+/// False where something was passed over.
+bool DraftFile::take(const QByteArray& text, std::vector<Kept>& out) {
+    QJsonArray objects;
+    const QJsonDocument whole = QJsonDocument::fromJson(text);
+    bool all = whole.isArray();
+    if (all)
+        objects = whole.array();
+    else
+        for (const QByteArray& line : text.split('\n'))
+            objects.append(QJsonDocument::fromJson(line.endsWith(',') ? line.chopped(1) : line).object());
+    for (const auto& object : objects) {
+        auto d = draftedOf(object.toObject());
+        if (d)
+            out.push_back({*std::move(d), object.toObject()[kBook].toString()});
+        else
+            all = false;
+    }
+    return all;
+}
+
+bool DraftFile::ours(const Kept& kept, core::YardId yard, core::Day day) const {
+    const bool book = kept.book.isEmpty() || kept.book == m_bookId;
+    return book && kept.note.strip.yard == yard && kept.note.strip.day == day;
+}
+
+DraftFile::Found DraftFile::all() const {
     QFile file(m_path);
     if (!file.exists()) return {};
     if (!core::noPlainFile(m_path).isEmpty() || !file.open(QIODevice::ReadOnly)) throw unread(file);
     const QByteArray text = file.readAll();
     if (text.size() != file.size()) throw unread(file);
-    Notes notes;
-    if (takeNotes(text, notes.all)) return notes;
+    Found notes;
+    if (take(text, notes.all)) return notes;
     const QString aside = putAside();
     notes.lost = Drafts::tr("Of what was noted and not written yet something could not be read. What could is there "
                             "again; the file of before is kept as %1.")
@@ -141,19 +150,29 @@ QString DraftFile::putAside() const {
 }
 
 DraftFile::Notes DraftFile::of(core::YardId yard, core::Day day) const {
-    Notes notes = all();
-    std::erase_if(notes.all, [&](const Drafted& d) { return d.strip.yard != yard || d.strip.day != day; });
+    Found found = all();
+    Notes notes{{}, found.lost};
+    bool older = false;
+    for (Kept& kept : found.all) {
+        if (!ours(kept, yard, day)) continue;
+        older = older || kept.book.isEmpty();
+        notes.all.push_back(std::move(kept.note));
+    }
+    if (older && notes.lost.isEmpty())
+        notes.lost =
+            Drafts::tr("What is noted here and not written yet was kept by an older version, which did not say "
+                       "of which book it is: look at each line before you write the day.");
     return notes;
 }
 
 void DraftFile::keep(core::YardId yard, core::Day day, const std::vector<Drafted>& now) const {
-    std::vector<Drafted> whole = all().all;
-    std::erase_if(whole, [&](const Drafted& d) { return d.strip.yard == yard && d.strip.day == day; });
-    whole.insert(whole.end(), now.begin(), now.end());
+    std::vector<Kept> whole = all().all;
+    std::erase_if(whole, [&](const Kept& kept) { return ours(kept, yard, day); });
+    for (const Drafted& note : now) whole.push_back({note, m_bookId});
     write(whole);
 }
 
-void DraftFile::write(const std::vector<Drafted>& all) const {
+void DraftFile::write(const std::vector<Kept>& all) const {
     if (all.empty()) {
         QFile file(m_path);
         if (file.exists() && !file.remove()) throw notKept(file);

@@ -4,6 +4,7 @@
 
 #include <QString>
 
+#include <utility>
 #include <vector>
 
 namespace ui::close {
@@ -21,13 +22,17 @@ struct Drafted {
 /// when the book is opened, whatever ended the program.
 class DraftFile {
 public:
-    explicit DraftFile(const QString& book) : m_path(book + QStringLiteral(".unwritten")) {}
+    /// `bookId`: the uuid of the book; another book that lies there by now is not given its notes, and keeps them.
+    DraftFile(const QString& book, QString bookId)
+        : m_path(book + QStringLiteral(".unwritten")), m_bookId(std::move(bookId)) {}
 
     QString path() const { return m_path; }
 
     struct Notes {
         std::vector<Drafted> all; ///< in the order they were noted
-        QString lost;             ///< what is to be said where some could not be read; empty: all could
+        /// What is to be said where some could not be read, or were noted before notes said of which book they are;
+        /// empty: nothing.
+        QString lost;
     };
     /// Where some cannot be read, the file as it is goes under another name beside it. Throws Error(Book) where none
     /// can: then it stays.
@@ -37,11 +42,23 @@ public:
     void keep(core::YardId yard, core::Day day, const std::vector<Drafted>& now) const;
 
 private:
-    Notes all() const;
-    void write(const std::vector<Drafted>& all) const;
+    struct Kept {
+        Drafted note;
+        QString book; ///< the uuid; empty: noted by an older version
+    };
+    struct Found {
+        std::vector<Kept> all;
+        QString lost;
+    };
+    static bool take(const QByteArray& text, std::vector<Kept>& out);
+    static QByteArray textOf(const std::vector<Kept>& all);
+    bool ours(const Kept& kept, core::YardId yard, core::Day day) const;
+    Found all() const;
+    void write(const std::vector<Kept>& all) const;
     QString putAside() const;
 
     QString m_path;
+    QString m_bookId;
 };
 
 } // namespace ui::close

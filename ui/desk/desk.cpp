@@ -214,16 +214,23 @@ Desk::done(const QString& what,
         emit said(m_onlyRead);
         return std::nullopt;
     }
+    const auto written = [&](const std::optional<edit::Correction>& correction) {
+        const std::shared_ptr<void> meanwhile = m_whileWritten ? m_whileWritten() : nullptr;
+        return act(correction);
+    };
     std::optional<edit::HistoryLine> line;
     try {
         try {
-            line = act({});
+            line = written({});
         } catch (const core::Error& e) {
             if (e.kind() != core::Error::Kind::Correction) throw;
             const auto correction = m_dialogs.correction(what, e.userMessage());
             if (!correction) return std::nullopt;
-            line = act(correction);
+            line = written(correction);
         }
+    } catch (const core::Stopped&) {
+        emit said(tr("Stopped: nothing was written."));
+        return std::nullopt;
     } catch (const core::Error& e) {
         if (e.kind() == core::Error::Kind::Book) emit notSaved(e.userMessage());
         throw;

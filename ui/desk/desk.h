@@ -7,6 +7,7 @@
 #include <QObject>
 #include <QTimer>
 
+#include <functional>
 #include <map>
 #include <memory>
 #include <optional>
@@ -46,6 +47,10 @@ public:
     /// Whether past days can be written; never when a book is opened, and no more once today is shown.
     bool pastOpen() const { return m_pastOpen; }
     void setPastOpen(bool open);
+
+    /// What lives while an edit is written, and is gone before anything is asked or said of it.
+    using WhileWritten = std::function<std::shared_ptr<void>()>;
+    void setWhileWritten(WhileWritten begin) { m_whileWritten = std::move(begin); }
 
     /// Who writes: the "by" of the history's lines and what is proposed for the "by" of records; empty: nobody named.
     QString author() const { return m_author; }
@@ -105,6 +110,7 @@ private:
     bool m_pastOpen = false;
     bool m_behind = false; ///< another changed the book, and it could not be read since
     QTimer m_poll;
+    WhileWritten m_whileWritten;
     QString m_author;
     core::Day m_day;
     std::map<core::YardId, int> m_variants; ///< of the day shown, where another than the standing one is chosen

@@ -28,6 +28,8 @@ public:
     /// As Drafts::type and drop; where it cannot be kept that is said, and what is typed stands.
     void type(core::ColonyId colony, core::VisitId was, const visit::VisitDraft& draft, const visit::VisitDraft& bare);
     void drop(core::ColonyId colony, core::VisitId was);
+    /// As Drafts::catchUp.
+    void catchUp() { m_drafts.catchUp(); }
 
     /// What a new visit begins with: as carried from the one before, or of the day shown, by who writes.
     visit::VisitDraft fresh() const;

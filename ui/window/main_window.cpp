@@ -2,6 +2,7 @@
 
 #include "core/edit/people.h"
 #include "core/edit/salvage.h"
+#include "ui/busy/long_edit.h"
 #include "ui/look/mnemonics.h"
 #include "ui/look/sheet.h"
 #include "ui/look/text_size.h"
@@ -14,6 +15,7 @@
 #include "ui/window/commands.h"
 #include "ui/window/guarded_application.h"
 #include "ui/window/import_folder.h"
+#include "ui/window/leaving.h"
 #include "ui/window/one_error.h"
 #include "ui/window/open_book.h"
 #include "ui/window/read_banner.h"
@@ -25,6 +27,7 @@
 #include "ui/window/yard_commands.h"
 
 #include <QAction>
+#include <QCloseEvent>
 #include <QEvent>
 #include <QFileInfo>
 #include <QFrame>
@@ -108,7 +111,9 @@ bool MainWindow::openBook(const QString& path, bool remember) {
     }
     guarded(m_dialogs, [&] {
         try {
-            OpenedBook opening = openOrRead(path, m_clock);
+            OpenedBook opening = openOrRead(path, m_clock, *this);
+            if (!opening.session) return say(tr("Stopped: the book is as it was."));
+            if (!mayLeave()) return;
             lay(std::move(opening.session), opening.onlyRead);
         } catch (const core::Error& e) {
             if (!core::edit::mayBeSalvaged(e, path)) throw;
@@ -123,6 +128,7 @@ bool MainWindow::openBook(const QString& path, bool remember) {
 bool MainWindow::makeBook(const QString& path) {
     bool made = false;
     guarded(m_dialogs, [&] {
+        if (!mayLeave()) return;
         lay(core::edit::Session::create(path, m_clock));
         rememberBook(m_desk->session().path());
         m_whoKeeps->ask(people::lastAuthor());
@@ -133,7 +139,7 @@ bool MainWindow::makeBook(const QString& path) {
 }
 
 bool MainWindow::replaceBook(const std::function<void(const QString& book)>& work) {
-    if (!m_desk) return false;
+    if (!m_desk || !mayLeave()) return false;
     const QString book = m_desk->session().path();
     putAway();
     m_desk.reset();
@@ -145,6 +151,11 @@ bool MainWindow::replaceBook(const std::function<void(const QString& book)>& wor
     });
     return openBook(book) && done;
 }
+
+/// Nothing that is typed is lost by it, or whoever typed it was asked.
+bool MainWindow::mayLeave() { return !m_page || window::mayLeave(*m_page, m_dialogs); }
+
+void MainWindow::closeEvent(QCloseEvent* event) { event->setAccepted(mayLeave()); }
 
 /// What shows the book on the desk.
 void MainWindow::putAway() {
@@ -172,6 +183,7 @@ void MainWindow::lay(std::unique_ptr<core::edit::Session> session, const QString
 }
 
 void MainWindow::connectBook() {
+    m_desk->setWhileWritten([this] { return std::make_shared<busy::LongEdit>(m_desk->session(), *this); });
     connect(m_page->merge(), &merge::MergePlace::stepAsked, this, [this] { setPlace(Place::MergeDay); });
     m_page->addActions(m_page->merge()->stepActions());
     connect(m_desk.get(), &desk::Desk::said, this, &MainWindow::say);

@@ -73,10 +73,12 @@ signals:
 
 protected:
     bool event(QEvent* event) override;
+    void closeEvent(QCloseEvent* event) override;
 
 private:
     void buildFrame();
     void lay(std::unique_ptr<core::edit::Session> session, const QString& onlyRead = {});
+    bool mayLeave();
     void putAway();
     void connectBook();
     void settle();

@@ -28,6 +28,7 @@ public:
     std::optional<core::edit::Correction> correction(const QString& what, const QString& message) override {
         return m_real.correction(what, message);
     }
+    bool leaveAnyway(const QString& why) override { return m_real.leaveAnyway(why); }
 
 private:
     Dialogs& m_real;

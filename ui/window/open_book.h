@@ -7,6 +7,8 @@
 
 #include <memory>
 
+class QWidget;
+
 namespace ui::window {
 
 struct OpenedBook {
@@ -14,8 +16,9 @@ struct OpenedBook {
     QString onlyRead; ///< why it can only be read, one sentence; empty: it can be written
 };
 
-/// For writing; where another holds the book or the disk forbids it, for reading only. Throws Error(Book).
-OpenedBook openOrRead(const QString& path, const core::Clock& clock);
+/// For writing; where another holds the book or the disk forbids it, for reading only. A book of an older version is
+/// brought up to date first, which `window` shows and can stop: no session then. Throws Error(Book).
+OpenedBook openOrRead(const QString& path, const core::Clock& clock, QWidget& window);
 
 /// "Ana on barn-laptop has this book open since 14:05: here it can only be read." What stood against writing, as a
 /// sentence for the window.

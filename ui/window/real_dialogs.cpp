@@ -151,4 +151,15 @@ std::optional<core::edit::Correction> RealDialogs::correction(const QString& wha
     return core::edit::Correction{by->text().trimmed(), reason->text().trimmed()};
 }
 
+bool RealDialogs::leaveAnyway(const QString& why) {
+    QMessageBox box(QMessageBox::NoIcon, Asked::tr("Yardwright"), why, QMessageBox::NoButton,
+                    QApplication::activeWindow());
+    const QPushButton* leave = box.addButton(Asked::tr("&Close anyway"), QMessageBox::DestructiveRole);
+    QPushButton* stay = box.addButton(Asked::tr("&Stay"), QMessageBox::RejectRole);
+    box.setDefaultButton(stay);
+    box.setEscapeButton(stay);
+    box.exec();
+    return box.clickedButton() == leave;
+}
+
 } // namespace ui::window

@@ -20,6 +20,7 @@ public:
     std::optional<QString> fileToWrite(const QString& title, const QString& suggestedName) override;
     std::optional<print::PaperChoice> paperToUse(const print::PaperChoice& usual) override;
     std::optional<core::edit::Correction> correction(const QString& what, const QString& message) override;
+    bool leaveAnyway(const QString& why) override;
 };
 
 } // namespace ui::window

@@ -57,6 +57,7 @@ struct NoDialogs : Dialogs {
         refuse(what);
         return std::nullopt;
     }
+    bool leaveAnyway(const QString&) override { return true; }
     static void refuse(const QString& what) { throw core::Error(core::Error::Kind::Internal, what); }
 };
 

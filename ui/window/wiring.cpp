@@ -21,6 +21,7 @@
 #include "ui/window/plan_menu.h"
 #include "ui/window/plan_paper.h"
 #include "ui/window/read_banner.h"
+#include "ui/window/remembered.h"
 #include "ui/window/salvage_commands.h"
 #include "ui/window/status_line.h"
 #include "ui/window/time_commands.h"
@@ -152,6 +153,7 @@ void wire(MainWindow& window, Commands& commands, Dialogs& dialogs) {
     commands.yards()->wire(window, dialogs);
     commands.time()->wire(window);
     wireSignNotice(window, dialogs);
+    QObject::connect(new Remembered(&window), &Remembered::failed, &window, &MainWindow::say);
     wireWelcome(window, commands);
     QObject::connect(window.topBar(), &TopBar::undoAsked, &window, &MainWindow::undo);
     QObject::connect(window.topBar(), &TopBar::placeAsked, &window, &MainWindow::setPlace);
