@@ -271,7 +271,7 @@ TEST_F(Closing, OfNotesCutAtAnyByteTheWholeLinesStand) {
     key(Qt::Key_D);
     key(Qt::Key_D);
     key(Qt::Key_D);
-    const ui::close::DraftFile notes(book.path(), window->desk()->session().bookId());
+    const ui::close::DraftFile notes(book.path(), desk->session().bookId());
     QFile file(notes.path());
     ASSERT_TRUE(file.open(QIODevice::ReadOnly));
     const QByteArray whole = file.readAll();
@@ -293,7 +293,7 @@ TEST_F(Closing, OfNotesCutAtAnyByteTheWholeLinesStand) {
 // Another book is put in the place of the one that was noted for: its notes are not offered, and wait for theirs.
 TEST_F(Closing, NotesOfAnotherBookOfThatNameAreNeitherOfferedNorLost) {
     key(Qt::Key_D);
-    const ui::close::DraftFile ours(book.path(), window->desk()->session().bookId());
+    const ui::close::DraftFile ours(book.path(), desk->session().bookId());
     const ui::close::DraftFile theirs(book.path(), QStringLiteral("01234567-89ab-cdef-0123-456789abcdef"));
     ASSERT_EQ(ours.of(yard(), day()).all.size(), 1U);
     EXPECT_EQ(theirs.of(yard(), day()).all.size(), 0U);
@@ -310,7 +310,7 @@ TEST_F(Closing, OfNotesThatSayNoBookItIsSaidUntilTheyAreKeptAgain) {
     const QString path = book.path() + QStringLiteral(".unwritten");
     QFile file(path);
     ASSERT_TRUE(file.open(QIODevice::ReadOnly));
-    const QByteArray id = window->desk()->session().bookId().toUtf8();
+    const QByteArray id = desk->session().bookId().toUtf8();
     const QByteArray older = file.readAll().replace("\"book\":\"" + id + "\",", "");
     file.close();
     ASSERT_FALSE(older.contains(id));
@@ -350,7 +350,7 @@ TEST_F(Closing, NotesThatCannotBeKeptStayInTheListAndAreKeptLater) {
     page->list()->setCurrentIndex(page->list()->model()->index(1, 0));
     key(Qt::Key_D);
     EXPECT_FALSE(page->work().behind());
-    EXPECT_EQ(ui::close::DraftFile(book.path(), window->desk()->session().bookId()).of(yard(), day()).all.size(), 2u);
+    EXPECT_EQ(ui::close::DraftFile(book.path(), desk->session().bookId()).of(yard(), day()).all.size(), 2u);
     ASSERT_TRUE(QFile::remove(QString::fromStdString(path)));
     ASSERT_TRUE(QDir().mkpath(QString::fromStdString(path)));
     key(Qt::Key_D);
