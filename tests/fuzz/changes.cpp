@@ -3,8 +3,6 @@
 #include <QDir>
 #include <QFile>
 
-#include <cstring>
-
 namespace tests::fuzz {
 
 namespace {
@@ -112,11 +110,10 @@ Stock stockOf(const Target& target) {
 }
 
 QByteArray changed(const Target& target, const Stock& stock, std::mt19937& random) {
-    const bool book = std::strcmp(target.name, "book") == 0;
     QByteArray input = oneOf(stock.corpus, random);
     for (qsizetype n = 1 + below(random, 4); n > 0; --n) {
         const qsizetype how = below(random, 8);
-        if (book && how > 0)
+        if (target.patches && how > 0)
             input = changedPatch(input, random);
         else if (how < 4)
             changeBytes(input, stock, random);

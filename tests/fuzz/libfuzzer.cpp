@@ -33,7 +33,7 @@ extern "C" int LLVMFuzzerTestOneInput(const uint8_t* data, size_t size) {
 
 extern "C" size_t LLVMFuzzerCustomMutator(uint8_t* data, size_t size, size_t most, unsigned int seed) {
     std::mt19937 random(seed);
-    if (std::strcmp(target().name, "book") != 0 || random() % 4 == 0) return LLVMFuzzerMutate(data, size, most);
+    if (!target().patches || random() % 4 == 0) return LLVMFuzzerMutate(data, size, most);
     const QByteArray changed =
         tests::fuzz::changedPatch(bytesOf(data, size), random).left(static_cast<qsizetype>(most));
     std::memcpy(data, changed.constData(), static_cast<size_t>(changed.size()));

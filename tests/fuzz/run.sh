@@ -10,7 +10,7 @@ cd "$(dirname "$0")/../.."
 seconds=${1:-600}
 shift || true
 targets=("$@")
-[ ${#targets[@]} -gt 0 ] || targets=(book csv drafts history mapping settings words)
+[ ${#targets[@]} -gt 0 ] || targets=(book csv drafts history mapping salvage settings words)
 build=${YW_FUZZ_BUILD:-$PWD/build/fuzz}
 
 bash demo/install.sh
@@ -28,8 +28,10 @@ for target in "${targets[@]}"; do
     mkdir -p "$build/corpus/$target"
     log=$build/$target.log
     status=0
+    words=()
+    [ ! -e "tests/fuzz/$target.dict" ] || words=("-dict=tests/fuzz/$target.dict")
     "$build/fuzz_$target" -max_total_time="$seconds" -timeout=25 -rss_limit_mb=3000 -malloc_limit_mb=1500 -max_len=4096 \
-        -detect_leaks=0 -print_final_stats=1 -dict="tests/fuzz/$target.dict" -artifact_prefix="$found/$target-" \
+        -detect_leaks=0 -print_final_stats=1 "${words[@]}" -artifact_prefix="$found/$target-" \
         "$build/corpus/$target" "tests/fuzz/corpus/$target" >"$log" 2>&1 || status=$?
     inputs=$(sed -n 's/^stat::number_of_executed_units: *//p' "$log")
     [ $status -eq 0 ] || bad=$((bad + 1))

@@ -26,11 +26,13 @@ inline void need(bool holds, const char* what, const QString& more = {}) {
 struct Target {
     const char* name; ///< its corpus is tests/fuzz/corpus/NAME, its words tests/fuzz/NAME.dict
     void (*one)(const QByteArray& input);
-    qsizetype mostBytes; ///< of an input made at random
+    qsizetype mostBytes;  ///< of an input made at random
+    bool patches = false; ///< its inputs are changes of a book (book_patch.h)
 };
 
 void csvOne(const QByteArray& input);
 void mappingOne(const QByteArray& input);
+void salvageOne(const QByteArray& input);
 void settingsOne(const QByteArray& input);
 void bookOne(const QByteArray& input);
 void draftsOne(const QByteArray& input);

@@ -8,9 +8,13 @@ namespace tests::fuzz {
 
 namespace {
 
-constexpr std::array kTargets = {Target{"csv", csvOne, 4096},           Target{"mapping", mappingOne, 4096},
-                                 Target{"settings", settingsOne, 1024}, Target{"book", bookOne, 1024},
-                                 Target{"drafts", draftsOne, 2048},     Target{"history", historyOne, 1024},
+constexpr std::array kTargets = {Target{"csv", csvOne, 4096},
+                                 Target{"mapping", mappingOne, 4096},
+                                 Target{"settings", settingsOne, 1024},
+                                 Target{"book", bookOne, 1024, true},
+                                 Target{"drafts", draftsOne, 2048},
+                                 Target{"history", historyOne, 1024},
+                                 Target{"salvage", salvageOne, 1024, true},
                                  Target{"words", wordsOne, 512}};
 
 } // namespace

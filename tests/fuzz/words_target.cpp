@@ -1,4 +1,5 @@
 #include "core/base/natural_order.h"
+#include "core/edit/edit_context.h"
 #include "core/exchange/kept_mapping.h"
 #include "core/exchange/number.h"
 #include "core/exchange/text_source.h"
