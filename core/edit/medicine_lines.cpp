@@ -132,6 +132,8 @@ void makeMedicineLines(const store::Database& db) {
     transaction.commit();
 }
 
+void needMedicineLines(const store::Database& db) { linesOfHistory(db); }
+
 std::vector<MedicineChange> medicineChanges(const store::Database& db) {
     const store::ReadTransaction steady(db);
     const Lines lines = db.number(kUnmade) == 0 ? storedLines(db) : linesOfHistory(db);

@@ -22,6 +22,9 @@ void noteMedicine(const store::Database& db, qint64 seq, store::HistoryKind kind
 /// Makes the index of a book of an earlier version from its history, once; nothing where that was done.
 void makeMedicineLines(const store::Database& db);
 
+/// Reads of the history what makeMedicineLines would; throws Damaged where it cannot be read.
+void needMedicineLines(const store::Database& db);
+
 /// What those lines did, by treatment, then line. Of a book whose index was not made yet, from the history.
 std::vector<MedicineChange> medicineChanges(const store::Database& db);
 

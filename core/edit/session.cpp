@@ -1,5 +1,6 @@
 #include "core/edit/session.h"
 
+#include "core/base/damaged.h"
 #include "core/edit/change_writer.h"
 #include "core/edit/correction_check.h"
 #include "core/edit/edit_checks.h"
@@ -86,6 +87,28 @@ void writeLine(const store::Database& db, const ChangeSet& change, store::Histor
     noteMedicine(db, line.seq, line.kind, change);
 }
 
+/// An older book as it is; nullptr: it is none, or opening it says what is wrong.
+std::unique_ptr<store::Database> olderAsItIs(const QString& path) {
+    try {
+        return store::Database::isOlder(path) ? store::Database::open(path, store::Access::ReadAsItIs) : nullptr;
+    } catch (const Error&) {
+        return nullptr;
+    }
+}
+
+/// A book whose history cannot be read is refused before it is brought up to date, not afterwards.
+void needHistoryOfOlder(const QString& path) {
+    const auto older = olderAsItIs(path);
+    if (!older) return;
+    try {
+        needMedicineLines(*older);
+    } catch (const Damaged&) {
+        throw;
+    } catch (const Error& e) {
+        qWarning("%s", e.what()); // the opening says it
+    }
+}
+
 /// What listeners are told: of inserted ranges the table and ids.
 ChangeSet told(ChangeSet change) {
     for (BulkInsert& range : change.bulk) range.row = nullptr;
@@ -152,6 +175,7 @@ std::unique_ptr<Session> Session::create(const QString& path, const Clock& clock
 }
 
 std::unique_ptr<Session> Session::open(const QString& path, const Clock& clock, Access access) {
+    if (access == Access::ReadWrite) needHistoryOfOlder(path);
     auto own = std::make_unique<Private>();
     own->clock = &clock;
     own->begin(
