@@ -8,9 +8,11 @@ namespace core::store {
 
 namespace {
 
-/// Whether the call only read, and no edit was under way.
-bool onlyRead(sqlite3* db, const QString& sql) {
-    return db && sqlite3_txn_state(db, nullptr) != SQLITE_TXN_WRITE &&
+/// Whether the call only read, and no edit was under way. One whose write failed is rolled back by SQLite at once.
+bool onlyRead(sqlite3* db, int code, const QString& sql) {
+    const bool written = code == SQLITE_IOERR_WRITE || code == SQLITE_IOERR_FSYNC || code == SQLITE_IOERR_DIR_FSYNC ||
+                         code == SQLITE_IOERR_TRUNCATE || code == SQLITE_IOERR_DELETE;
+    return db && !written && sqlite3_txn_state(db, nullptr) != SQLITE_TXN_WRITE &&
            (sql.startsWith(QLatin1String("SELECT")) || sql.startsWith(QLatin1String("WITH")) ||
             sql.startsWith(QLatin1String("PRAGMA")));
 }
@@ -80,7 +82,7 @@ QString movedSentence() {
 
 void throwSqlite(sqlite3* db, int code, const QString& what) {
     const QString message = QString::fromUtf8(db ? sqlite3_errmsg(db) : sqlite3_errstr(code));
-    const QString sentence = sentenceFor(code, onlyRead(db, what));
+    const QString sentence = sentenceFor(code, onlyRead(db, code, what));
     const QString detail = QStringLiteral("sqlite %1: %2 [%3]").arg(code).arg(message, what);
     if ((code & 0xff) == SQLITE_CORRUPT) throw Damaged(sentence, detail);
     if ((code & 0xff) == SQLITE_NOTADB) throw NoBook(sentence, detail);

@@ -78,8 +78,8 @@ void compareRows(const WholeBook& a, const WholeBook& b, const SalvageAccount& a
             const auto at = before.find(id);
             if (at == before.end() || at->second != row) {
                 const bool gained = at == before.end() && changed && (mayGain(t.table) || t.against > 0);
-                const bool placed =
-                    at != before.end() && (t.lost > 0 || t.mayLack) && changed && (mayGain(t.table) || t.against > 0);
+                const bool placed = at != before.end() && (t.lost > 0 || t.leftOut > 0 || t.mayLack) && changed &&
+                                    (mayGain(t.table) || t.against > 0);
                 const bool mended = at != before.end() && changed && mendedOnly(t.table, at->second, row);
                 EXPECT_TRUE(gained || placed || mended) << what << ": invented or altered: " << name << ' ' << id;
             }
