@@ -172,7 +172,7 @@ std::unique_ptr<Database> Database::open(const BookFile& file, Access access, st
 }
 
 void Database::bringUpToDate(int version, std::span<const Migration> migrations, const Progress& progress) {
-    constexpr double kCopied = 0.3; // of the way, as measured on a book of 20,000 colonies
+    constexpr double kCopied = 0.3; // of the way, about
     const QString copy = backUpBeforeMigration(
         *this, version, progress.part(0, kCopied, QStringLiteral("Keeping a copy of it as it is")));
     try {
@@ -293,6 +293,9 @@ void Transaction::rollBack() const {
     // journal is beside it, and whoever reads next takes the half edit back.
     if (sqlite3_txn_state(db, nullptr) != SQLITE_TXN_NONE)
         sqlite3_exec(db, "BEGIN; ROLLBACK", nullptr, nullptr, nullptr);
+    // What FTS5 keeps in memory of the notes' index may be of the edit that is gone, where the disk failed under it,
+    // and the next edit would write that: it is forgotten.
+    sqlite3_exec(db, "PRAGMA writable_schema = RESET", nullptr, nullptr, nullptr);
 }
 
 void Transaction::commit() {

@@ -121,6 +121,7 @@ void DiskFault::troubleAtEach(const Trouble& trouble, bool lasting, int stride, 
         }
         EXPECT_TRUE(said == trouble.sentence || (trouble.op == Op::Read && said == kNotRead)) << said;
         EXPECT_TRUE(now == before) << "something of a refused edit is there";
+        EXPECT_EQ(session->check().join(u'\n').toStdString(), "") << "as this session sees its book";
         losses += now != before;
         ASSERT_NO_THROW(edit()) << "once the trouble is over";
         EXPECT_NE(stateOf(*session), before);
@@ -144,7 +145,7 @@ TEST_F(DiskFault, OfManyRowsAndTheirUndoLikewise) {
     const cut::LittleMemory little;
     for (const Trouble& trouble : kTroubles)
         for (const bool lasting : {false, true}) {
-            troubleAtEach(trouble, lasting, longRun() ? 1 : 11, [&] { manyRows(); });
+            troubleAtEach(trouble, lasting, longRun() ? 1 : 9, [&] { manyRows(); });
             if (HasFailure()) return;
         }
     expectAllInOrder();
