@@ -3,6 +3,7 @@
 #include "core/base/natural_order.h"
 #include "core/edit/change_fields.h"
 #include "core/edit/edit_checks.h"
+#include "core/edit/salvage_names.h"
 #include "core/edit/salvage_places.h"
 #include "core/model/references.h"
 
@@ -214,6 +215,7 @@ void mendRemains(const store::Database& db, SalvageAccount& account) {
     mendEnds(db, account);
     mendUpperBoxes(db, account);
     leaveOutMisfits(db, account);
+    fileNames(db, account);
 }
 
 int holdForDoubt(const store::Database& db, const QString& note, Day today) {

@@ -46,6 +46,18 @@ std::optional<HistoryRecord> decoded(const QByteArray& changes) {
     }
 }
 
+/// Whether something says that lines came after the last one that is there: rows kept by a later one, or records where
+/// there is none at all.
+bool moreWasWritten(const store::Remains& remains, qint64 lastLine) {
+    if (std::ranges::any_of(remains.parts(), [&](const store::Remains::Part& part) { return part.seq > lastLine; }))
+        return true;
+    for (int i = 0; lastLine == 0 && i < kTableCount; ++i) {
+        const auto table = static_cast<Table>(i);
+        if (table != Table::BoxKind && !remains.table(table).rows.empty()) return true;
+    }
+    return false;
+}
+
 std::vector<Row> unpackedRows(Table table, const store::Remains::Part& part) {
     try {
         return decodeRows(table, part.rows);
@@ -85,7 +97,7 @@ void ToldRows::compareLines() {
 }
 
 void ToldRows::findMissing() {
-    m_endMissing = m_remains.history().mayLack(INT64_MAX);
+    m_endMissing = m_remains.history().mayLack(INT64_MAX) || moreWasWritten(m_remains, m_lastLine);
     qint64 mayRange = m_remains.pages() * kRangedAPage;
     if (m_lastLine - m_backupLast > mayRange) { // no line has such a number: of those there are, none is sure
         m_lastLine = m_backupLast + mayRange;

@@ -216,6 +216,20 @@ TEST_F(Salvaging, LostSignsOfFoulbroodAreSaidByName) {
         << account->lost.join(u'\n').toStdString();
 }
 
+TEST_F(Salvaging, WithoutAnyLineOfTheHistoryRecordsAreKeptAndAllHivesHeld) {
+    writeText(path(), made().bytes);
+    rawSql(path(), "DELETE FROM history; UPDATE yard SET key = 'elsewhere' WHERE id = 1"); // nothing tells another
+    const auto account = salvage(read(path()), false, "a name");
+    ASSERT_TRUE(account);
+    EXPECT_EQ(account->problems, QStringList());
+    EXPECT_TRUE(account->linesEndUnknown);
+    EXPECT_EQ(account->held, account->tables[static_cast<size_t>(Table::Visit)].added) << "all that live are held";
+    EXPECT_GT(account->tables[static_cast<size_t>(Table::Visit)].kept, 200) << "records without a history are kept";
+    EXPECT_TRUE(account->mended.contains(
+        QStringLiteral("Names that were filed under another than their own: 1. They are found again.")))
+        << account->mended.join(u'\n').toStdString();
+}
+
 TEST_F(Salvaging, TheNameInTheMakingIsSaidNowhere) {
     writeText(path(), made().bytes);
     const auto salvage = Salvage::read({path(), {}, {}}, clock);
