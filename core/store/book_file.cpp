@@ -88,7 +88,10 @@ int changePlaces(const QString& part, const QString& book) {
     const QString journal = QStringLiteral("-journal");
     const QString left = part + QStringLiteral("-left");
     const bool hot = !settleJournal(book) && QFile::rename(book + journal, left);
-    int error = exchangeNames(part, book);
+    // On the disk too the journal is gone before the names change: after a power cut that of the one would else lie
+    // beside the other, and be played back into it.
+    int error = syncFolderOf(book);
+    if (error == 0) error = exchangeNames(part, book);
     if (error == EINVAL || error == ENOSYS) error = takePlaceByCopy(part, book);
     if (hot) QFile::rename(left, (error == 0 ? part : book) + journal);
     return error;
