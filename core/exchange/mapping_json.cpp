@@ -63,6 +63,11 @@ std::optional<FileKind> kindNamed(const QString& name) {
     return std::nullopt;
 }
 
+/// It becomes a name of a header: nothing in it may part or end a line.
+bool isPlain(const QString& name) {
+    return std::ranges::none_of(name, [](QChar c) { return c.category() == QChar::Other_Control; });
+}
+
 } // namespace
 
 QByteArray toJson(const Mapping& mapping) {
@@ -95,7 +100,7 @@ std::optional<Mapping> mappingFromJson(const QByteArray& json) {
     if (columns.size() > kMostColumns) return std::nullopt;
     for (const QJsonValue& value : columns) {
         auto column = columnOf(value.toObject());
-        if (!column) return std::nullopt;
+        if (!column || !isPlain(column->to)) return std::nullopt;
         mapping.columns.push_back(*std::move(column));
     }
     return mapping;

@@ -52,8 +52,11 @@ TEST_F(FileFault, AnExportThatCannotBeWrittenIsSaidAndNothingIsLeft) {
     dialogs.file = out("stick/there.csv");
     csv->trigger();
     ASSERT_EQ(dialogs.errors.size(), 2);
-    EXPECT_EQ(dialogs.errors[1],
-              QStringLiteral("The folder %1 cannot be made or is no folder.").arg(out("stick/there")));
+    EXPECT_EQ(
+        dialogs.errors[1],
+        QStringLiteral("The folder %1 cannot be made: %2 is no folder. Expected a folder, or a place where one can "
+                       "be made.")
+            .arg(out("stick/there"), out("stick")));
     dialogs.file = out("there.csv");
     csv->trigger();
     EXPECT_EQ(dialogs.errors.size(), 2);
