@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
 # The long form of all that is done to a book: release build, two at a time. Writes tests/reliability/figures.md and puts
-# it into the README. Some 60 to 75 minutes on two cores.
+# it into the README. About 90 minutes on two cores, by the times of its jobs.
 # Usage: bash tests/reliability/run.sh            all of it, and the table
 #        bash tests/reliability/run.sh NAME...    these alone, without the table
 #        YW_SEED=N …                              again with the dice of a run: each prints its seed
