@@ -69,7 +69,9 @@ core::MmPoint BookOfTest::placeOf(const QString& label) const {
     return s.placeOf(s.livingNamed(label).value())->at;
 }
 
-std::vector<core::Visit> BookOfTest::visitsOf(const QString& label) const { return reader()->visitsOf(idOf(label), 100); }
+std::vector<core::Visit> BookOfTest::visitsOf(const QString& label) const {
+    return reader()->visitsOf(idOf(label), 100);
+}
 
 std::vector<QString> BookOfTest::history() const {
     std::vector<QString> out;
